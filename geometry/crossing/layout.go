@@ -1,0 +1,80 @@
+// Package crossing lays out the arms and windows of a wheel: arms on tooth tips,
+// filleted windows, saw lines and start holes, and what the crossing does to
+// mass, balance and stiffness.
+package crossing
+
+import "tipline/geometry"
+
+// Placing says how arms stand when their number does not divide the teeth.
+type Placing string
+
+// The placings, as in the job file.
+const (
+	OnTips Placing = "on tips" // each arm on the nearest tip
+	Equal  Placing = "equal"   // arms evenly spread
+)
+
+// Spec is what the maker asks of a crossing. Lengths in millimetres.
+type Spec struct {
+	Arms         int
+	Placing      Placing
+	Rim          float64 // radial, from root circle to the windows
+	Hub          float64 // diameter
+	ArmAtRim     float64 // width
+	ArmAtHub     float64
+	FilletAtRim  float64 // radius
+	FilletAtHub  float64
+	Allowance    float64 // left for filing, window to saw line
+	StartHole    float64 // diameter
+	BladeTurning float64 // least radius the blade turns in; 0 when not known
+}
+
+// Blank is the wheel the crossing is cut in.
+type Blank struct {
+	Count      int
+	TipRadius  float64
+	RootRadius float64
+	Bore       float64          // diameter; 0 for none
+	Outline    geometry.Outline // teeth
+	Thickness  float64
+	Density    float64 // kg/m³
+	Young      float64 // GPa
+}
+
+// Arm is one arm of a layout.
+type Arm struct {
+	Tip       int            // the tip it stands on, or nearest to
+	Angle     geometry.Angle // clockwise from 12 o'clock
+	Deviation geometry.Angle // from that tip, clockwise positive; 0 on tips
+}
+
+// Window is the opening between arm j and arm j+1.
+type Window struct {
+	Outline   geometry.Outline   // anticlockwise
+	SawLine   []geometry.Outline // the window inset by the allowance; none when the allowance is 0
+	StartHole geometry.Outline   // a circle; empty when none fits
+	Start     geometry.Point     // its centre
+	Area      float64            // mm²
+	Chord     float64            // dividers from arm j's tip to arm j+1's, mm
+}
+
+// Layout is a crossing worked out.
+type Layout struct {
+	Spec    Spec
+	Blank   Blank
+	Arms    []Arm
+	Windows []Window
+
+	RimRadius float64 // of the windows' outer edge
+	HubRadius float64
+
+	Area         float64        // of metal, mm²
+	Mass         float64        // g
+	Inertia      float64        // g·mm² about the axis
+	Unbalance    float64        // g·mm
+	Heavy        geometry.Angle // direction of the heavy side, clockwise from 12 o'clock
+	RemovedShare float64        // windows ÷ (tooth outline − bore), 0 to 1
+	WindUp       float64        // µm of rim movement per newton at the rim
+	Divides      []int          // the nearest arm counts that divide the teeth, when Arms does not
+	Notes        []*geometry.Limit
+}
