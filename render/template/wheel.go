@@ -1,0 +1,37 @@
+// Package template draws a worked-out wheel: the templates to glue on brass or
+// to grind by, the drawings of each step, and the shop cards. Every drawing is in
+// millimetres, on named layers, and each item says which field of which part
+// made it.
+package template
+
+import (
+	"tipline/assets/tables"
+	"tipline/assets/words"
+	"tipline/geometry/crossing"
+	"tipline/geometry/cutter"
+	"tipline/geometry/dividing"
+	"tipline/geometry/measure"
+	"tipline/geometry/tooth"
+)
+
+// Style is how text is made: in which words and which units.
+type Style struct {
+	Words words.Words
+	Units measure.Units
+}
+
+// Wheel is a wheel worked out, as a template needs it. Lengths in millimetres.
+// What could not be built or was not asked for is nil.
+type Wheel struct {
+	ID, Name  string
+	Hand      string // "clockwise" or "anticlockwise", seen from the template's side
+	Bore      float64
+	Thickness float64
+	Oversize  float64 // on the blank's diameter
+	Material  tables.Material
+	Teeth     *tooth.Wheel
+	Cut       *cutter.Cut
+	Relief    *cutter.Relief
+	Crossing  *crossing.Layout
+	Dividing  *dividing.Answer
+}
