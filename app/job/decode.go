@@ -1,0 +1,157 @@
+package job
+
+import (
+	"encoding/json"
+	"reflect"
+	"strings"
+	"sync"
+)
+
+// plan is how a struct's fields are called in the file.
+type plan struct {
+	names   []string
+	at      map[string]int // index of the struct's field by its name in the file
+	unknown int            // index of the field Unknown
+}
+
+var plans sync.Map // reflect.Type to plan
+
+func planOf(t reflect.Type) plan {
+	if p, ok := plans.Load(t); ok {
+		return p.(plan)
+	}
+	p := plan{at: map[string]int{}}
+	for i := range t.NumField() {
+		f := t.Field(i)
+		if f.Name == "Unknown" {
+			p.unknown = i
+			continue
+		}
+		name := f.Tag.Get("json")
+		p.names = append(p.names, name)
+		p.at[name] = i
+	}
+	plans.Store(t, p)
+	return p
+}
+
+var (
+	valueType = reflect.TypeOf(Value{})
+	rawType   = reflect.TypeOf(json.RawMessage{})
+)
+
+// decodeObject fills a struct from an object; what the struct has no field for
+// is kept in Unknown. It refuses a known field that stands twice, since one of the
+// two would be lost.
+func decodeObject(n *node, path string, into reflect.Value) error {
+	if n.shape != object {
+		return wrongShape(n, path, "job.is.object")
+	}
+	p := planOf(into.Type())
+	seen := map[string]bool{}
+	var unknown []Member
+	for i, name := range n.names {
+		at, known := p.at[name]
+		if !known {
+			unknown = append(unknown, Member{name, compact(n.items[i])})
+			continue
+		}
+		full := join(path, name)
+		if seen[name] {
+			return &Refusal{Code: "job.twice", Line: n.items[i].line, Path: full}
+		}
+		seen[name] = true
+		if err := decode(n.items[i], full, into.Field(at)); err != nil {
+			return err
+		}
+	}
+	into.Field(p.unknown).Set(reflect.ValueOf(unknown))
+	return nil
+}
+
+// decode fills a field. A null is a field left out.
+func decode(n *node, path string, into reflect.Value) error {
+	if n.shape == null {
+		return nil
+	}
+	switch into.Type() {
+	case valueType:
+		return decodeValue(n, path, into)
+	case rawType:
+		into.SetBytes(compact(n))
+		return nil
+	}
+	switch into.Kind() {
+	case reflect.String:
+		if n.shape != text {
+			return wrongShape(n, path, "job.is.text")
+		}
+		into.SetString(n.text)
+	case reflect.Pointer:
+		into.Set(reflect.New(into.Type().Elem()))
+		return decodeObject(n, path, into.Elem())
+	case reflect.Slice:
+		return decodeList(n, path, into)
+	}
+	return nil
+}
+
+func decodeValue(n *node, path string, into reflect.Value) error {
+	switch n.shape {
+	case text:
+		into.Set(reflect.ValueOf(Value{Text: n.text}))
+	case number:
+		into.Set(reflect.ValueOf(Value{Text: n.raw, number: true}))
+	default:
+		return wrongShape(n, path, "job.want.value")
+	}
+	return nil
+}
+
+func decodeList(n *node, path string, into reflect.Value) error {
+	if n.shape != list {
+		return wrongShape(n, path, "job.is.list")
+	}
+	if len(n.items) == 0 {
+		return nil
+	}
+	into.Set(reflect.MakeSlice(into.Type(), len(n.items), len(n.items)))
+	for i, item := range n.items {
+		if item.shape == null {
+			return wrongShape(item, index(path, i), wanted(into.Type().Elem()))
+		}
+		if err := decode(item, index(path, i), into.Index(i)); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// wanted is the catalogue key of what a list's items must be.
+func wanted(t reflect.Type) string {
+	switch {
+	case t == valueType:
+		return "job.want.value"
+	case t.Kind() == reflect.String:
+		return "job.is.text"
+	}
+	return "job.is.object"
+}
+
+func wrongShape(n *node, path, want string) *Refusal {
+	return &Refusal{Code: "job.wrong-type", Line: n.line, Path: path, Is: n.shape.key(), Want: want}
+}
+
+// compact returns a piece of JSON as it stood, without blanks between its tokens.
+func compact(n *node) json.RawMessage {
+	var b strings.Builder
+	writeInline(&b, n)
+	return json.RawMessage(b.String())
+}
+
+func join(path, name string) string {
+	if path == "" {
+		return name
+	}
+	return path + "." + name
+}

@@ -1,0 +1,128 @@
+package job
+
+import (
+	"reflect"
+	"slices"
+	"strconv"
+)
+
+// New returns a job without parts whose bare numbers are in the unit, "mm" or
+// "in".
+func New(units string) *Job { return &Job{Version: Version, Units: units} }
+
+// Wheel returns the wheel with the id, or nil.
+func (j *Job) Wheel(id string) *Wheel {
+	i := slices.IndexFunc(j.Wheels, func(w *Wheel) bool { return w.ID == id })
+	if i < 0 {
+		return nil
+	}
+	return j.Wheels[i]
+}
+
+// AddWheel returns a job with one more wheel, last, and the wheel's id. The kind
+// is a form of teeth, "cycloidal", "pointed" or "measured"; the wheel starts with
+// values that can be built.
+func (j *Job) AddWheel(kind, name string) (*Job, string, error) {
+	if err := j.roomForOne(); err != nil {
+		return nil, "", err
+	}
+	w, ok := startingWheel(kind)
+	if !ok {
+		return nil, "", &Refusal{Code: "job.no-such-kind", Value: kind}
+	}
+	w.ID, w.Name = j.FreeID(name), name
+	next := *j
+	next.Wheels = append(slices.Clip(j.Wheels), w)
+	return &next, w.ID, nil
+}
+
+func (j *Job) roomForOne() error {
+	n := len(j.Wheels) + len(j.Pinions) + len(j.Arbors) + len(j.Pairs) + len(j.Stacks) + len(j.Trains)
+	if n >= maxParts {
+		return &Refusal{Code: "job.too-many-parts", Max: strconv.Itoa(maxParts)}
+	}
+	return nil
+}
+
+// Duplicate returns a job with a copy of the part after it, and the copy's id.
+func (j *Job) Duplicate(id string) (*Job, string, error) {
+	if err := j.roomForOne(); err != nil {
+		return nil, "", err
+	}
+	fresh := j.FreeID(id)
+	next, err := j.relist(id, func(parts reflect.Value, i int) reflect.Value {
+		twin := copyOf(parts.Index(i))
+		twin.Elem().FieldByName("ID").SetString(fresh)
+		return spliced(parts, i+1, 0, twin)
+	})
+	return next, fresh, err
+}
+
+// Delete returns a job without the part. Arbors and stacks lose their mention of
+// it; pairs and trains that name it go too.
+func (j *Job) Delete(id string) (*Job, error) {
+	next, err := j.relist(id, func(parts reflect.Value, i int) reflect.Value { return spliced(parts, i, 1) })
+	if err != nil {
+		return nil, err
+	}
+	next.Pairs = without(next.Pairs, func(p *Pair) bool { return p.Wheel == id || p.Pinion == id })
+	next.Trains = without(next.Trains, func(t *Train) bool { return t.From == id || t.To == id })
+	next.mention(id, "")
+	return next, nil
+}
+
+// Rename returns a job in which the part has another id, and every mention of it
+// too. It refuses an id that is empty or taken.
+func (j *Job) Rename(id, fresh string) (*Job, error) {
+	if _, taken := j.part(fresh); taken && fresh != "" && fresh != id {
+		return nil, &Refusal{Code: "job.id-taken", Value: fresh}
+	}
+	if fresh == "" {
+		return nil, &Refusal{Code: "job.id-empty", Value: id}
+	}
+	next, err := j.with(id, func(at reflect.Value) error {
+		at.FieldByName("ID").SetString(fresh)
+		return nil
+	})
+	if err != nil || fresh == id {
+		return next, err
+	}
+	next.mention(id, fresh)
+	return next, nil
+}
+
+// Move returns a job in which the part stands by places further down its list, up
+// if by is negative, and no further than the ends.
+func (j *Job) Move(id string, by int) (*Job, error) {
+	return j.relist(id, func(parts reflect.Value, i int) reflect.Value {
+		to := min(max(i+by, 0), parts.Len()-1)
+		return spliced(spliced(parts, i, 1), to, 0, parts.Index(i))
+	})
+}
+
+// relist returns a job in which f has made a new list of the one that holds the
+// part.
+func (j *Job) relist(id string, f func(parts reflect.Value, i int) reflect.Value) (*Job, error) {
+	next := *j
+	parts, i := findPart(reflect.ValueOf(&next).Elem(), id)
+	if i < 0 {
+		return nil, noSuchPart(id)
+	}
+	parts.Set(f(parts, i))
+	return &next, nil
+}
+
+// spliced returns a new list in which count items from i on have given way to
+// others.
+func spliced(list reflect.Value, i, count int, others ...reflect.Value) reflect.Value {
+	out := copyList(list, i)
+	out = reflect.Append(out, others...)
+	return reflect.AppendSlice(out, list.Slice(i+count, list.Len()))
+}
+
+func without[T any](list []T, gone func(T) bool) []T {
+	if !slices.ContainsFunc(list, gone) {
+		return list
+	}
+	return slices.DeleteFunc(slices.Clone(list), gone)
+}

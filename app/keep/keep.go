@@ -1,0 +1,129 @@
+// Package keep writes files so that what was there before stays whole until the
+// new file is complete and on the disk.
+package keep
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"math/rand/v2"
+	"os"
+	"path/filepath"
+	"runtime"
+)
+
+// ErrProtected is returned for a file that its owner has marked read-only.
+var ErrProtected = errors.New("the file is write-protected")
+
+// ErrFolder is returned where the name given is a folder's.
+var ErrFolder = errors.New("there is a folder of that name")
+
+// Write puts what write writes into the named file: beside it first, synced to
+// the disk, then renamed over it. A file that was there keeps its permissions, and
+// a link still points at what it pointed at. On any error the old file, or its
+// absence, is left as it was. A device or pipe is written to directly.
+func Write(name string, write func(io.Writer) error) error {
+	target, mode, plain, err := look(name)
+	if err != nil {
+		return err
+	}
+	if !plain {
+		return writeDirect(target, write)
+	}
+	beside, err := writeBeside(target, mode, write)
+	if err != nil {
+		return err
+	}
+	if err := os.Rename(beside, target); err != nil {
+		return errors.Join(err, os.Remove(beside))
+	}
+	return syncFolder(filepath.Dir(target))
+}
+
+// look follows links and returns what stands at the end of them, its
+// permissions (0 when nothing is there yet), and whether it may be renamed over.
+func look(name string) (target string, mode fs.FileMode, plain bool, err error) {
+	target = name
+	if real, err := filepath.EvalSymlinks(name); err == nil {
+		target = real
+	}
+	info, err := os.Stat(target)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return target, 0, true, nil
+	case err != nil:
+		return "", 0, false, err
+	case info.IsDir():
+		return "", 0, false, &fs.PathError{Op: "write", Path: name, Err: ErrFolder}
+	case info.Mode().IsRegular() && info.Mode().Perm()&0o222 == 0:
+		return "", 0, false, &fs.PathError{Op: "write", Path: name, Err: ErrProtected}
+	}
+	return target, info.Mode().Perm(), info.Mode().IsRegular(), nil
+}
+
+func writeDirect(name string, write func(io.Writer) error) error {
+	f, err := os.OpenFile(name, os.O_WRONLY, 0)
+	if err != nil {
+		return err
+	}
+	return errors.Join(fill(f, write), f.Close())
+}
+
+// writeBeside writes a new file in the target's folder and returns its name.
+func writeBeside(target string, mode fs.FileMode, write func(io.Writer) error) (string, error) {
+	f, err := createBeside(target)
+	if err != nil {
+		return "", err
+	}
+	err = fill(f, write)
+	if err == nil && mode != 0 {
+		err = f.Chmod(mode)
+	}
+	if err == nil {
+		err = f.Sync()
+	}
+	if closing := f.Close(); err == nil {
+		err = closing
+	}
+	if err != nil {
+		return "", errors.Join(err, os.Remove(f.Name()))
+	}
+	return f.Name(), nil
+}
+
+// createBeside makes a new hidden file in the target's folder, with the
+// permissions that a new file has there.
+func createBeside(target string) (*os.File, error) {
+	folder, base := filepath.Split(target)
+	for range 100 {
+		name := filepath.Join(folder, fmt.Sprintf(".%.60s-%08x", base, rand.Uint32()))
+		f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
+		if !errors.Is(err, fs.ErrExist) {
+			return f, err
+		}
+	}
+	return nil, &fs.PathError{Op: "create", Path: target, Err: fs.ErrExist}
+}
+
+func fill(f *os.File, write func(io.Writer) error) error {
+	buffered := bufio.NewWriter(f)
+	if err := write(buffered); err != nil {
+		return err
+	}
+	return buffered.Flush()
+}
+
+// syncFolder makes the renaming itself last through a power cut. Windows has no
+// way to sync a folder.
+func syncFolder(folder string) error {
+	if runtime.GOOS == "windows" {
+		return nil
+	}
+	f, err := os.Open(folder)
+	if err != nil {
+		return err
+	}
+	return errors.Join(f.Sync(), f.Close())
+}
