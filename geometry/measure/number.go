@@ -72,14 +72,14 @@ func takeDecimal(digits, rest string) (*big.Rat, string, string) {
 	if digits == "" && decimals == "" {
 		return nil, rest, "measure.not-a-value"
 	}
-	number, _ := new(big.Rat).SetString("0" + digits + "." + decimals + "0")
-	return number, rest, ""
+	tens := new(big.Int).Exp(big.NewInt(10), big.NewInt(int64(len(decimals))), nil)
+	return new(big.Rat).SetFrac(wholeNumber(digits+decimals), tens), rest, ""
 }
 
 // takeMixed reads the fraction after a whole number, as in 1 3/8, 1-3/8 and 1⅜,
 // if there is one.
 func takeMixed(digits, rest string) (*big.Rat, string, string) {
-	whole, _ := new(big.Rat).SetString(digits)
+	whole := new(big.Rat).SetInt(wholeNumber(digits))
 	next := strings.TrimLeft(rest, " ")
 	if strings.HasPrefix(rest, "-") {
 		next = rest[1:]
@@ -111,8 +111,14 @@ func takeFraction(text string) (*big.Rat, string, string) {
 	case strings.Trim(bottom, "0") == "":
 		return nil, rest, "measure.over-nothing"
 	}
-	fraction, _ := new(big.Rat).SetString(top + "/" + bottom)
-	return fraction, rest, ""
+	return new(big.Rat).SetFrac(wholeNumber(top), wholeNumber(bottom)), rest, ""
+}
+
+// wholeNumber returns the number that digits write, in tens whatever zeros lead
+// them.
+func wholeNumber(digits string) *big.Int {
+	n, _ := new(big.Int).SetString(digits, 10)
+	return n
 }
 
 func takeVulgar(text string) (*big.Rat, string, bool) {
