@@ -3,8 +3,9 @@
 // relieved. It knows outlines, no teeth.
 //
 // Tool frame: x across the tool, y along the infeed from the cutting end to the
-// shank. x = 0 is the form's foremost extent, y = 0 its lowest point. The
-// wheel's centre lies at (SetOver, −Height).
+// shank. x = 0 is a pointed form's foremost extent and the middle of a space's
+// form; y = 0 is the form's lowest point. The wheel's centre lies at
+// (SetOver, −Height).
 package cutter
 
 import "tipline/geometry"
@@ -14,8 +15,12 @@ type Form struct {
 	// Edge is what is ground: from the front at the shank's end, down, through
 	// the cutting end, and up the back to the shank's end.
 	Edge geometry.Chain
-	// StockWidth is the width of the bit the form is ground from.
+	// StockWidth is the width of the bit the form is ground from; 0 when not said.
 	StockWidth float64
+	// StockFront is the x of the stock's front side; the other stands StockWidth
+	// beyond it. A pointed form is ground from the front of its stock, a space's
+	// form from the middle.
+	StockFront float64
 	// Top is the y at which the drawing of the form is cut off.
 	Top float64
 }
@@ -34,6 +39,8 @@ type Cut struct {
 	RootRadius  float64        // least distance from the wheel's centre to the form at depth
 	BackRadius  float64        // R_b; 0 for a straight back
 	BackAngle   geometry.Angle // lean of a straight back from the infeed; 0 for an arc
+
+	swept sweep // what the form leaves, whole
 }
 
 // Height returns H, how far the wheel's centre lies below the form's lowest

@@ -1,0 +1,93 @@
+package cutter
+
+import (
+	"math"
+
+	"tipline/geometry"
+)
+
+// checkTooth refuses a cut that leaves no sound tooth: its front tip must be on
+// the straight face, the next cut must not break into this one, the front edge
+// must not meet the back within the cut, and the stock must be wide enough.
+func (p Pointed) checkTooth(height float64) error {
+	o := p.profile()
+	if err := p.checkFace(o, height); err != nil {
+		return err
+	}
+	if !p.standsApart(o.swept, height) {
+		return p.overlapLimit(o)
+	}
+	_, _, last := o.swept.spread(p.setOver(), height, p.TipRadius)
+	back := p.setOver() + p.TipRadius*math.Sin(last)
+	if p.StockWidth > 0 && back > p.StockWidth {
+		return geometry.AtLeast(StockWidth, p.StockWidth, back, "cutter.form-wider-than-stock")
+	}
+	return p.checkFront(o, height)
+}
+
+// faceTop is the height over the form's lowest point of the front tip F.
+func (p Pointed) faceTop(height float64) float64 {
+	return p.TipRadius*math.Cos(float64(p.Undercut)) - height
+}
+
+// checkFace refuses a cut so shallow that the tip circle meets the rounding of
+// the corner, or passes above the front altogether, so that there is no face.
+func (p Pointed) checkFace(o profile, height float64) error {
+	foremost := o.swept[0].To.Y
+	if p.faceTop(height) > foremost+coincide {
+		return nil
+	}
+	// The shallowest cut with a face has F at the foremost point.
+	shallow := p.TipRadius*math.Cos(float64(p.Undercut)) - foremost - coincide
+	if p.Solve == RootDiameter {
+		return geometry.AtMost(Land, p.Land, math.Max(p.landAt(o.swept, shallow), 0), "cutter.no-face")
+	}
+	root := bisect(p.leastRoot(), p.TipRadius, func(r float64) bool { return o.swept.touch(p.setOver(), r) <= shallow })
+	return geometry.AtMost(RootDiameter, 2*p.RootRadius, 2*root, "cutter.no-face")
+}
+
+// overlapLimit is the Limit of a depth at which the cuts run into each other
+// below the tips: it names the depth or, where that is what was solved for, the
+// land.
+func (p Pointed) overlapLimit(o profile) error {
+	e := p.setOver()
+	root := bisect(p.TipRadius, p.leastRoot(), func(r float64) bool {
+		h := o.swept.touch(e, r)
+		return p.landAt(o.swept, h) >= 0 && p.standsApart(o.swept, h)
+	})
+	if p.Solve == RootDiameter {
+		return geometry.AtLeast(Land, p.Land, p.landAt(o.swept, o.swept.touch(e, root)), "cutter.tooth-cut-through")
+	}
+	return geometry.AtLeast(RootDiameter, 2*p.RootRadius, 2*root, "cutter.tooth-undermined")
+}
+
+// standsApart reports whether two neighbouring cuts leave metal between them all
+// the way from the tips to the root.
+func (p Pointed) standsApart(s sweep, height float64) bool {
+	here := s.space(p.setOver(), height, p.TipRadius)
+	turn := -geometry.FullTurn / geometry.Angle(p.Count)
+	rim := p.TipRadius - 1e-6*p.TipRadius
+	for i := 0; i < len(here); i++ {
+		for k := range here {
+			pts, n := meet(here[i], here[k].Rotate(turn))
+			for _, q := range pts[:n] {
+				if q.Norm() < rim {
+					return false
+				}
+			}
+		}
+	}
+	return true
+}
+
+// checkFront refuses a front edge that leans into the back below the tip circle.
+func (p Pointed) checkFront(o profile, height float64) error {
+	y := p.cutTop(o.swept, height)
+	front := o.foot.X + (y-o.foot.Y)*math.Tan(float64(p.FrontRelief))
+	back := o.swept.backAt(y)
+	if front < back-coincide || p.FrontRelief == 0 {
+		return nil
+	}
+	most := math.Atan(math.Max(back-coincide, 0) / y)
+	return geometry.AtMost(FrontRelief, float64(p.FrontRelief), most, "cutter.front-meets-back")
+}
