@@ -69,17 +69,16 @@ func decodeObject(n *node, path string, into reflect.Value) error {
 	return nil
 }
 
-// decode fills a field. A null is a field left out.
+// decode fills a field. A null is a field left out, but kept where all is kept.
 func decode(n *node, path string, into reflect.Value) error {
-	if n.shape == null {
-		return nil
-	}
-	switch into.Type() {
-	case valueType:
-		return decodeValue(n, path, into)
-	case rawType:
+	switch {
+	case into.Type() == rawType:
 		into.SetBytes(compact(n))
 		return nil
+	case n.shape == null:
+		return nil
+	case into.Type() == valueType:
+		return decodeValue(n, path, into)
 	}
 	switch into.Kind() {
 	case reflect.String:

@@ -37,7 +37,7 @@ func (s shape) key() string {
 // file.
 type node struct {
 	shape shape
-	raw   string   // how it stands in the file, without the blanks around it
+	raw   string   // how it stands in the file, unless it holds items
 	text  string   // a text without quotes and escapes
 	names []string // of an object's members
 	items []*node  // of a list or object
@@ -70,7 +70,7 @@ func parse(data []byte) (*node, error) {
 	if err := checkSyntax(data); err != nil {
 		return nil, err
 	}
-	p := &parser{data: data, in: json.NewDecoder(bytes.NewReader(data)), line: 1}
+	p := &parser{data: data, source: string(data), in: json.NewDecoder(bytes.NewReader(data)), line: 1}
 	p.in.UseNumber()
 	return p.value()
 }
@@ -137,6 +137,7 @@ func checkSyntax(data []byte) error {
 // parser makes nodes of JSON that is known to be well formed.
 type parser struct {
 	data    []byte
+	source  string // the same, which the nodes share
 	in      *json.Decoder
 	counted int // offset up to which lines are counted
 	line    int
@@ -159,7 +160,9 @@ func (p *parser) value() (*node, error) {
 	case bool:
 		n.shape = truth
 	}
-	n.raw = string(p.data[start:p.in.InputOffset()])
+	if !n.nested() {
+		n.raw = p.source[start:p.in.InputOffset()]
+	}
 	return n, err
 }
 

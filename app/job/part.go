@@ -74,11 +74,14 @@ func (j *Job) Delete(id string) (*Job, error) {
 // Rename returns a job in which the part has another id, and every mention of it
 // too. It refuses an id that is empty or taken.
 func (j *Job) Rename(id, fresh string) (*Job, error) {
-	if _, taken := j.part(fresh); taken && fresh != "" && fresh != id {
+	_, taken := j.part(fresh)
+	switch {
+	case id == "":
+		return nil, noSuchPart(id)
+	case fresh == "":
+		return nil, &Refusal{Code: "job.id-empty"}
+	case taken && fresh != id:
 		return nil, &Refusal{Code: "job.id-taken", Value: fresh}
-	}
-	if fresh == "" {
-		return nil, &Refusal{Code: "job.id-empty", Value: id}
 	}
 	next, err := j.with(id, func(at reflect.Value) error {
 		at.FieldByName("ID").SetString(fresh)
