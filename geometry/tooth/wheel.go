@@ -2,7 +2,11 @@
 // wheels and wheels known only by measurement.
 package tooth
 
-import "tipline/geometry"
+import (
+	"math"
+
+	"tipline/geometry"
+)
 
 // Wheel is a toothed wheel, centre at the origin, tip 0 at 12 o'clock, tips
 // numbered clockwise.
@@ -19,4 +23,47 @@ type Wheel struct {
 // Tip returns the direction of tip i, clockwise from 12 o'clock.
 func (w Wheel) Tip(i int) geometry.Angle {
 	return geometry.Clock(geometry.FullTurn * geometry.Angle(i) / geometry.Angle(w.Count))
+}
+
+// Solid returns the outline whose area stands for the wheel's metal: the teeth,
+// and for a measured wheel, whose flanks are not known, the circle midway between
+// root and tip.
+func (w Wheel) Solid() geometry.Outline {
+	if w.Form != measuredForm {
+		return w.Outline
+	}
+	return w.Outline.Scale((w.RootRadius + w.TipRadius) / 2 / w.TipRadius)
+}
+
+// Caliper returns what a caliper rocked over the tips reads at most: the tip
+// diameter for an even count, 2R·cos(π/2N) for an odd one, where no two tips
+// stand opposite.
+func (w Wheel) Caliper() float64 {
+	if w.Count%2 == 0 {
+		return 2 * w.TipRadius
+	}
+	return 2 * w.TipRadius * math.Cos(math.Pi/(2*float64(w.Count)))
+}
+
+// CheckBore refuses a bore, a diameter in mm, that leaves no metal inside the
+// root circle, or is less than nothing; 0 is no bore.
+func (w Wheel) CheckBore(bore float64) error {
+	if most := 2*w.RootRadius - leastLength; !(bore >= 0 && bore <= most) {
+		return geometry.Between("bore", number(bore), 0, math.Max(most, 0), "tooth.bore")
+	}
+	return nil
+}
+
+// around returns the outline of a wheel from the vertices of one tooth, run
+// anticlockwise from tip 0 to before the next tip.
+func around(count int, tooth []geometry.Vertex) (geometry.Outline, error) {
+	vertices := make([]geometry.Vertex, 0, count*len(tooth))
+	for i := range count {
+		sin, cos := math.Sincos(2 * math.Pi * float64(i) / float64(count))
+		for _, v := range tooth {
+			v.Point = geometry.Point{X: cos*v.X - sin*v.Y, Y: sin*v.X + cos*v.Y}
+			vertices = append(vertices, v)
+		}
+	}
+	return geometry.NewOutline(vertices)
 }

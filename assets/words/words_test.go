@@ -1,0 +1,79 @@
+package words
+
+import (
+	"io/fs"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+// lines returns every "key = text" line of a language with the file it is in.
+func lines(t *testing.T, lang string) map[string][]string {
+	names, err := fs.Glob(files, lang+"/*.txt")
+	require.NoError(t, err)
+	require.NotEmpty(t, names)
+	found := map[string][]string{}
+	for _, name := range names {
+		data, err := files.ReadFile(name)
+		require.NoError(t, err)
+		for _, line := range strings.Split(string(data), "\n") {
+			if key, _, ok := strings.Cut(line, "="); ok && !strings.HasPrefix(line, "#") {
+				key = strings.TrimSpace(key)
+				found[key] = append(found[key], name)
+			}
+		}
+	}
+	return found
+}
+
+func TestNoKeyIsThereTwice(t *testing.T) {
+	for _, lang := range Languages() {
+		for key, names := range lines(t, lang) {
+			require.Len(t, names, 1, "%s is in %v", key, names)
+		}
+	}
+}
+
+func TestEveryEnglishTextLoads(t *testing.T) {
+	var w Words
+	require.NotPanics(t, func() { w = English() })
+	require.Equal(t, "en", w.Language())
+	require.Len(t, w.Keys(), len(lines(t, "en")))
+	for _, key := range w.Keys() {
+		require.True(t, w.Has(key))
+		require.NotEmpty(t, w.Say(key))
+	}
+}
+
+func TestKeysAndPlacesAreWellFormed(t *testing.T) {
+	key := regexp.MustCompile(`^[a-z0-9]+([-_.][a-z0-9]+)*$`)
+	place := regexp.MustCompile(`\{[a-z][a-z0-9_-]*\}`)
+	for _, lang := range Languages() {
+		w, err := Load(lang)
+		require.NoError(t, err)
+		for _, k := range w.Keys() {
+			require.Regexp(t, key, k)
+			rest := place.ReplaceAllString(w.Say(k), "")
+			require.NotContains(t, rest, "{", "%s has a place that cannot be filled", k)
+			require.NotContains(t, rest, "}", "%s has a place that cannot be filled", k)
+		}
+	}
+}
+
+func TestSayFillsPlaces(t *testing.T) {
+	w := Words{"xx", map[string]string{"hub": "Hub {value} over {max}; {value} again"}}
+	require.Equal(t, "Hub 30 mm over 28 mm; 30 mm again", w.Say("hub", "value", "30 mm", "max", "28 mm"))
+	require.Equal(t, "Hub 3 over {max}; 3 again", w.Say("hub", "value", 3))
+	require.Equal(t, "Hub {value} over {max}; {value} again", w.Say("hub", "value"))
+	require.Equal(t, "‹rim›", w.Say("rim"))
+	require.False(t, w.Has("rim"))
+}
+
+func TestLanguageThatIsNotThereIsRefused(t *testing.T) {
+	for _, lang := range []string{"", "xx", "..", "e*", "en/", "?n", "[e]n"} {
+		_, err := Load(lang)
+		require.ErrorContains(t, err, "there are: en", lang)
+	}
+}

@@ -1,0 +1,108 @@
+package tooth
+
+import (
+	"math"
+
+	"tipline/geometry"
+)
+
+// The practical proportions of a train wheel's tooth, from memory of
+// BS 978-2:1952: the addendum is 0.95 of the theoretical one and its arcs are
+// struck with 1.40 of the theoretical one.
+const (
+	practicalAddendum = 0.95
+	arcRadius         = 1.40
+)
+
+// Cycloidal is a train wheel that drives a pinion of Leaves leaves. Its tooth and
+// space are each π/2 modules wide at the pitch circle, its flanks are radial and
+// π/2 modules deep, and two arcs meet in a point at its tip. Each arc meets its
+// flank in a corner.
+type Cycloidal struct {
+	Count  int     // teeth, 3 to 2000
+	Module float64 // mm, 0.01 and more
+	Leaves int     // of the pinion driven, 3 to 2000
+}
+
+// TheoreticalAddendum returns f, in modules, of a wheel that Check passes; 0 for
+// one without teeth or leaves.
+func (c Cycloidal) TheoreticalAddendum() float64 {
+	if c.Count < 1 || c.Leaves < 2 {
+		return 0
+	}
+	return addendumFactor(c.Count, c.Leaves)
+}
+
+// AddendumFactor returns the addendum that is cut, 0.95 f, in modules.
+func (c Cycloidal) AddendumFactor() float64 { return practicalAddendum * c.TheoreticalAddendum() }
+
+// ArcRadius returns the radius of the arcs of the tip, 1.40 f modules, in mm.
+func (c Cycloidal) ArcRadius() float64 { return arcRadius * c.TheoreticalAddendum() * c.Module }
+
+// PitchRadius returns the radius of the pitch circle in mm.
+func (c Cycloidal) PitchRadius() float64 { return c.Module * float64(c.Count) / 2 }
+
+// TipRadius returns the radius of the tip circle in mm.
+func (c Cycloidal) TipRadius() float64 { return c.PitchRadius() + c.AddendumFactor()*c.Module }
+
+// RootRadius returns the radius of the root circle in mm, the dedendum being π/2
+// modules.
+func (c Cycloidal) RootRadius() float64 { return c.PitchRadius() - math.Pi/2*c.Module }
+
+// Wheel returns the wheel. Its outline runs anticlockwise from tip 0, five
+// segments a tooth: arc, flank, root, flank, arc. Its space runs clockwise from
+// tip 0 to tip 1.
+func (c Cycloidal) Wheel() (Wheel, error) {
+	if err := c.check(); err != nil {
+		return Wheel{}, err
+	}
+	tooth := c.tooth()
+	outline, err := around(c.Count, tooth)
+	if err != nil {
+		return Wheel{}, err
+	}
+	space, err := c.space(tooth)
+	if err != nil {
+		return Wheel{}, err
+	}
+	return Wheel{
+		Form: "cycloidal", Count: c.Count,
+		TipRadius: c.TipRadius(), RootRadius: c.RootRadius(), PitchRadius: c.PitchRadius(),
+		Outline: outline, Space: space,
+	}, nil
+}
+
+// tooth returns the vertices from tip 0 anticlockwise to before the next tip.
+func (c Cycloidal) tooth() []geometry.Vertex {
+	n := geometry.Angle(c.Count)
+	half := math.Pi / (2 * n) // half a tooth, and half a space
+	top := geometry.Clock(0)
+	tip := geometry.Polar(c.TipRadius(), top)
+	pitch, root := c.PitchRadius(), c.RootRadius()
+	left, right := top+half, top+3*half // of the space
+	bulge := arcBulge(tip, geometry.Polar(pitch, left), c.ArcRadius())
+	return []geometry.Vertex{
+		{Point: tip, Bulge: bulge, Quantity: "teeth.leaves"},
+		{Point: geometry.Polar(pitch, left), Quantity: "teeth.count"},
+		{Point: geometry.Polar(root, left), Bulge: math.Tan(math.Pi / (4 * float64(c.Count))), Quantity: "teeth.module"},
+		{Point: geometry.Polar(root, right), Quantity: "teeth.count"},
+		{Point: geometry.Polar(pitch, right), Bulge: bulge, Quantity: "teeth.leaves"},
+	}
+}
+
+// space returns the space that runs anticlockwise from tip 0, moved a pitch
+// round and run the other way: clockwise from tip 0 to tip 1.
+func (c Cycloidal) space(tooth []geometry.Vertex) (geometry.Chain, error) {
+	pitch := geometry.FullTurn / geometry.Angle(c.Count)
+	end := geometry.Vertex{Point: tooth[0].Point.Rotate(pitch)}
+	chain, err := geometry.NewChain(append(tooth[:len(tooth):len(tooth)], end))
+	return chain.Reverse().Rotate(-pitch), err
+}
+
+// arcBulge returns the bulge of the arc, less than half a circle and
+// anticlockwise, from one point to another with that radius, at least half their
+// distance.
+func arcBulge(from, to geometry.Point, radius float64) float64 {
+	half := from.Dist(to) / 2
+	return half / (radius + math.Sqrt(radius*radius-half*half))
+}
