@@ -25,6 +25,7 @@ type Style struct {
 type Wheel struct {
 	ID, Name  string
 	Hand      string // "clockwise" or "anticlockwise", seen from the template's side
+	Enters    string // "back" when the rake face enters from the template's back
 	Bore      float64
 	Thickness float64
 	Oversize  float64 // on the blank's diameter

@@ -1,0 +1,54 @@
+package sheet
+
+import (
+	"tipline/geometry"
+	"tipline/render"
+	"tipline/render/template"
+)
+
+// A rule is the pair of bars one sheet carries in one direction: 100 mm with a
+// tick at every 10 mm, and back to back with it 4 in with a tick at every ¼ in.
+const (
+	barMillimetres = 100.0
+	barInches      = 4 * 25.4
+	barGap         = 1.6 // between the two bars; ISO 128 asks for 0.7 at least
+	barTick        = 1.5
+	barLongTick    = 2.4
+	barReach       = barLongTick + 0.9 // from a bar's base line to its lettering
+	ruleBelow      = barReach + heightSmall + 0.7
+	ruleAbove      = barGap + barReach + heightSmall
+)
+
+// rule draws the pair of bars. along is the unit vector along them and up the one
+// toward the millimetre bar's ticks; at is the start of the inch bar's base line
+// with the lettering below it.
+func rule(b *template.Board, at, along, up geometry.Point) {
+	turn := along.Direction()
+	bar(b, at.Add(up.Times(barGap)), along, up, barMillimetres, 10, 5)
+	bar(b, at, along, up.Times(-1), barInches, 16, 4)
+	measured(b, "sheet.bar.mm", at.Add(along.Times(barMillimetres/2)).Add(up.Times(barGap+barReach)), turn)
+	measured(b, "sheet.bar.inch", at.Add(along.Times(barInches/2)).Add(up.Times(-barReach-heightSmall)), turn)
+}
+
+// bar draws one bar with ticks that divide it into parts, every nth of them long.
+func bar(b *template.Board, at, along, up geometry.Point, length float64, parts, nth int) {
+	b.Line(template.Stroke{Layer: render.LayerSheet, Quantity: "sheet.bar", Pen: render.Thin},
+		geometry.Line{From: at, To: at.Add(along.Times(length))})
+	ticks := make([]geometry.Line, 0, parts+1)
+	for i := 0; i <= parts; i++ {
+		to := barTick
+		if i%nth == 0 {
+			to = barLongTick
+		}
+		from := at.Add(along.Times(length * float64(i) / float64(parts)))
+		ticks = append(ticks, geometry.Line{From: from, To: from.Add(up.Times(to))})
+	}
+	b.Line(template.Stroke{Layer: render.LayerSheet, Pen: render.Thin}, ticks...)
+}
+
+// measured writes a bar's name with room beside it for what a rule shows.
+func measured(b *template.Board, key string, middle geometry.Point, turn geometry.Angle) {
+	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Black}, render.Text{
+		At: middle, Height: heightSmall, Align: render.Middle, Turn: turn, String: b.Say(key),
+	})
+}

@@ -1,0 +1,146 @@
+package sheet
+
+import (
+	"tipline/geometry"
+	"tipline/render"
+	"tipline/render/template"
+)
+
+// Margins of the sheet in millimetres (ISO 5457: 20 on the filing side, 10 on the
+// others), and the spaces between what stands on it.
+const (
+	marginFiling = 20.0
+	margin       = 10.0
+	space        = 5.0
+	lineOfNotes  = 4.6
+	lineOfFoot   = 1.5 * heightSmall // ISO 3098: base lines 1.5 h apart
+	leastLegend  = 45.0              // width below which the legend goes above the bars
+	leastFree    = 60.0              // width and height a drawing or a tile must have
+)
+
+// layout says where everything on one sheet stands.
+type layout struct {
+	paper     Paper
+	inner     geometry.Box // within the margins
+	foot      []string     // lines of caution
+	block     geometry.Point
+	blockWide float64
+	rule      geometry.Point // start of the inch bar
+	upright   geometry.Point // start of the upright inch bar
+	legend    geometry.Point // top left corner
+	free      geometry.Box   // for the drawing
+}
+
+// plan lays out a sheet's furniture and finds the area left free.
+func plan(paper Paper, d *render.Drawing, block TitleBlock, s template.Style) layout {
+	l := layout{paper: paper, inner: geometry.Box{
+		Min: geometry.Point{X: marginFiling, Y: margin},
+		Max: geometry.Point{X: paper.Width - margin, Y: paper.Height - margin},
+	}}
+	l.foot = Wrap(block.Notes.Caution, heightSmall, l.inner.Width(), false)
+	l.blockWide = min(blockWidth, l.inner.Width())
+	l.block = geometry.Point{
+		X: l.inner.Max.X - l.blockWide,
+		Y: l.inner.Min.Y + lineOfFoot*float64(len(l.foot)) + 2,
+	}
+	top := l.planFurniture(block, block.height(s.Words.Say))
+	l.free = geometry.Box{
+		Min: geometry.Point{X: l.inner.Min.X, Y: top + space},
+		Max: geometry.Point{X: l.inner.Max.X, Y: l.inner.Max.Y - headerHeight(d, l.inner.Width()) - space},
+	}
+	return l
+}
+
+// planFurniture places bars and legend beside or above the title block and
+// returns the height all of it reaches.
+func (l *layout) planFurniture(block TitleBlock, blockHeight float64) float64 {
+	legend := lineOfNotes * float64(len(block.Notes.Legend))
+	blockTop := l.block.Y + blockHeight
+	beside := l.block.X-l.inner.Min.X >= barInches+2*space
+	l.rule = geometry.Point{X: l.inner.Min.X, Y: blockTop + space + ruleBelow}
+	if beside {
+		l.rule.Y = l.block.Y + ruleBelow
+	}
+	barsTop := l.rule.Y + ruleAbove
+	l.upright = geometry.Point{X: 11.6, Y: min(l.rule.Y, l.inner.Max.Y-barInches-space)}
+	right := l.inner.Min.X + barInches + 3*space
+	if !beside && l.inner.Max.X-right >= leastLegend {
+		l.legend = geometry.Point{X: right, Y: max(barsTop, l.rule.Y-ruleBelow+legend)}
+		return l.legend.Y
+	}
+	l.legend = geometry.Point{X: l.inner.Min.X, Y: barsTop}
+	if legend > 0 {
+		l.legend.Y += space + legend
+	}
+	return max(blockTop, l.legend.Y)
+}
+
+// headerHeight returns how far the title and its line reach down from the top
+// margin.
+func headerHeight(d *render.Drawing, width float64) float64 {
+	h := heightTitle
+	if d.Description != "" {
+		h += 3 + lineHeight*float64(len(Wrap(d.Description, heightText, headerShare*width, false)))
+	}
+	return h
+}
+
+// Header measures: the line below the title is at most this share of the width,
+// and its lines stand this far apart.
+const (
+	headerShare = 0.82
+	lineHeight  = 1.5 * heightText
+)
+
+// furnish draws all that stands on the sheet beside the drawing.
+func (l layout) furnish(b *template.Board, d *render.Drawing, block TitleBlock) {
+	l.header(b, d)
+	rule(b, l.rule, geometry.Point{X: 1}, geometry.Point{Y: 1})
+	rule(b, l.upright, geometry.Point{Y: 1}, geometry.Point{X: -1})
+	l.drawLegend(b, block.Notes.Legend)
+	block.draw(b, l.block, l.blockWide)
+	for i, line := range l.foot {
+		y := l.inner.Min.Y + lineOfFoot*float64(len(l.foot)-1-i) + 0.3
+		b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Grey},
+			render.Text{At: geometry.Point{X: l.inner.Min.X, Y: y}, Height: heightSmall, String: line})
+	}
+}
+
+// header writes the drawing's title, its line, and its scale at the right.
+func (l layout) header(b *template.Board, d *render.Drawing) {
+	ink := template.Stroke{Layer: render.LayerSheet, Ink: render.Black}
+	scale := render.Text{String: scaleText(d.Scale), Height: heightScale, Bold: true, Align: render.Right}
+	scale.At = geometry.Point{X: l.inner.Max.X, Y: l.inner.Max.Y - heightTitle}
+	b.Write(ink, scale)
+	title := fit(d.Title, true, l.inner.Width()-scale.Width()-2*space, heightTitle, 5, 3.5)
+	title.At = geometry.Point{X: l.inner.Min.X, Y: l.inner.Max.Y - heightTitle}
+	b.Write(ink, title)
+	if d.Description == "" {
+		return
+	}
+	y := title.At.Y - 3 - heightText
+	for _, line := range Wrap(d.Description, heightText, headerShare*l.inner.Width(), false) {
+		b.Write(ink, render.Text{At: geometry.Point{X: l.inner.Min.X, Y: y}, Height: heightText, String: line})
+		y -= lineHeight
+	}
+}
+
+// drawLegend draws the samples of lines and patches with their meanings.
+func (l layout) drawLegend(b *template.Board, marks []template.Mark) {
+	for i, m := range marks {
+		y := l.legend.Y - lineOfNotes*(float64(i)+0.5)
+		sample := template.Stroke{Layer: render.LayerSheet, Pen: m.Pen, Ink: m.Ink, Fill: m.Fill}
+		at := geometry.Point{X: l.legend.X, Y: y}
+		switch {
+		case m.Round:
+			b.Circle(sample, at.Add(geometry.Point{X: 4}), 1.1)
+		case m.Fill != render.NoFill:
+			b.Rectangle(sample, at.Add(geometry.Point{Y: -1.5}), at.Add(geometry.Point{X: 8, Y: 1.5}))
+		default:
+			b.Line(sample, geometry.Line{From: at, To: at.Add(geometry.Point{X: 8})})
+		}
+		text := fit(m.Text, false, l.inner.Max.X-l.legend.X-10.5, heightSmall, heightLabel)
+		text.At, text.Centred = at.Add(geometry.Point{X: 10.5}), true
+		b.Write(template.Stroke{Layer: render.LayerSheet, Ink: m.Ink}, text)
+	}
+}

@@ -1,0 +1,103 @@
+package sheet
+
+import (
+	"math"
+	"strconv"
+
+	"tipline/geometry"
+	"tipline/render"
+	"tipline/render/template"
+)
+
+// overlap is how much of the drawing two neighbouring tiles share, in
+// millimetres: enough to lay one sheet's marks on the other's and to glue.
+const overlap = 14.0
+
+// tile is one sheet's part of a drawing: its column and row, counted from the
+// lower left, and its region of the drawing.
+type tile struct {
+	column, row   int
+	columns, rows int
+	region        geometry.Box
+}
+
+// name returns a tile's name: a letter for the row from the top, a number for the
+// column from the left.
+func (t tile) name() string {
+	return string(rune('A'+t.rows-1-t.row)) + strconv.Itoa(t.column+1)
+}
+
+// cut divides a drawing's bounds into tiles of at most width × height that
+// overlap: one tile when all of it fits. Tiles come row by row from the top left.
+func cut(bounds geometry.Box, width, height float64) []tile {
+	columns, across := pieces(bounds.Width(), width)
+	rows, up := pieces(bounds.Height(), height)
+	start := bounds.Centre().Sub(geometry.Point{X: across / 2, Y: up / 2})
+	var tiles []tile
+	for row := rows - 1; row >= 0; row-- {
+		for column := range columns {
+			low := start.Add(geometry.Point{X: float64(column) * (width - overlap), Y: float64(row) * (height - overlap)})
+			tiles = append(tiles, tile{column, row, columns, rows, geometry.Box{
+				Min: low, Max: low.Add(geometry.Point{X: width, Y: height}),
+			}})
+		}
+	}
+	return tiles
+}
+
+// pieces returns how many pieces of a size cover a length, overlapping, and the
+// length they cover together.
+func pieces(length, size float64) (int, float64) {
+	n := 1
+	if length > size {
+		n = int(math.Ceil((length - overlap) / (size - overlap)))
+	}
+	return n, float64(n)*(size-overlap) + overlap
+}
+
+// registerMarks draws, on tile i, the marks that lie on those of its neighbours,
+// its edge as a thin line, and its name.
+func registerMarks(b *template.Board, tiles []tile, i int, at geometry.Point) {
+	t := tiles[i]
+	thin := template.Stroke{Layer: render.LayerSheet, Pen: render.Hair, Ink: render.Grey}
+	b.Rectangle(thin, t.region.Min.Add(at), t.region.Max.Add(at))
+	for _, p := range marks(t) {
+		registerMark(b, p.Add(at))
+	}
+	first := tiles[0]
+	text := b.Say("sheet.tile", "tile", t.name(), "rows", first.rows, "columns", first.columns)
+	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Black}, render.Text{
+		At: geometry.Point{X: t.region.Min.X, Y: t.region.Max.Y + 1.5}.Add(at), Height: heightSmall, String: text,
+	})
+}
+
+// marks returns where a tile's register marks stand on the drawing: half way
+// across each overlap it shares, near both ends of it.
+func marks(t tile) []geometry.Point {
+	inner := t.region.Grow(-overlap / 2)
+	corners := []struct {
+		p      geometry.Point
+		shared bool
+	}{
+		{inner.Min, t.column > 0 || t.row > 0},
+		{geometry.Point{X: inner.Max.X, Y: inner.Min.Y}, t.column < t.columns-1 || t.row > 0},
+		{inner.Max, t.column < t.columns-1 || t.row < t.rows-1},
+		{geometry.Point{X: inner.Min.X, Y: inner.Max.Y}, t.column > 0 || t.row < t.rows-1},
+	}
+	var points []geometry.Point
+	for _, c := range corners {
+		if c.shared {
+			points = append(points, c.p)
+		}
+	}
+	return points
+}
+
+// registerMark draws a cross in a circle.
+func registerMark(b *template.Board, at geometry.Point) {
+	s := template.Stroke{Layer: render.LayerSheet, Quantity: "sheet.register", Pen: render.Hair}
+	b.Circle(s, at, 2)
+	b.Line(s,
+		geometry.Line{From: at.Add(geometry.Point{X: -4}), To: at.Add(geometry.Point{X: 4})},
+		geometry.Line{From: at.Add(geometry.Point{Y: -4}), To: at.Add(geometry.Point{Y: 4})})
+}

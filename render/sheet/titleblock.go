@@ -1,0 +1,121 @@
+package sheet
+
+import (
+	"tipline/geometry"
+	"tipline/render"
+	"tipline/render/template"
+)
+
+// TitleBlock is what the title block says, by the fields of ISO 7200, and what
+// stands beside the drawing. An empty field shows a dash.
+type TitleBlock struct {
+	Job      string // title
+	Part     string // supplementary title
+	Kind     string // document type: "Crossing template"
+	Maker    string // legal owner and creator
+	Number   string // identification number
+	Date     string // of issue: the date the job was revised, never the clock's
+	Sheet    string // "3 of 14"; Lay fills it
+	Scale    string // "1 : 1"; made from the drawing when empty
+	Material string // and thickness
+	Profile  string // the printer's; "none: check the bars" when empty
+	Notes    template.Notes
+}
+
+// blockWidth is the title block's greatest width (ISO 7200: 180 mm).
+const (
+	blockWidth = 180.0
+	rowHeight  = 11.0
+	maxAcross  = 4 // figures in a row
+)
+
+// cell is one field of the title block: its name, what it says, and its share of
+// the row's width.
+type cell struct {
+	label, value string
+	share        float64
+}
+
+// rows returns the title block's rows, the top one first.
+func (t TitleBlock) rows(say func(string, ...any) string) [][]cell {
+	rows := [][]cell{
+		{{say("sheet.title"), t.Job, 7}, {say("sheet.part"), t.Part, 6}, {say("sheet.kind"), t.Kind, 5}},
+	}
+	for _, f := range inRows(t.Notes.Figures) {
+		var row []cell
+		for _, figure := range f {
+			row = append(row, cell{figure.Label, figure.Value, 1})
+		}
+		rows = append(rows, row)
+	}
+	return append(rows, []cell{
+		{say("sheet.owner"), t.Maker, 4.2}, {say("sheet.number"), t.Number, 2.6}, {say("sheet.date"), t.Date, 3},
+		{say("sheet.sheet"), t.Sheet, 2.5}, {say("sheet.scale"), t.Scale, 2.5}, {say("sheet.profile"), t.Profile, 4.2},
+	})
+}
+
+// inRows shares figures out evenly over as few rows as hold them.
+func inRows(figures []template.Figure) [][]template.Figure {
+	if len(figures) == 0 {
+		return nil
+	}
+	count := (len(figures) + maxAcross - 1) / maxAcross
+	var rows [][]template.Figure
+	for i := range count {
+		rows = append(rows, figures[i*len(figures)/count:(i+1)*len(figures)/count])
+	}
+	return rows
+}
+
+// height returns how high the block stands.
+func (t TitleBlock) height(say func(string, ...any) string) float64 {
+	return rowHeight * float64(len(t.rows(say)))
+}
+
+// draw draws the block with its lower left corner at corner.
+func (t TitleBlock) draw(b *template.Board, corner geometry.Point, width float64) {
+	rows := t.rows(b.Say)
+	top := corner.Y + rowHeight*float64(len(rows))
+	thin := template.Stroke{Layer: render.LayerSheet, Pen: render.Thin}
+	for i, row := range rows {
+		y := top - rowHeight*float64(i)
+		if i > 0 {
+			b.Line(thin, geometry.Line{From: geometry.Point{X: corner.X, Y: y}, To: geometry.Point{X: corner.X + width, Y: y}})
+		}
+		t.drawRow(b, row, geometry.Point{X: corner.X, Y: y}, width)
+	}
+	b.Rectangle(template.Stroke{Layer: render.LayerSheet, Pen: render.Visible}, corner, geometry.Point{X: corner.X + width, Y: top})
+}
+
+// drawRow draws a row's cells below and right of corner.
+func (t TitleBlock) drawRow(b *template.Board, row []cell, corner geometry.Point, width float64) {
+	total := 0.0
+	for _, c := range row {
+		total += c.share
+	}
+	x := corner.X
+	for i, c := range row {
+		w := width * c.share / total
+		if i > 0 {
+			b.Line(template.Stroke{Layer: render.LayerSheet, Pen: render.Thin},
+				geometry.Line{From: geometry.Point{X: x, Y: corner.Y}, To: geometry.Point{X: x, Y: corner.Y - rowHeight}})
+		}
+		drawCell(b, c, geometry.Point{X: x, Y: corner.Y}, w)
+		x += w
+	}
+}
+
+// drawCell writes one field below and right of corner.
+func drawCell(b *template.Board, c cell, corner geometry.Point, width float64) {
+	const inset = 2.0
+	label := fit(c.label, false, width-1.5*inset, heightLabel)
+	label.At = geometry.Point{X: corner.X + inset, Y: corner.Y - 1.4 - heightLabel}
+	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Grey}, label)
+	value := c.value
+	if value == "" {
+		value = "–"
+	}
+	t := fit(value, false, width-1.5*inset, heightText, 2.5, heightLabel)
+	t.At = geometry.Point{X: corner.X + inset, Y: corner.Y - rowHeight + 2.3}
+	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Black}, t)
+}

@@ -1,0 +1,53 @@
+package template
+
+import (
+	"fmt"
+	"math"
+
+	"tipline/render"
+)
+
+// BlankCard is the card for turning a wheel's blank. ErrNothing if there are no
+// teeth to turn a blank for.
+func BlankCard(w Wheel, s Style) (*render.Drawing, error) {
+	if w.Teeth == nil {
+		return nil, fmt.Errorf("blank card of %s: %w", w.ID, ErrNothing)
+	}
+	c := newCard(w, s, s.Words.Say("cards.blank.title", "name", w.Name), s.Words.Say("cards.blank.line"))
+	tips := 2 * w.Teeth.TipRadius
+	if w.Thickness > 0 {
+		c.length("thickness", c.Say("cards.blank.thickness"), w.Thickness)
+	}
+	if w.Bore > 0 {
+		c.length("bore", c.Say("cards.blank.bore"), w.Bore)
+	}
+	if w.Oversize > 0 {
+		c.length("blank.oversize", c.Say("cards.blank.turn", "oversize", s.Units.Length(w.Oversize)), tips+w.Oversize)
+		c.length("teeth", c.Say("cards.blank.finish"), tips)
+	} else {
+		c.length("teeth", c.Say("cards.blank.tips"), tips)
+	}
+	if n := w.Teeth.Count; n%2 == 1 {
+		c.length("teeth.count", c.Say("cards.blank.caliper"), caliper(w.Teeth.TipRadius, n))
+	}
+	c.beside(blankBeside(w, s))
+	return c.Drawing, nil
+}
+
+// caliper returns what a caliper reads over the tips of a wheel with an odd count,
+// where no tip stands opposite another: 2R cos(π/2N), plane geometry.
+func caliper(radius float64, n int) float64 { return 2 * radius * math.Cos(math.Pi/float64(2*n)) }
+
+// blankBeside draws the blank as it stands beside the card's figures, no larger
+// than the column.
+func blankBeside(w Wheel, s Style) *render.Drawing {
+	b := NewBoard(w.ID, s)
+	r := w.Teeth.TipRadius + w.Oversize/2
+	k := min(1, 34/r)
+	small := w
+	teeth := *w.Teeth
+	teeth.TipRadius *= k
+	small.Teeth, small.Bore, small.Oversize = &teeth, w.Bore*k, w.Oversize*k
+	blankFace(b, small, r*k)
+	return b.Drawing
+}

@@ -1,0 +1,104 @@
+package template
+
+import (
+	"fmt"
+	"strconv"
+
+	"tipline/geometry"
+	"tipline/render"
+)
+
+// Measures of the drawn plate in millimetres of paper.
+const (
+	plateRadius  = 42.0 // of the hole circle
+	plateMargin  = 6.0
+	plateNumbers = 8 // stops that are numbered
+)
+
+// DividingView draws where the index pin goes: the hole circle with the holes it
+// stops in, the first of them numbered, or the angle of one tooth where whole
+// turns do. ErrNothing if the dividing is not worked out.
+func DividingView(w Wheel, s Style) (*render.Drawing, error) {
+	if w.Dividing == nil || w.Dividing.Divisions < 1 {
+		return nil, fmt.Errorf("dividing of %s: %w", w.ID, ErrNothing)
+	}
+	b := NewBoard(w.ID, s)
+	b.Drawing.Title = b.Say("dividingview.title", "name", w.Name)
+	b.Drawing.Description = b.Say("dividingview.line")
+	b.Drawing.Scale = 0
+	drawPlate(b, w, geometry.Point{}, plateRadius)
+	return b.Drawing, nil
+}
+
+// drawPlate draws the plate, its hole circle of that radius about centre.
+func drawPlate(b *Board, w Wheel, centre geometry.Point, radius float64) {
+	a := w.Dividing
+	b.Circle(Stroke{render.LayerTeeth, "dividing", render.Visible, render.Black, render.Steel}, centre, radius+plateMargin)
+	b.Circle(Stroke{render.LayerBore, "dividing", render.Visible, render.Black, render.Paper}, centre, 5)
+	b.Circle(Stroke{Layer: render.LayerPitchCircle, Quantity: "dividing", Pen: render.Centre, Ink: render.Blue}, centre, radius)
+	if a.Circle == 0 {
+		wholeTurns(b, a.Turns, centre, radius)
+		return
+	}
+	stops := stops(a.Holes, a.Circle)
+	hole := min(1.3, 0.3*2*3.14*radius/float64(a.Circle))
+	for i := range a.Circle {
+		fill := render.Paper
+		if _, stop := stops[i]; stop {
+			fill = render.Brass
+		}
+		at := centre.Add(geometry.Polar(radius, geometry.Clock(geometry.FullTurn*geometry.Angle(i)/geometry.Angle(a.Circle))))
+		b.Circle(Stroke{render.LayerScrews, "dividing.circles", render.Thin, render.Black, fill}, at, hole)
+		if n, stop := stops[i]; stop && n < plateNumbers {
+			stopNumber(b, n, at.Sub(centre), centre, radius)
+		}
+	}
+	sector(b, a.Holes, a.Circle, centre, radius)
+	b.Write(Stroke{Layer: render.LayerText, Quantity: "dividing", Ink: render.Black}, render.Text{
+		At: centre.Add(geometry.Point{Y: -radius - plateMargin - 7}), Height: 3.5, Align: render.Middle,
+		String: b.Say("dividingview.plate", "holes", a.Holes, "circle", a.Circle),
+	})
+}
+
+// stops returns the holes the pin stops in, each with the first tooth that it
+// stops there for.
+func stops(holes, circle int) map[int]int {
+	at := map[int]int{}
+	for tooth, hole := 0, 0; ; tooth, hole = tooth+1, (hole+holes)%circle {
+		if _, seen := at[hole]; seen {
+			return at
+		}
+		at[hole] = tooth
+	}
+}
+
+// stopNumber writes a stop's number outside the plate.
+func stopNumber(b *Board, n int, way, centre geometry.Point, radius float64) {
+	b.Write(Stroke{Layer: render.LayerText, Quantity: "dividing", Ink: render.Blue}, render.Text{
+		At: centre.Add(way.Times((radius + plateMargin + 3.2) / radius)), Height: 2.5, Align: render.Middle, Centred: true, Bold: n < 2, String: strconv.Itoa(n),
+	})
+}
+
+// sector draws the two sector arms of the first step.
+func sector(b *Board, holes, circle int, centre geometry.Point, radius float64) {
+	s := Stroke{Layer: render.LayerCentreLines, Quantity: "dividing", Pen: render.Thin, Ink: render.Blue}
+	step := geometry.FullTurn * geometry.Angle(holes) / geometry.Angle(circle)
+	for _, a := range []geometry.Angle{0, step} {
+		line := radial(7, radius-2.5, a)
+		b.Line(s, geometry.Line{From: centre.Add(line.From), To: centre.Add(line.To)})
+	}
+	if step > 0 {
+		b.Arc(s, geometry.Arc{Centre: centre, Radius: 0.6 * radius, Start: geometry.Clock(0), Sweep: -step})
+	}
+}
+
+// wholeTurns draws one hole, to which the pin comes back.
+func wholeTurns(b *Board, turns int, centre geometry.Point, radius float64) {
+	b.Circle(Stroke{render.LayerScrews, "dividing.circles", render.Thin, render.Black, render.Brass}, centre.Add(geometry.Point{Y: radius}), 1.3)
+	b.Arc(Stroke{Layer: render.LayerCentreLines, Quantity: "dividing", Pen: render.Thin, Ink: render.Blue},
+		geometry.Arc{Centre: centre, Radius: 0.6 * radius, Start: geometry.Degrees(80), Sweep: geometry.Degrees(-340)})
+	b.Write(Stroke{Layer: render.LayerText, Quantity: "dividing", Ink: render.Black}, render.Text{
+		At: centre.Add(geometry.Point{Y: -radius - plateMargin - 7}), Height: 3.5, Align: render.Middle,
+		String: b.Say("dividingview.whole-turns", "turns", turns),
+	})
+}

@@ -1,0 +1,209 @@
+package template
+
+import (
+	"fmt"
+
+	"tipline/geometry"
+	"tipline/render"
+)
+
+// Scales in which a grinding template may be drawn, ISO 5455 among them.
+const (
+	leastScale    = 0.1
+	greatestScale = 200
+)
+
+// Grinding draws the grinding template at scale : 1, looking at the rake face with
+// the cutting end down and the corner of the cutting end at the origin: the form
+// on its stock, sighting lines along its reliefs with their angles, radii with
+// their centres, the heel, tip and root circle at depth, and the widths across the
+// form. Scale runs from 0.1 to 200. ErrNothing if there is no form.
+func Grinding(w Wheel, s Style, scale float64) (*render.Drawing, error) {
+	if w.Cut == nil {
+		return nil, fmt.Errorf("grinding template of %s: %w", w.ID, ErrNothing)
+	}
+	if !(scale >= leastScale && scale <= greatestScale) {
+		return nil, geometry.Between("scale", scale, leastScale, greatestScale, "template.scale")
+	}
+	e := newEnlargement(w, s, scale)
+	e.Drawing.Title = e.Say("grinding.title", "name", w.Name)
+	e.Drawing.Description = e.Say("grinding.line")
+	e.stock()
+	e.form()
+	e.heel()
+	e.circles()
+	if e.small() {
+		e.plainSights()
+	} else {
+		e.sightLines()
+		e.radii()
+		e.drawCallouts()
+		e.fullSize()
+	}
+	e.widths()
+	return e.Drawing, nil
+}
+
+// small reports whether the form is too small on paper to write its angles on.
+func (e *enlargement) small() bool { return e.box().Width() < 30 }
+
+// stock draws the sides of the bit the form is ground from, and its width.
+func (e *enlargement) stock() {
+	box, q, f := e.box(), geometry.Quantity("cutter.stock_width"), e.cut.Form
+	if f.StockWidth <= 0 {
+		return
+	}
+	side := Stroke{Layer: render.LayerStock, Quantity: q, Pen: render.Centre, Ink: render.Grey}
+	left, right := e.at(geometry.Point{X: f.StockFront}), e.at(geometry.Point{X: f.StockFront + f.StockWidth})
+	if left.X > right.X {
+		left, right = right, left
+	}
+	for _, x := range []float64{left.X, right.X} {
+		e.Line(side, geometry.Line{From: geometry.Point{X: x, Y: box.Min.Y - 4}, To: geometry.Point{X: x, Y: box.Max.Y + 4}})
+	}
+	if e.small() {
+		return
+	}
+	up := box.Max.Y
+	e.Add(q, render.Linear(geometry.Point{X: left.X, Y: up}, geometry.Point{X: right.X, Y: up}, sightPast+4,
+		e.Say("grinding.stock", "width", e.Style.Units.Both(f.StockWidth)))...)
+}
+
+// heel draws the section at the stock's thickness, dashed, and says what it is.
+func (e *enlargement) heel() {
+	if e.relief == nil || len(e.relief.Heel) == 0 {
+		return
+	}
+	placed := e.outlines(e.relief.Heel)
+	e.Closed(Stroke{Layer: render.LayerHeel, Quantity: "cutter.clearance", Pen: render.Hidden}, placed...)
+	at := placed[0].Bounds()
+	x := at.Max.X
+	if e.mirror {
+		x = at.Min.X
+	}
+	e.call(geometry.Point{X: x, Y: at.Min.Y + 0.72*at.Height()}, "cutter.clearance", render.Black, e.Say("grinding.heel"))
+}
+
+// circles draws the tip circle and the root circle as they lie at depth.
+func (e *enlargement) circles() {
+	for _, c := range []struct {
+		radius float64
+		q      geometry.Quantity
+		key    string
+	}{{e.cut.TipRadius, "teeth.tip_diameter", "grinding.tip-circle"}, {e.cut.RootRadius, "teeth.root_diameter", "grinding.root-circle"}} {
+		left, right, ok := e.circleAtDepth(c.radius, c.q)
+		if !ok {
+			continue
+		}
+		end := left
+		if e.mirror {
+			end = right
+		}
+		e.call(end, c.q, render.Blue, e.Say(c.key))
+	}
+}
+
+// plainSights draws the infeed axis and the sighting lines without their angles,
+// for a form that is small on paper.
+func (e *enlargement) plainSights() {
+	e.notes = nil
+	box := e.box().Grow(sightPast)
+	s := Stroke{Layer: render.LayerRelief, Quantity: "cutter", Pen: render.Thin, Ink: render.Blue}
+	for i := range e.cut.Form.Edge.Len() {
+		edge := e.cut.Form.Edge.Segment(i)
+		placed := e.segment(edge)
+		if !edge.IsLine() || edge.Length() < 0.1 {
+			continue
+		}
+		if line, ok := through(placed.From, placed.To.Sub(placed.From), box); ok {
+			s.Quantity = edge.Quantity
+			e.Line(s, line)
+		}
+	}
+}
+
+// fullSize draws the bare form at full size beside the enlargement, to hold the
+// bit against.
+func (e *enlargement) fullSize() {
+	o, err := e.cut.Form.Outline()
+	if err != nil || e.scale < 2 {
+		return
+	}
+	small := *e
+	small.scale = 1
+	placed := small.outlines([]geometry.Outline{o})[0]
+	bounds := placed.Bounds()
+	x := e.box().Max.X + columnPast + 8
+	corner := geometry.Point{X: x, Y: e.box().Max.Y + sightPast - 9 - bounds.Height()}
+	move := corner.Sub(bounds.Min)
+	e.Closed(Stroke{render.LayerForm, "cutter", render.Thin, render.Black, render.Steel}, placed.Move(move))
+	e.Write(Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Black}, render.Text{
+		At: geometry.Point{X: x + bounds.Width()/2, Y: corner.Y + bounds.Height() + 2.5}, Height: 3.5, Align: render.Middle, Bold: true, String: "1 : 1",
+	})
+}
+
+// Widths across the form: how many are given, and how they stand on the paper.
+const (
+	widthsGiven  = 6
+	widthsColumn = 26.0
+)
+
+// widths writes the widths across the form at depths from the cutting end.
+func (e *enlargement) widths() {
+	depths := e.depths()
+	box := e.box()
+	x := box.Centre().X - widthsColumn*float64(widthsGiven)/2
+	y := box.Min.Y - sightPast - 9
+	ink := Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Black}
+	e.Write(ink, render.Text{At: geometry.Point{X: x, Y: y}, Height: 2.5, Bold: true, String: e.Say("grinding.widths")})
+	for i, d := range depths {
+		width, ok := across(e.cut.Form.Edge, d)
+		if !ok {
+			continue
+		}
+		at := geometry.Point{X: x + widthsColumn*float64(i), Y: y - 6.5}
+		e.Write(Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Grey}, render.Text{At: at, Height: 2.5, String: e.Style.Units.Length(d)})
+		e.Write(ink, render.Text{At: at.Add(geometry.Point{Y: -6}), Height: 3.5, String: e.Style.Units.Fine(width)})
+	}
+}
+
+// depths returns round depths, in the maker's unit, that reach past the infeed but
+// not past the drawing of the form.
+func (e *enlargement) depths() []float64 {
+	unit := 1.0
+	if e.Style.Units.Unit == "in" {
+		unit = 25.4
+	}
+	steps := []float64{0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50}
+	step := steps[len(steps)-1] * unit
+	for _, s := range steps {
+		if s*unit*widthsGiven >= 1.1*e.cut.Infeed {
+			step = s * unit
+			break
+		}
+	}
+	var depths []float64
+	for i := 1; i <= widthsGiven; i++ {
+		if d := step * float64(i); d < e.cut.Form.Top {
+			depths = append(depths, d)
+		}
+	}
+	return depths
+}
+
+// across returns how wide the form is at a depth from the cutting end, between
+// its outermost crossings; false where it does not reach.
+func across(edge geometry.Chain, depth float64) (float64, bool) {
+	box := edge.Bounds().Grow(1)
+	level := geometry.Line{From: geometry.Point{X: box.Min.X, Y: depth}, To: geometry.Point{X: box.Max.X, Y: depth}}
+	first, last, met := 0.0, 0.0, 0
+	for i := range edge.Len() {
+		for _, m := range geometry.Meet(edge.Segment(i), level.Segment()) {
+			if met == 0 {
+				first, last = m.At.X, m.At.X
+			}
+			first, last, met = min(first, m.At.X), max(last, m.At.X), met+1
+		}
+	}
+	return last - first, met > 1
+}

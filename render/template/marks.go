@@ -1,0 +1,114 @@
+package template
+
+import (
+	"strconv"
+
+	"tipline/geometry/crossing"
+	"tipline/render"
+)
+
+// CrossingNotes returns what a crossing template's sheet says beside it.
+func CrossingNotes(w Wheel, s Style) Notes {
+	n := Notes{Caution: s.Words.Say("cautions.foot.crossing")}
+	if w.Crossing != nil {
+		n.Legend = crossingLegend(w.Crossing, s)
+	}
+	n.Legend = append(n.Legend, Mark{Pen: render.Hair, Ink: render.Blue, Text: s.Words.Say("legend.tips")})
+	n.Figures = append(n.Figures, material(w, s))
+	if w.Teeth != nil {
+		n.Figures = append(n.Figures,
+			Figure{s.Words.Say("figure.teeth"), strconv.Itoa(w.Teeth.Count)},
+			Figure{s.Words.Say("figure.tip-root"), s.Units.Bare(2*w.Teeth.TipRadius) + " / " + s.Units.Length(2*w.Teeth.RootRadius)})
+	}
+	if w.Crossing != nil {
+		n.Figures = append(n.Figures, Figure{s.Words.Say("figure.chord"), chords(w.Crossing, s)})
+	}
+	return n
+}
+
+// crossingLegend says what the lines of a crossing mean.
+func crossingLegend(lay *crossing.Layout, s Style) []Mark {
+	legend := []Mark{{Pen: render.Visible, Fill: render.Waste, Text: s.Words.Say("legend.waste")}}
+	if lay.Spec.Allowance > 0 {
+		legend = append(legend, Mark{Pen: render.Hidden, Text: s.Words.Say("legend.saw-line", "allowance", s.Units.Length(lay.Spec.Allowance))})
+	}
+	for _, win := range lay.Windows {
+		if win.StartHole.Len() > 0 {
+			d := 2 * win.Start.Dist(win.StartHole.Vertex(0).Point)
+			legend = append(legend, Mark{Pen: render.Thin, Round: true, Text: s.Words.Say("legend.start-hole", "diameter", s.Units.Length(d))})
+			break
+		}
+	}
+	return legend
+}
+
+// chords says how far dividers are set from one arm's tip to the next.
+func chords(lay *crossing.Layout, s Style) string {
+	if len(lay.Windows) == 0 {
+		return ""
+	}
+	low, high := lay.Windows[0].Chord, lay.Windows[0].Chord
+	for _, win := range lay.Windows {
+		low, high = min(low, win.Chord), max(high, win.Chord)
+	}
+	if s.Units.Length(low) == s.Units.Length(high) {
+		return s.Units.Length(low)
+	}
+	return s.Words.Say("figure.chord.varies", "from", s.Units.Bare(low), "to", s.Units.Length(high))
+}
+
+// material names what the wheel is made of and how thick.
+func material(w Wheel, s Style) Figure {
+	text := w.Material.Name
+	if w.Thickness > 0 {
+		text += " " + s.Units.Length(w.Thickness)
+	}
+	return Figure{s.Words.Say("figure.material"), text}
+}
+
+// GrindingNotes returns what a grinding template's sheet says beside it: the
+// settings the form is ground and fed to.
+func GrindingNotes(w Wheel, s Style) Notes {
+	n := Notes{Caution: s.Words.Say("cautions.foot.grinding")}
+	if w.Cut == nil {
+		return n
+	}
+	n.Figures = []Figure{
+		{s.Words.Say("figure.set-over"), s.Units.Fine(setOver(w))},
+		{s.Words.Say("figure.infeed"), s.Units.Fine(w.Cut.Infeed)},
+		{s.Words.Say("figure.land"), s.Units.Fine(w.Cut.Land)},
+		{s.Words.Say("figure.root"), s.Units.Fine(2 * w.Cut.RootRadius)},
+	}
+	n.Legend = []Mark{{Pen: render.Thin, Ink: render.Blue, Text: s.Words.Say("legend.sight")}}
+	if r := w.Relief; r != nil {
+		stock := s.Units.Bare(w.Cut.Form.StockWidth) + " × " + s.Units.Length(r.Thickness)
+		n.Figures = append(n.Figures, Figure{s.Words.Say("figure.tilt"), s.Units.Angle(r.Clearance)}, Figure{s.Words.Say("figure.stock"), stock})
+		if r.Swing > 0 {
+			name := s.Words.Say("figure.heel-limit", "swing", s.Units.Length(r.Swing))
+			n.Figures = append(n.Figures, Figure{name, s.Units.Length(r.HeelLimit)})
+		}
+		depth := s.Units.Length(min(r.Thickness, r.UsableThickness))
+		n.Legend = append(n.Legend, Mark{Pen: render.Hidden, Text: s.Words.Say("legend.heel", "depth", depth)})
+	}
+	n.Legend = append(n.Legend, Mark{Pen: render.Centre, Ink: render.Grey, Text: s.Words.Say("legend.stock")})
+	return n
+}
+
+// setOver returns how far the cutter is set over: nothing for a form fed straight
+// at the wheel's centre, whose own middle is then its reference.
+func setOver(w Wheel) float64 {
+	if w.Cut.Undercut == 0 {
+		return 0
+	}
+	return w.Cut.SetOver
+}
+
+// CardNotes returns what a card's sheet says beside it; step is "blank",
+// "setting" or "dividing".
+func CardNotes(step string, s Style) Notes {
+	key := "cautions.foot." + step
+	if !s.Words.Has(key) {
+		return Notes{}
+	}
+	return Notes{Caution: s.Words.Say(key)}
+}
