@@ -99,8 +99,9 @@ const (
 	NoFill Fill = iota
 	Brass
 	Steel
-	Waste // hatched: metal that goes
+	Waste // hatched on plain white: metal that goes
 	Paper // plain white, to clear what lies beneath
+	Solid // the item's own ink: arrowheads
 )
 
 // Item is one thing on a drawing: outlines and chains drawn with one pen, or a

@@ -1,0 +1,106 @@
+package render
+
+import "tipline/geometry"
+
+// Letter is one letter of a text: its glyph in the text's face, and where along
+// the baseline it starts, in millimetres from the text's left end.
+type Letter struct {
+	Rune  rune
+	Glyph uint16
+	X     float64
+}
+
+// Face returns the face the text is set in.
+func (t Text) Face() *Face { return FaceOf(t.Bold) }
+
+// Letters returns the text's letters in order, kerned, and the width of the whole.
+func (t Text) Letters() (letters []Letter, width float64) {
+	face := t.Face()
+	letters = make([]Letter, 0, len(t.String))
+	for _, r := range t.String {
+		glyph := face.Glyph(r)
+		if n := len(letters); n > 0 {
+			width += face.Kern(letters[n-1].Glyph, glyph)
+		}
+		letters = append(letters, Letter{r, glyph, width * t.Height})
+		width += face.Advance(glyph)
+	}
+	return letters, width * t.Height
+}
+
+// Width returns how far the text runs along its baseline, in millimetres.
+func (t Text) Width() float64 {
+	_, width := t.Letters()
+	return width
+}
+
+// Origin returns the left end of the baseline.
+func (t Text) Origin() geometry.Point { return t.origin(t.Width()) }
+
+func (t Text) origin(width float64) geometry.Point {
+	back := geometry.Point{}
+	switch t.Align {
+	case Middle:
+		back.X = -width / 2
+	case Right:
+		back.X = -width
+	}
+	if t.Centred {
+		back.Y = -t.Height / 2
+	}
+	return t.At.Add(back.Rotate(t.Turn))
+}
+
+// Bounds returns the box of the text's ink; a text without ink has the box of its
+// place alone.
+func (t Text) Bounds() geometry.Box {
+	letters, width := t.Letters()
+	origin, face := t.origin(width), t.Face()
+	bounds := geometry.NoBox()
+	for _, l := range letters {
+		shape := face.shape(l.Glyph)
+		if shape.ink.Empty() {
+			continue
+		}
+		for _, corner := range corners(shape.ink) {
+			bounds = bounds.With(t.place(corner, origin, l.X))
+		}
+	}
+	if bounds.Empty() {
+		return bounds.With(origin)
+	}
+	return bounds
+}
+
+// Glyphs returns the outlines of the text's letters where they stand on the
+// drawing.
+func (t Text) Glyphs() []Contour {
+	letters, width := t.Letters()
+	origin, face := t.origin(width), t.Face()
+	var all []Contour
+	for _, l := range letters {
+		for _, c := range face.shape(l.Glyph).contours {
+			placed := Contour{Start: t.place(c.Start, origin, l.X), Curves: make([]Curve, len(c.Curves))}
+			for i, curve := range c.Curves {
+				placed.Curves[i] = Curve{
+					Control:  t.place(curve.Control, origin, l.X),
+					To:       t.place(curve.To, origin, l.X),
+					Straight: curve.Straight,
+				}
+			}
+			all = append(all, placed)
+		}
+	}
+	return all
+}
+
+// place brings a point of a letter, in capital heights, to the drawing.
+func (t Text) place(p, origin geometry.Point, x float64) geometry.Point {
+	at := p.Times(t.Height)
+	at.X += x
+	return origin.Add(at.Rotate(t.Turn))
+}
+
+func corners(b geometry.Box) [4]geometry.Point {
+	return [4]geometry.Point{b.Min, {X: b.Max.X, Y: b.Min.Y}, b.Max, {X: b.Min.X, Y: b.Max.Y}}
+}
