@@ -1,0 +1,110 @@
+// Package pdf writes a document as a PDF that a printer puts out at full scale.
+//
+// It is written here, not by a library: what a template needs is a small part of
+// the format, and each library to be had falls short of it somewhere: curves of
+// too few pieces, a page size of two decimals, the clock in the file, no layers,
+// or no way to ask the viewer not to scale except by mending the file afterwards.
+// The one hard part, the subset of the font, is the font library's, and that
+// font is read once in a run of the program.
+package pdf
+
+import (
+	"errors"
+	"fmt"
+	"io"
+	"math"
+
+	"tipline/render"
+)
+
+// pointsPerMM is the length of a millimetre in PDF's points of 1/72 in.
+const pointsPerMM = 72 / 25.4
+
+// Write writes the document. The same document always gives the same bytes:
+// there is no date in it. It asks the viewer not to scale, carries title,
+// subject, author and language, and each layer of the drawings as a layer that
+// the viewer can switch off. Text stays text. A document without pages, a page
+// without size and a coordinate that is no number are refused, perhaps after
+// part has been written.
+func Write(w io.Writer, doc render.Document) error {
+	if len(doc.Pages) == 0 {
+		return errors.New("pdf: the document has no pages")
+	}
+	b := &book{file: newFile(w), layers: map[render.Layer]object{}}
+	if err := b.write(doc); err != nil {
+		return fmt.Errorf("pdf: %w", err)
+	}
+	return nil
+}
+
+// book is a document being written: its file, and what the pages share.
+type book struct {
+	file                     *file
+	catalog, tree, resources object
+	faces                    [2]*face // regular, bold; nil until used
+	layers                   map[render.Layer]object
+	order                    []render.Layer // as the viewer lists them
+}
+
+func (b *book) write(doc render.Document) error {
+	b.catalog, b.tree, b.resources = b.file.reserve(), b.file.reserve(), b.file.reserve()
+	for _, layer := range render.Layers() {
+		if uses(doc, layer) {
+			b.layer(layer)
+		}
+	}
+	var pages []object
+	for i, page := range doc.Pages {
+		object, err := b.page(page)
+		if err != nil {
+			return fmt.Errorf("page %d: %w", i+1, err)
+		}
+		pages = append(pages, object)
+	}
+	b.file.begin(b.tree)
+	b.file.printf("<</Type/Pages/Count %d/Kids%s>>", len(pages), references(pages))
+	b.file.end()
+	if err := b.writeFaces(); err != nil {
+		return err
+	}
+	b.writeResources()
+	b.writeLayers()
+	b.writeCatalog(doc)
+	return b.file.finish(b.catalog, b.writeInformation(doc))
+}
+
+// page writes one page and its content.
+func (b *book) page(page render.Page) (object, error) {
+	if !(page.Width > 0) || !(page.Height > 0) || math.IsInf(page.Width+page.Height, 1) {
+		return 0, fmt.Errorf("a sheet cannot measure %g × %g mm", page.Width, page.Height)
+	}
+	c := &content{book: b}
+	if err := c.draw(page.Drawing); err != nil {
+		return 0, err
+	}
+	stream := b.file.reserve()
+	b.file.begin(stream)
+	b.file.stream("", c.out)
+	b.file.end()
+	sheet := b.file.reserve()
+	b.file.begin(sheet)
+	b.file.printf("<</Type/Page/Parent %d 0 R/Resources %d 0 R/Contents %d 0 R/MediaBox[0 0 %s %s]>>",
+		b.tree, b.resources, stream, number(page.Width*pointsPerMM), number(page.Height*pointsPerMM))
+	b.file.end()
+	return sheet, nil
+}
+
+// uses reports whether a page of the document has something on the layer.
+func uses(doc render.Document, layer render.Layer) bool {
+	for _, page := range doc.Pages {
+		if page.Drawing == nil {
+			continue
+		}
+		for i := range page.Drawing.Items {
+			if page.Drawing.Items[i].Layer == layer {
+				return true
+			}
+		}
+	}
+	return false
+}
