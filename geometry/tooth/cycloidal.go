@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/cutter"
 )
 
 // The practical proportions of a train wheel's tooth, from memory of
@@ -105,4 +106,18 @@ func (c Cycloidal) space(tooth []geometry.Vertex) (geometry.Chain, error) {
 func arcBulge(from, to geometry.Point, radius float64) float64 {
 	half := from.Dist(to) / 2
 	return half / (radius + math.Sqrt(radius*radius-half*half))
+}
+
+// SpaceForm returns the form that cuts the wheel's spaces, fed in without
+// set-over to the root circle, ground on a bit of that width in mm; 0 is no
+// width. A bit narrower than the space is a *geometry.Limit.
+func (c Cycloidal) SpaceForm(stockWidth float64) (cutter.Cut, error) {
+	if err := c.check(); err != nil {
+		return cutter.Cut{}, err
+	}
+	space, err := c.space(c.tooth())
+	if err != nil {
+		return cutter.Cut{}, err
+	}
+	return cutter.Space(space, c.Count, c.TipRadius(), stockWidth)
 }
