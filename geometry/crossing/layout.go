@@ -35,10 +35,12 @@ type Blank struct {
 	TipRadius  float64
 	RootRadius float64
 	Bore       float64          // diameter; 0 for none
-	Outline    geometry.Outline // teeth
+	Outline    geometry.Outline // teeth; of a wheel known only by measurement the circle that weighs the same
 	Thickness  float64
 	Density    float64 // kg/m³
 	Young      float64 // GPa
+
+	Area, Polar float64 // of the outline, mm² and mm⁴, as Weighed works them out; 0 until then
 }
 
 // Arm is one arm of a layout.

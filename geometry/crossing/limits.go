@@ -1,0 +1,167 @@
+package crossing
+
+import (
+	"math"
+
+	"tipline/geometry"
+)
+
+// blame is a field that may be at fault and what to say when it is.
+type blame struct {
+	field field
+	code  string
+}
+
+// blames lists, for each fault, the fields that may be to blame, the likeliest
+// first. The first that a change of alone would mend takes it.
+var blames = map[fault][]blame{
+	rimLeavesNothing:  {{rimWidth, "crossing.rim-too-wide"}},
+	hubInsideBore:     {{hubUp, "crossing.hub-inside-bore"}},
+	hubMeetsRim:       {{hubDown, "crossing.hub-meets-rim"}},
+	armsMeetAtRim:     {{armAtRim, "crossing.arms-meet-at-rim"}},
+	armMissesHub:      {{armAtRim, "crossing.arm-misses-hub"}},
+	rimFilletsOverlap: {{filletAtRim, "crossing.rim-fillets-overlap"}},
+	hubFilletsOverlap: {{filletAtHub, "crossing.hub-fillets-overlap"}},
+	filletsMeet:       {{filletAtHub, "crossing.fillet-at-hub-meets-rim"}, {filletAtRim, "crossing.fillet-at-rim-meets-hub"}},
+}
+
+// otherwise is tried when none of a fault's own fields would mend it.
+var otherwise = []blame{
+	{armAtRim, "crossing.arm-at-rim-too-wide"},
+	{armAtHub, "crossing.arm-at-hub-too-wide"},
+	{filletAtRim, "crossing.fillet-at-rim-too-large"},
+	{filletAtHub, "crossing.fillet-at-hub-too-large"},
+	{hubDown, "crossing.hub-too-large"},
+	{rimWidth, "crossing.rim-too-wide"},
+}
+
+// limitOf returns the error of a crossing that cannot be laid out: the field to
+// blame and the value nearest to the one given that would do, all else being as it
+// is. Where no one length would mend it the number of arms is to blame; and where
+// several values are wrong at once, the fault's own field is, with the bound it has
+// on a crossing of the smallest hub, the thinnest arms and no fillets.
+func limitOf(f fault, b Blank, s Spec) *geometry.Limit {
+	first := blamed(f, b, s)
+	for _, try := range append(first[:len(first):len(first)], otherwise...) {
+		if l, ok := try.limit(b, s, s); ok {
+			return l
+		}
+	}
+	for k := s.Arms - 1; k >= FewestArms; k-- {
+		fewer := s
+		if fewer.Arms = k; check(b, fewer) == sound {
+			return geometry.AtMost(ofArms, float64(s.Arms), float64(k), "crossing.too-many-arms")
+		}
+	}
+	if l, ok := first[0].limit(b, s, s.barest(b)); ok {
+		return l
+	}
+	return &geometry.Limit{Quantity: ofArms, Value: float64(s.Arms), Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.no-room"}
+}
+
+// blamed returns the fields to blame for a fault. Of two fillets that meet the
+// larger comes first, and before either the hub where it leaves no room for both.
+func blamed(f fault, b Blank, s Spec) []blame {
+	first := blames[f]
+	if f == filletsMeet && s.FilletAtRim > s.FilletAtHub {
+		first = []blame{first[1], first[0]}
+	}
+	fillets := f == filletsMeet || f == rimFilletsOverlap || f == hubFilletsOverlap
+	if room := b.RootRadius - s.Rim - s.Hub/2; fillets && room < s.FilletAtRim+s.FilletAtHub {
+		first = append([]blame{{hubDown, "crossing.hub-too-large"}}, first...)
+	}
+	return first
+}
+
+// limit returns the blamed field's limit on a crossing whose other values are those
+// of rest; false when the field is not what hinders it.
+func (t blame) limit(b Blank, s, rest Spec) (*geometry.Limit, bool) {
+	value := *t.field.in(&s)
+	*t.field.in(&rest) = value
+	bound, ok := t.field.bound(b, rest, func(s Spec) bool { return check(b, s) == sound })
+	if t.field.up {
+		return geometry.AtLeast(t.field.of, value, bound, t.code), ok
+	}
+	return geometry.AtMost(t.field.of, value, bound, t.code), ok
+}
+
+// barest returns the crossing that leaves the most room: the smallest hub, the
+// thinnest arms and no fillets.
+func (s Spec) barest(b Blank) Spec {
+	s.Hub, _ = hubs(b)
+	s.ArmAtRim, s.ArmAtHub, s.FilletAtRim, s.FilletAtHub = Least, Least, 0, 0
+	return s
+}
+
+// field is a length of the Spec that can be blamed, and the span in which a value
+// that would do is looked for.
+type field struct {
+	of   geometry.Quantity
+	in   func(*Spec) *float64
+	span func(Blank) (least, most float64)
+	up   bool // a larger value is looked for
+}
+
+var (
+	rimWidth    = field{of: ofRim, in: func(s *Spec) *float64 { return &s.Rim }, span: metal}
+	hubDown     = field{of: ofHub, in: func(s *Spec) *float64 { return &s.Hub }, span: hubs}
+	hubUp       = field{of: ofHub, in: func(s *Spec) *float64 { return &s.Hub }, span: hubs, up: true}
+	armAtRim    = field{of: ofArmAtRim, in: func(s *Spec) *float64 { return &s.ArmAtRim }, span: metal}
+	armAtHub    = field{of: ofArmAtHub, in: func(s *Spec) *float64 { return &s.ArmAtHub }, span: metal}
+	filletAtRim = field{of: ofFilletAtRim, in: func(s *Spec) *float64 { return &s.FilletAtRim }, span: fillets}
+	filletAtHub = field{of: ofFilletAtHub, in: func(s *Spec) *float64 { return &s.FilletAtHub }, span: fillets}
+)
+
+func metal(b Blank) (least, most float64)   { return Least, 2 * b.RootRadius }
+func hubs(b Blank) (least, most float64)    { return b.Bore + 2*Least, 2 * b.RootRadius }
+func fillets(b Blank) (least, most float64) { return 0, 2 * b.RootRadius }
+
+// steps is how finely a field's span is searched for a value that would do, before
+// the bound is narrowed down.
+const steps = 64
+
+// bound returns the value nearest to the field's own, on the side looked to, that
+// will do, all else being as it is: that value does, and one a picometre nearer
+// does not. False when there is none.
+func (f field) bound(b Blank, s Spec, does func(Spec) bool) (float64, bool) {
+	value := f.in(&s)
+	least, most := f.span(b)
+	bad, end := math.Min(*value, most), least
+	if f.up {
+		bad, end = math.Max(*value, least), most
+	}
+	builds := func(v float64) bool {
+		*value = v
+		return does(s)
+	}
+	if asked := *value; asked != bad && builds(bad) {
+		return narrowed(bad, asked, builds), true
+	}
+	for i := 1; i <= steps; i++ {
+		good := bad + (end-bad)*float64(i)/steps
+		if i == steps {
+			good = end
+		}
+		if builds(good) {
+			return narrowed(good, bad+(end-bad)*float64(i-1)/steps, builds), true
+		}
+	}
+	return 0, false
+}
+
+// narrowed halves the span between a value that builds and one that does not until
+// they are a picometre apart, and returns the one that builds.
+func narrowed(good, bad float64, builds func(float64) bool) float64 {
+	for math.Abs(good-bad) > 1e-12 {
+		mid := good + (bad-good)/2
+		if mid == good || mid == bad {
+			break
+		}
+		if builds(mid) {
+			good = mid
+		} else {
+			bad = mid
+		}
+	}
+	return good
+}

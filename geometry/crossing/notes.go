@@ -1,0 +1,55 @@
+package crossing
+
+import "tipline/geometry"
+
+// notes lists what will go wrong with a crossing that can be laid out: a saw line
+// that vanishes or falls apart, a start hole that finds no place, fillets tighter
+// than the blade turns in, and arms so wide that they meet before the hub.
+func notes(b Blank, s Spec, patterns []pattern) []*geometry.Limit {
+	var all []*geometry.Limit
+	all = append(all, holeNote(s, patterns)...)
+	all = append(all, meetNote(b, s)...)
+	for _, f := range []struct {
+		of     geometry.Quantity
+		radius float64
+	}{{ofFilletAtRim, s.FilletAtRim}, {ofFilletAtHub, s.FilletAtHub}} {
+		if f.radius < s.BladeTurning {
+			all = append(all, geometry.AtLeast(f.of, f.radius, s.BladeTurning, "crossing.fillet-tighter-than-blade"))
+		}
+	}
+	return all
+}
+
+// holeNote says that the start hole finds no place, and the largest that would.
+func holeNote(s Spec, patterns []pattern) []*geometry.Limit {
+	most := s.StartHole
+	for _, p := range patterns {
+		if s.StartHole > 0 && p.hole.Len() == 0 {
+			most = min(most, p.largestHole(s.Allowance))
+		}
+	}
+	switch {
+	case most == s.StartHole:
+		return nil
+	case most < Least:
+		return []*geometry.Limit{geometry.AtMost(ofStartHole, s.StartHole, 0, "crossing.no-start-hole")}
+	}
+	return []*geometry.Limit{geometry.AtMost(ofStartHole, s.StartHole, most, "crossing.start-hole-too-large")}
+}
+
+// meetNote says that arms run into one another before they reach the hub, and the
+// width at the hub at which they just would reach it.
+func meetNote(b Blank, s Spec) []*geometry.Limit {
+	reaches := func(s Spec) bool {
+		narrow, _ := halves(b.Count, s)
+		return openingOf(narrow, b, s).reachesHub()
+	}
+	if reaches(s) {
+		return nil
+	}
+	most, ok := armAtHub.bound(b, s, func(s Spec) bool { return check(b, s) == sound && reaches(s) })
+	if !ok {
+		return nil
+	}
+	return []*geometry.Limit{geometry.AtMost(ofArmAtHub, s.ArmAtHub, most, "crossing.arms-meet-before-hub")}
+}

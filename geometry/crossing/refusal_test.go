@@ -1,0 +1,145 @@
+package crossing
+
+import (
+	"errors"
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tipline/assets/words"
+	"tipline/geometry"
+	"tipline/geometry/internal/trial"
+)
+
+// limit returns the Limit that laying out gives, nil where it can be laid out.
+func limit(t *testing.T, b Blank, s Spec) *geometry.Limit {
+	t.Helper()
+	_, _, err := lay(b, s)
+	if err == nil {
+		return nil
+	}
+	var l *geometry.Limit
+	require.True(t, errors.As(err, &l), "%v", err)
+	return l
+}
+
+// put sets the field a limit names.
+func put(t *testing.T, s *Spec, q geometry.Quantity, v float64) {
+	t.Helper()
+	switch q {
+	case ofArms:
+		s.Arms = int(v)
+	case ofRim:
+		s.Rim = v
+	case ofHub:
+		s.Hub = v
+	case ofArmAtRim:
+		s.ArmAtRim = v
+	case ofArmAtHub:
+		s.ArmAtHub = v
+	case ofFilletAtRim:
+		s.FilletAtRim = v
+	case ofFilletAtHub:
+		s.FilletAtHub = v
+	case ofAllowance:
+		s.Allowance = v
+	case ofStartHole:
+		s.StartHole = v
+	default:
+		require.Fail(t, "not a field of a crossing", "%s", q)
+	}
+}
+
+// advice returns the value a limit says would do, and one a micrometre, or one
+// arm, beyond it.
+func advice(l *geometry.Limit) (would, beyond float64) {
+	by := 1e-3
+	if l.Quantity == ofArms {
+		by = 1
+	}
+	if !math.IsInf(l.Max, 1) && l.Value > l.Max {
+		return l.Max, l.Max + by
+	}
+	return l.Min, l.Min - by
+}
+
+// Whatever is asked for, what the refusal says would do does, and a micrometre more
+// does not; and where several values are wrong at once, following the advice ends
+// in a wheel.
+func TestWhatARefusalSaysWouldDoDoes(t *testing.T) {
+	r := trial.Rand(t, 52)
+	english := words.English()
+	refused, mended := 0, 0
+	for i := range trial.Count(10_000) {
+		b, s := someCrossing(r)
+		l := limit(t, b, s)
+		if l == nil {
+			continue
+		}
+		refused++
+		for step := 0; l != nil; step++ {
+			require.True(t, english.Has(l.Code), "no words for %s", l.Code)
+			require.Less(t, step, 12, "case %d: %+v %+v: %v", i, b, s, l)
+			if l.Code == "crossing.no-room" {
+				require.Less(t, b.RootRadius-b.Bore/2, 3*Least+0.02*b.RootRadius, "case %d: %+v %+v", i, b, s)
+				break
+			}
+			would, beyond := advice(l)
+			require.NotEqual(t, would, l.Value, "case %d: %v", i, l)
+			past := s
+			put(t, &past, l.Quantity, beyond)
+			require.NotNil(t, limit(t, b, past), "case %d: %+v %+v: beyond %v builds", i, b, s, l)
+			put(t, &s, l.Quantity, would)
+			last := l
+			if l = limit(t, b, s); l == nil && step == 0 {
+				mended++
+			}
+			if l != nil && last.Quantity == l.Quantity {
+				require.NotEqual(t, last.Code, l.Code, "case %d: %+v %+v: %v again", i, b, s, l)
+			}
+		}
+	}
+	require.Greater(t, 100*mended, 80*refused, "%d of %d refusals are mended by their own advice", mended, refused)
+}
+
+func TestEachLimitNamesItsField(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		ask  func(*Blank, *Spec)
+		of   geometry.Quantity
+		code string
+	}{
+		{"two arms", func(b *Blank, s *Spec) { s.Arms = 2 }, ofArms, "crossing.arms-out-of-range"},
+		{"thirteen arms", func(b *Blank, s *Spec) { s.Arms = 13 }, ofArms, "crossing.arms-out-of-range"},
+		{"more arms than tips", func(b *Blank, s *Spec) { b.Count = 5 }, ofArms, "crossing.more-arms-than-teeth"},
+		{"rim less than nothing", func(b *Blank, s *Spec) { s.Rim = -1 }, ofRim, "crossing.rim-too-thin"},
+		{"rim beyond the bore", func(b *Blank, s *Spec) { s.Rim = 26 }, ofRim, "crossing.rim-too-wide"},
+		{"hub of no size", func(b *Blank, s *Spec) { s.Hub = 0 }, ofHub, "crossing.hub-too-small"},
+		{"hub inside the bore", func(b *Blank, s *Spec) { s.Hub = 5 }, ofHub, "crossing.hub-inside-bore"},
+		{"hub up to the rim", func(b *Blank, s *Spec) { s.Hub = 51.2 }, ofHub, "crossing.hub-meets-rim"},
+		{"hub nearly up to the rim", func(b *Blank, s *Spec) { s.Hub = 51 }, ofHub, "crossing.hub-too-large"},
+		{"arms as wide as windows", func(b *Blank, s *Spec) { s.ArmAtRim = 30 }, ofArmAtRim, "crossing.arms-meet-at-rim"},
+		{"arm of no width", func(b *Blank, s *Spec) { s.ArmAtHub = 0 }, ofArmAtHub, "crossing.arm-at-hub-too-thin"},
+		{"huge rim fillets", func(b *Blank, s *Spec) { s.FilletAtRim = 9 }, ofFilletAtRim, "crossing.rim-fillets-overlap"},
+		{"huge hub fillets", func(b *Blank, s *Spec) { s.FilletAtHub = 14 }, ofFilletAtHub, "crossing.fillet-at-hub-meets-rim"},
+		{"fillet less than nothing", func(b *Blank, s *Spec) { s.FilletAtHub = -0.1 }, ofFilletAtHub, "crossing.fillet-negative"},
+		{"allowance less than nothing", func(b *Blank, s *Spec) { s.Allowance = -0.1 }, ofAllowance, "crossing.allowance-negative"},
+		{"start hole no number", func(b *Blank, s *Spec) { s.StartHole = math.NaN() }, ofStartHole, "crossing.start-hole-negative"},
+		{"rim without end", func(b *Blank, s *Spec) { s.Rim = math.Inf(1) }, ofRim, "crossing.rim-too-thin"},
+		{"no such placing", func(b *Blank, s *Spec) { s.Placing = "anyhow" }, ofPlacing, "crossing.placing-unknown"},
+		{"no teeth", func(b *Blank, s *Spec) { b.Count = 0 }, "teeth.count", "crossing.blank-teeth"},
+		{"no thickness", func(b *Blank, s *Spec) { b.Thickness = 0 }, "thickness", "crossing.blank-thickness"},
+		{"tips inside the root", func(b *Blank, s *Spec) { b.TipRadius = 27 }, "teeth.tip_diameter", "crossing.blank-tips"},
+		{"weightless", func(b *Blank, s *Spec) { b.Density = 0 }, "material", "crossing.blank-material"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			b, s := regulator()
+			c.ask(&b, &s)
+			l := limit(t, b, s)
+			require.NotNil(t, l)
+			require.Equal(t, c.of, l.Quantity, "%v", l)
+			require.Equal(t, c.code, l.Code, "%v", l)
+		})
+	}
+}

@@ -1,0 +1,80 @@
+package crossing
+
+import (
+	"math"
+
+	"tipline/geometry"
+)
+
+// drill finds the start hole: on the axis, as near the rim as leaves the allowance
+// all round; where nothing hinders it, it touches the saw line at the rim. None
+// where none is asked for or none fits.
+func (p *pattern) drill(s Spec) error {
+	if s.StartHole == 0 {
+		return nil
+	}
+	at, ok := p.outermost(s.StartHole/2 + s.Allowance)
+	if !ok {
+		return nil
+	}
+	hole, err := geometry.Circle(geometry.Point{X: at}, s.StartHole/2, ofStartHole)
+	if err != nil {
+		return err
+	}
+	p.start, p.hole = at, hole
+	return nil
+}
+
+// outermost returns the place on the axis nearest to the rim that lies at least
+// need from the window's outline, and false when there is none. Along the axis the
+// room is the least of distances to lines and circles, each of them concave, and so
+// rises to one greatest value and falls again.
+func (p pattern) outermost(need float64) (at float64, ok bool) {
+	at = p.rim - need
+	enough := func(at float64) bool { return p.room(at) >= need-same }
+	if at >= p.hub && enough(at) {
+		return at, true
+	}
+	widest := p.widest()
+	if !enough(widest) {
+		return 0, false
+	}
+	return narrowed(widest, at, enough), true
+}
+
+// room returns how far the place on the axis lies from the window's outline;
+// negative outside it.
+func (p pattern) room(at float64) float64 {
+	place := geometry.Point{X: at}
+	near, _ := p.outline.Nearest(place)
+	if !p.outline.Contains(place) {
+		return -place.Dist(near)
+	}
+	return place.Dist(near)
+}
+
+// widest returns the place on the axis with the most room, by golden section.
+func (p pattern) widest() float64 {
+	const golden = 1 / math.Phi
+	from, to := p.hub, p.rim
+	a, b := to-golden*(to-from), from+golden*(to-from)
+	roomA, roomB := p.room(a), p.room(b)
+	for to-from > same {
+		if roomA > roomB {
+			to, b, roomB = b, a, roomA
+			a = to - golden*(to-from)
+			roomA = p.room(a)
+		} else {
+			from, a, roomA = a, b, roomB
+			b = from + golden*(to-from)
+			roomB = p.room(b)
+		}
+	}
+	return (from + to) / 2
+}
+
+// largestHole returns the diameter of the largest start hole that fits on the axis
+// and leaves the allowance all round; 0 or less when none does.
+func (p pattern) largestHole(allowance float64) float64 {
+	return 2 * (p.room(p.widest()) - allowance)
+}
