@@ -77,6 +77,19 @@ var longest = big.NewRat(1_000_000, 1)
 // than one meaning is refused: 1,234.5, two values, 1e3. The error is a
 // *Refusal.
 func ParseLength(text string, unit Unit) (Length, error) {
+	length, err := ParsePlace(text, unit)
+	if err != nil {
+		return Length{}, err
+	}
+	if length.mm.Sign() < 0 || strings.HasPrefix(plain.Replace(strings.TrimSpace(text)), "-") {
+		return Length{}, refuse(text, "measure.negative")
+	}
+	return length, nil
+}
+
+// ParsePlace reads a length as ParseLength does, and one with a minus before it:
+// a place on a line that goes both ways.
+func ParsePlace(text string, unit Unit) (Length, error) {
 	tidied, refusal := tidy(text)
 	if refusal != nil {
 		return Length{}, refusal
@@ -86,15 +99,16 @@ func ParseLength(text string, unit Unit) (Length, error) {
 	} else if is {
 		return Length{}, refuse(text, "measure.no-such-drill")
 	}
-	if strings.HasPrefix(tidied, "-") {
-		return Length{}, refuse(text, "measure.negative")
-	}
-	number, rest, code := takeNumber(tidied)
+	tidied, back := strings.CutPrefix(tidied, "-")
+	number, rest, code := takeNumber(strings.TrimLeft(tidied, " "))
 	if code == "" {
 		number, unit, code = inUnit(number, strings.TrimLeft(rest, " "), unit)
 	}
 	if code != "" {
 		return Length{}, refuse(text, code)
+	}
+	if back {
+		number.Neg(number)
 	}
 	return Length{text, unit, number}, nil
 }

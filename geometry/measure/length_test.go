@@ -104,7 +104,7 @@ func TestLengthIsRefusedWithAdvice(t *testing.T) {
 		{"+5", "measure.not-a-value", "+5"},
 		{"NaN", "measure.not-a-value", "NaN"},
 		{"Inf", "measure.not-a-value", "Inf"},
-		{"-Inf", "measure.negative", "-Inf"},
+		{"-Inf", "measure.not-a-value", "-Inf"},
 		{"wide", "measure.not-a-value", "wide"},
 		{"f", "measure.not-a-value", "f"},
 		{".", "measure.not-a-value", "."},
@@ -135,6 +135,21 @@ func TestLengthIsRefusedWithAdvice(t *testing.T) {
 			require.Contains(t, refusal.Error(), row.read)
 			require.NotContains(t, refusal.Error(), "{")
 		})
+	}
+}
+
+func TestPlaceMayLieEitherSide(t *testing.T) {
+	for text, mm := range map[string]float64{
+		"-5": -5, "− 1 1/2 in": -38.1, "-0": 0, "2.5 mm": 2.5, "#60": 1.016, "-3/8\"": -9.525,
+	} {
+		got, err := ParsePlace(text, MM)
+		require.NoError(t, err, text)
+		require.InDelta(t, mm, got.MM(), 1e-12, text)
+		require.Equal(t, text, got.Text())
+	}
+	for _, text := range []string{"--5", "-#60", "-", "5-", "- mm"} {
+		_, err := ParsePlace(text, MM)
+		require.Error(t, err, text)
 	}
 }
 
