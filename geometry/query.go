@@ -1,0 +1,143 @@
+package geometry
+
+import "math"
+
+// At returns the point a share t of the way along the segment, by length.
+func (s Segment) At(t float64) Point {
+	if a, ok := s.Arc(); ok {
+		return a.At(t)
+	}
+	return s.From.Toward(s.To, t)
+}
+
+// Tangent returns the unit direction of travel a share t of the way along.
+func (s Segment) Tangent(t float64) Point {
+	if a, ok := s.Arc(); ok {
+		turn := math.Copysign(1, float64(a.Sweep))
+		return Polar(1, a.Start+Angle(t)*a.Sweep).Left().Times(turn)
+	}
+	d := s.To.Sub(s.From)
+	return d.Times(1 / d.Norm())
+}
+
+// Part returns the piece of the segment between the shares t0 < t1 of its length.
+func (s Segment) Part(t0, t1 float64) Segment {
+	from, to := s.From, s.To
+	if t0 != 0 {
+		from = s.At(t0)
+	}
+	if t1 != 1 {
+		to = s.At(t1)
+	}
+	bulge := s.Bulge
+	if bulge != 0 {
+		bulge = math.Tan(math.Atan(bulge) * (t1 - t0))
+	}
+	return Segment{from, to, bulge, s.Quantity}
+}
+
+// Nearest returns the segment's point nearest to p and its share along it.
+func (s Segment) Nearest(p Point) (Point, float64) {
+	t := 0.0
+	if a, ok := s.Arc(); ok {
+		t = a.share(p.Sub(a.Centre).Direction())
+		if t > 1 {
+			t = 0
+			if p.Dist(s.To) < p.Dist(s.From) {
+				t = 1
+			}
+		}
+	} else {
+		d := s.To.Sub(s.From)
+		t = math.Min(1, math.Max(0, p.Sub(s.From).Dot(d)/d.Dot(d)))
+	}
+	switch t {
+	case 0:
+		return s.From, 0
+	case 1:
+		return s.To, 1
+	}
+	return s.At(t), t
+}
+
+// Dist returns the distance of p from the segment.
+func (s Segment) Dist(p Point) float64 {
+	q, _ := s.Nearest(p)
+	return p.Dist(q)
+}
+
+// share returns how far along the arc, as a share of its sweep, direction d from
+// the centre lies; above 1 when the arc does not reach it.
+func (a Arc) share(d Angle) float64 {
+	if a.Sweep < 0 {
+		return float64((a.Start - d).Turn() / -a.Sweep)
+	}
+	return float64((d - a.Start).Turn() / a.Sweep)
+}
+
+// Bounds returns the least box that holds the segment.
+func (s Segment) Bounds() Box {
+	b := NoBox().With(s.From).With(s.To)
+	a, ok := s.Arc()
+	if !ok {
+		return b
+	}
+	low, high := a.Start, a.Start+a.Sweep
+	if low > high {
+		low, high = high, low
+	}
+	for k := math.Ceil(float64(low) / (math.Pi / 2)); k*math.Pi/2 <= float64(high); k++ {
+		b = b.With(a.Centre.Add(quarter(int(k)).Times(a.Radius)))
+	}
+	return b
+}
+
+// quarter returns the unit direction k quarter turns from the x axis.
+func quarter(k int) Point {
+	return [4]Point{{1, 0}, {0, 1}, {-1, 0}, {0, -1}}[(k%4+4)%4]
+}
+
+// Bounds returns the least box that holds the outline; empty for none.
+func (o Outline) Bounds() Box { return boundsOf(o.Len(), o.Segment) }
+
+// Bounds returns the least box that holds the chain; empty for none.
+func (c Chain) Bounds() Box { return boundsOf(c.Len(), c.Segment) }
+
+func boundsOf(n int, segment func(int) Segment) Box {
+	b := NoBox()
+	for i := range n {
+		b = b.Union(segment(i).Bounds())
+	}
+	return b
+}
+
+// Length returns the length round the outline.
+func (o Outline) Length() float64 { return lengthOf(o.Len(), o.Segment) }
+
+// Length returns the length along the chain.
+func (c Chain) Length() float64 { return lengthOf(c.Len(), c.Segment) }
+
+func lengthOf(n int, segment func(int) Segment) float64 {
+	l := 0.0
+	for i := range n {
+		l += segment(i).Length()
+	}
+	return l
+}
+
+// Nearest returns the outline's point nearest to p, and the segment it lies on.
+func (o Outline) Nearest(p Point) (Point, int) { return nearestOf(o.Len(), o.Segment, p) }
+
+// Nearest returns the chain's point nearest to p, and the segment it lies on.
+func (c Chain) Nearest(p Point) (Point, int) { return nearestOf(c.Len(), c.Segment, p) }
+
+func nearestOf(n int, segment func(int) Segment, p Point) (Point, int) {
+	var best Point
+	at, least := -1, math.Inf(1)
+	for i := range n {
+		if q, _ := segment(i).Nearest(p); p.Dist(q) < least {
+			best, at, least = q, i, p.Dist(q)
+		}
+	}
+	return best, at
+}
