@@ -67,6 +67,7 @@ func NearestDrill(mm float64) TwistDrill {
 	if math.IsNaN(mm) {
 		return least
 	}
+	mm = min(max(mm, 0), 1e3)
 	best := least
 	for _, d := range drills() {
 		off, kept := math.Abs(d.MM-mm), math.Abs(best.MM-mm)

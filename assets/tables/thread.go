@@ -1,0 +1,64 @@
+package tables
+
+import (
+	"strings"
+	"sync"
+)
+
+// Thread is a screw thread of the sizes that clocks use. Lengths are in
+// millimetres; what no source was found for is 0, and a drill without a name
+// has the size alone.
+type Thread struct {
+	System     string // "UNF", "BA", "ISO metric coarse", …
+	Size       string // "0-80", "10", "M2"
+	Major      float64
+	Pitch      float64
+	TapDrill   string
+	Tap        float64
+	ClearDrill string // close fit
+	Clear      float64
+	Status     string
+	Source     string
+}
+
+// Name returns the thread's name as in a job: "UNF 0-80", "BA 10".
+func (t Thread) Name() string { return t.System + " " + t.Size }
+
+var threads = sync.OnceValue(func() []Thread {
+	var list []Thread
+	for _, r := range sheet("threads.csv") {
+		list = append(list, Thread{
+			System: r["system"], Size: strings.TrimSpace(strings.TrimSuffix(r["size"], r["system"])),
+			Major: r.number("major_mm"), Pitch: r.number("pitch_mm"),
+			TapDrill: drillName(r["tap_drill"]), Tap: r.number("tap_drill_mm"),
+			ClearDrill: drillName(r["clear_close"]), Clear: r.number("clear_close_mm"),
+			Status: r["status"], Source: r["source"],
+		})
+	}
+	return list
+})
+
+// drillName returns a cell that names a drill, and nothing for one that says how
+// the size was found.
+func drillName(cell string) string {
+	if _, ok := DrillNamed(cell); !ok {
+		return ""
+	}
+	return cell
+}
+
+// Threads lists the threads.
+func Threads() []Thread { return append([]Thread(nil), threads()...) }
+
+// ThreadNamed returns the thread of that name, "system size"; a metric one may go
+// by its size alone, "M2". Case does not matter.
+func ThreadNamed(name string) (Thread, bool) {
+	name = strings.Join(strings.Fields(name), " ")
+	for _, t := range threads() {
+		alone := strings.HasPrefix(t.Size, "M") && strings.EqualFold(t.Size, name)
+		if alone || strings.EqualFold(t.Name(), name) {
+			return t, true
+		}
+	}
+	return Thread{}, false
+}
