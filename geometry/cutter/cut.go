@@ -55,7 +55,8 @@ type Relief struct {
 
 	Heel            []geometry.Outline // the section at the thickness, or at UsableThickness if less
 	UsableThickness float64            // where the inset pinches out, else Thickness
-	HeelLimit       float64            // greatest depth behind the rake face that clears; 0 when not swung
+	HeelLimit       float64            // greatest depth behind the rake face as far as which every section clears; 0 when not swung, or when nothing fouls
 	HeelAt          geometry.Point     // the point of the edge where that happens
+	LeastSwing      float64            // least swing at which every section as far as UsableThickness clears
 	SmallestConcave float64            // least radius of a concave arc of the edge; 0 when there is none
 }

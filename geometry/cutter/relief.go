@@ -1,0 +1,160 @@
+package cutter
+
+import (
+	"math"
+
+	"tipline/geometry"
+)
+
+// The fields that make a bit's relief.
+const (
+	Clearance      geometry.Quantity = "cutter.clearance"
+	StockThickness geometry.Quantity = "cutter.stock_thickness"
+	Swing          geometry.Quantity = "cutter.swing"
+	Rake           geometry.Quantity = "cutter.rake"
+)
+
+// The range of clearance a bit can be ground with and still hold its edge
+// (common practice, no source).
+var (
+	leastClearance = geometry.Degrees(1)
+	mostClearance  = geometry.Degrees(30)
+)
+
+// Relieve works out the relief of a bit whose every edge is ground as a facet at
+// the clearance, 1° to 30°, measured square to the edge: at depth z behind the
+// rake face the section is the form inset by z·tan c from every ground edge. The
+// thickness is the stock's. The swing is the radius from spindle axis to cutting
+// end, 0 when the bit is not swung; it must be more than the infeed.
+func (c Cut) Relieve(clearance geometry.Angle, thickness, swing float64) (Relief, error) {
+	if err := c.checkRelief(clearance, thickness, swing); err != nil {
+		return Relief{}, err
+	}
+	r := Relief{Clearance: clearance, Thickness: thickness, Swing: swing}
+	r.SmallestConcave = c.Form.SmallestConcave()
+	c.measureSections(&r)
+	heel, err := c.Form.heel(r.UsableThickness * math.Tan(float64(clearance)))
+	r.Heel = heel
+	return r, err
+}
+
+// RelieveFormed is Relieve for a bit whose relief is ground by a formed wheel or
+// on a profile grinder: every section is the form moved z·tan c up the infeed.
+// The heel then fouls first at the shoulder, and its limit is
+// z = (ρ − D)·tan 2c (the same test as for facets, where y_edge = D − z·tan c).
+func (c Cut) RelieveFormed(clearance geometry.Angle, thickness, swing float64) (Relief, error) {
+	if err := c.checkRelief(clearance, thickness, swing); err != nil {
+		return Relief{}, err
+	}
+	slope := math.Tan(float64(clearance))
+	r := Relief{Clearance: clearance, Thickness: thickness, Swing: swing}
+	r.SmallestConcave = c.Form.SmallestConcave()
+	r.UsableThickness = math.Min(thickness, c.Infeed/slope)
+	z := r.UsableThickness
+	r.LeastSwing = c.Infeed - z*slope/2 + z/(2*slope)
+	if limit := (swing - c.Infeed) * math.Tan(2*float64(clearance)); swing > 0 && limit < c.Infeed/slope {
+		r.HeelLimit = limit
+		_, _, last := c.edge().spread(c.SetOver, c.Height(), c.TipRadius)
+		r.HeelAt = geometry.Point{X: c.SetOver + c.TipRadius*math.Sin(last), Y: c.TipRadius*math.Cos(last) - c.Height()}
+	}
+	outline, err := c.Form.Outline()
+	if err != nil {
+		return Relief{}, err
+	}
+	r.Heel = []geometry.Outline{outline.Move(geometry.Point{Y: z * slope})}
+	return r, nil
+}
+
+func (c Cut) checkRelief(clearance geometry.Angle, thickness, swing float64) error {
+	for _, v := range []bounds{
+		{Clearance, float64(clearance), float64(leastClearance), float64(mostClearance), "cutter.clearance"},
+		{StockThickness, thickness, leastLength, greatestSize, "cutter.stock-thickness"},
+		{Swing, swing, 0, greatestSize, "cutter.swing"},
+	} {
+		if !(v.value >= v.least && v.value <= v.most) {
+			return geometry.Between(v.field, finite(v.value), v.least, v.most, v.code)
+		}
+	}
+	if swing > 0 && swing <= c.Infeed {
+		return geometry.AtLeast(Swing, swing, c.Infeed, "cutter.swing-within-infeed")
+	}
+	return nil
+}
+
+// sectionSteps is how many sections are looked at on the way from the rake face
+// to where nothing is left below the infeed, before the depth is closed in on.
+const sectionSteps = 16
+
+// measureSections finds the usable thickness, the heel limit and the least swing
+// by going from section to section.
+func (c Cut) measureSections(r *Relief) {
+	b := c.bit(r.Clearance)
+	// No point below the infeed is further than the infeed from the edge.
+	end := c.Infeed / b.slope
+	if r.UsableThickness = r.Thickness; end < r.Thickness || b.sectionAt(r.Thickness).pieces() != 1 {
+		r.UsableThickness = math.Min(r.Thickness, b.vanishing(end))
+	}
+	r.LeastSwing = b.leastSwing(r.UsableThickness)
+	if r.Swing > 0 {
+		limit, at, fouls := b.heelLimit(r.Swing, end)
+		if fouls {
+			r.HeelLimit = limit
+			r.HeelAt = geometry.Point{X: at, Y: b.edge.lowest(at)}
+		}
+	}
+}
+
+// vanishing returns the first depth at which the section has nothing below the
+// infeed or falls in two there.
+func (b *bit) vanishing(end float64) float64 {
+	whole := func(z float64) bool { return b.sectionAt(z).pieces() == 1 }
+	from := 0.0
+	for i := 1; i <= sectionSteps; i++ {
+		z := end * float64(i) / sectionSteps
+		if !whole(z) {
+			return closeIn(from, z, whole)
+		}
+		from = z
+	}
+	return end
+}
+
+// leastSwing returns the swing at which every section as far as z clears.
+func (b *bit) leastSwing(z float64) float64 {
+	most := math.Inf(-1)
+	for i := 1; i <= sectionSteps; i++ {
+		swing, _ := b.sectionAt(z * float64(i) / sectionSteps).look()
+		most = math.Max(most, swing)
+	}
+	return most
+}
+
+// heelLimit finds the first section that needs more than the swing and the x of
+// the place that does; fouls is false where none does.
+func (b *bit) heelLimit(swing, end float64) (limit, at float64, fouls bool) {
+	clears := func(z float64) bool { need, _ := b.sectionAt(z).look(); return need <= swing }
+	from := 0.0
+	for i := 1; i <= sectionSteps; i++ {
+		z := end * float64(i) / sectionSteps
+		if !clears(z) {
+			limit = closeIn(from, z, clears)
+			_, at = b.sectionAt(limit).look()
+			return limit, at, true
+		}
+		from = z
+	}
+	return 0, 0, false
+}
+
+// closeIn halves the run from good, where ok holds or which is 0, to bad until it
+// is shorter than coincide.
+func closeIn(good, bad float64, ok func(float64) bool) float64 {
+	for bad-good > coincide {
+		if mid := (good + bad) / 2; ok(mid) {
+			good = mid
+		} else {
+			bad = mid
+		}
+	}
+	return good
+}
