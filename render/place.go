@@ -10,7 +10,9 @@ func (d *Drawing) Add(items ...Item) { d.Items = append(d.Items, items...) }
 func (d *Drawing) Bounds() geometry.Box {
 	bounds := geometry.NoBox()
 	for i := range d.Items {
-		bounds = bounds.Union(d.Items[i].Bounds())
+		if box, ok := d.Items[i].Bounds(); ok {
+			bounds = bounds.Union(box)
+		}
 	}
 	if bounds.Empty() {
 		return geometry.Box{}
@@ -19,8 +21,8 @@ func (d *Drawing) Bounds() geometry.Box {
 }
 
 // Bounds returns the box of the item's lines and text, without the width of the
-// pen; an item that draws nothing has the empty box.
-func (it Item) Bounds() geometry.Box {
+// pen, and false for an item that draws nothing.
+func (it Item) Bounds() (geometry.Box, bool) {
 	bounds := geometry.NoBox()
 	for _, o := range it.Outlines {
 		bounds = bounds.Union(o.Bounds())
@@ -31,7 +33,7 @@ func (it Item) Bounds() geometry.Box {
 	if it.Text != nil {
 		bounds = bounds.Union(it.Text.Bounds())
 	}
-	return bounds
+	return bounds, !bounds.Empty()
 }
 
 // Placed returns a copy of the drawing enlarged scale > 0 times about its origin,

@@ -55,52 +55,72 @@ func (t Text) origin(width float64) geometry.Point {
 // place alone.
 func (t Text) Bounds() geometry.Box {
 	letters, width := t.Letters()
-	origin, face := t.origin(width), t.Face()
+	base, face := t.baseline(width), t.Face()
 	bounds := geometry.NoBox()
 	for _, l := range letters {
-		shape := face.shape(l.Glyph)
-		if shape.ink.Empty() {
+		ink := face.shape(l.Glyph).ink
+		if ink.Empty() {
 			continue
 		}
-		for _, corner := range corners(shape.ink) {
-			bounds = bounds.With(t.place(corner, origin, l.X))
+		at := base.letter(l)
+		for _, corner := range corners(ink) {
+			bounds = bounds.With(at.place(corner))
 		}
 	}
 	if bounds.Empty() {
-		return bounds.With(origin)
+		return bounds.With(base.start)
 	}
 	return bounds
+}
+
+func corners(b geometry.Box) [4]geometry.Point {
+	return [4]geometry.Point{b.Min, {X: b.Max.X, Y: b.Min.Y}, b.Max, {X: b.Min.X, Y: b.Max.Y}}
 }
 
 // Glyphs returns the outlines of the text's letters where they stand on the
 // drawing.
 func (t Text) Glyphs() []Contour {
 	letters, width := t.Letters()
-	origin, face := t.origin(width), t.Face()
+	base, face := t.baseline(width), t.Face()
 	var all []Contour
 	for _, l := range letters {
+		at := base.letter(l)
 		for _, c := range face.shape(l.Glyph).contours {
-			placed := Contour{Start: t.place(c.Start, origin, l.X), Curves: make([]Curve, len(c.Curves))}
-			for i, curve := range c.Curves {
-				placed.Curves[i] = Curve{
-					Control:  t.place(curve.Control, origin, l.X),
-					To:       t.place(curve.To, origin, l.X),
-					Straight: curve.Straight,
-				}
-			}
-			all = append(all, placed)
+			all = append(all, at.contour(c))
 		}
 	}
 	return all
 }
 
-// place brings a point of a letter, in capital heights, to the drawing.
-func (t Text) place(p, origin geometry.Point, x float64) geometry.Point {
-	at := p.Times(t.Height)
-	at.X += x
-	return origin.Add(at.Rotate(t.Turn))
+// baseline is where letters stand: their origin, and the ways along and up, each
+// as long as a capital is high.
+type baseline struct{ start, along, up geometry.Point }
+
+func (t Text) baseline(width float64) baseline {
+	along := geometry.Polar(t.Height, t.Turn)
+	return baseline{t.origin(width), along, along.Left()}
 }
 
-func corners(b geometry.Box) [4]geometry.Point {
-	return [4]geometry.Point{b.Min, {X: b.Max.X, Y: b.Min.Y}, b.Max, {X: b.Min.X, Y: b.Max.Y}}
+// letter returns the baseline from the letter on.
+func (b baseline) letter(l Letter) baseline {
+	if height := b.along.Norm(); height > 0 {
+		b.start = b.start.Add(b.along.Times(l.X / height))
+	}
+	return b
+}
+
+// place brings a point of a letter, in capital heights, to the drawing.
+func (b baseline) place(p geometry.Point) geometry.Point {
+	return geometry.Point{
+		X: b.start.X + p.X*b.along.X + p.Y*b.up.X,
+		Y: b.start.Y + p.X*b.along.Y + p.Y*b.up.Y,
+	}
+}
+
+func (b baseline) contour(c Contour) Contour {
+	placed := Contour{b.place(c.Start), make([]Curve, len(c.Curves))}
+	for i, curve := range c.Curves {
+		placed.Curves[i] = Curve{b.place(curve.Control), b.place(curve.To), curve.Straight}
+	}
+	return placed
 }
