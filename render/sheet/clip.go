@@ -7,10 +7,12 @@ import (
 	"tipline/render"
 )
 
-// clipped returns the part of a drawing within a box: lines and arcs cut exactly
+// clipped returns the part of a drawing within tile i: lines and arcs cut exactly
 // at its edge, filled outlines cut to it and filled without an edge line there,
-// and the texts that lie in it.
-func clipped(d *render.Drawing, box geometry.Box) *render.Drawing {
+// and the texts that lie in it. A text that no tile holds whole goes on the one
+// that holds its middle.
+func clipped(d *render.Drawing, tiles []tile, i int) *render.Drawing {
+	box := tiles[i].region
 	out := *d
 	out.Items = nil
 	for _, it := range d.Items {
@@ -21,9 +23,26 @@ func clipped(d *render.Drawing, box geometry.Box) *render.Drawing {
 			out.Items = append(out.Items, it)
 		case it.Text == nil:
 			out.Items = append(out.Items, clippedItem(it, box)...)
+		case home(tiles, bounds) == i:
+			out.Items = append(out.Items, it)
 		}
 	}
 	return &out
+}
+
+// home returns the first tile that holds the middle of a box that no tile holds
+// whole; −1 if one does.
+func home(tiles []tile, bounds geometry.Box) int {
+	first := -1
+	for i, t := range tiles {
+		if t.region.Contains(bounds.Min) && t.region.Contains(bounds.Max) {
+			return -1
+		}
+		if first < 0 && t.region.Contains(bounds.Centre()) {
+			first = i
+		}
+	}
+	return first
 }
 
 // clippedItem returns an item's filling and its lines within the box.

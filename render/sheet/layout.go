@@ -63,7 +63,7 @@ func (l *layout) planFurniture(block TitleBlock, blockHeight float64) float64 {
 	}
 	barsTop := l.rule.Y + ruleAbove
 	l.upright = geometry.Point{X: 11.6, Y: min(l.rule.Y, l.inner.Max.Y-barInches-space)}
-	right := l.inner.Min.X + barInches + 3*space
+	right := l.inner.Min.X + barInches + 1.5*space
 	if !beside && l.inner.Max.X-right >= leastLegend {
 		l.legend = geometry.Point{X: right, Y: max(barsTop, l.rule.Y-ruleBelow+legend)}
 		return l.legend.Y
@@ -80,17 +80,13 @@ func (l *layout) planFurniture(block TitleBlock, blockHeight float64) float64 {
 func headerHeight(d *render.Drawing, width float64) float64 {
 	h := heightTitle
 	if d.Description != "" {
-		h += 3 + lineHeight*float64(len(Wrap(d.Description, heightText, headerShare*width, false)))
+		h += 2.5 + lineHeight*float64(len(Wrap(d.Description, heightText, width, false)))
 	}
 	return h
 }
 
-// Header measures: the line below the title is at most this share of the width,
-// and its lines stand this far apart.
-const (
-	headerShare = 0.82
-	lineHeight  = 1.5 * heightText
-)
+// lineHeight is how far apart the lines below the title stand.
+const lineHeight = 1.5 * heightText
 
 // furnish draws all that stands on the sheet beside the drawing.
 func (l layout) furnish(b *template.Board, d *render.Drawing, block TitleBlock) {
@@ -112,14 +108,14 @@ func (l layout) header(b *template.Board, d *render.Drawing) {
 	scale := render.Text{String: scaleText(d.Scale), Height: heightScale, Bold: true, Align: render.Right}
 	scale.At = geometry.Point{X: l.inner.Max.X, Y: l.inner.Max.Y - heightTitle}
 	b.Write(ink, scale)
-	title := fit(d.Title, true, l.inner.Width()-scale.Width()-2*space, heightTitle, 5, 3.5)
+	title := fit(d.Title, true, l.inner.Width()-scale.Width()-2*space, heightTitle, heightText, heightSmall)
 	title.At = geometry.Point{X: l.inner.Min.X, Y: l.inner.Max.Y - heightTitle}
 	b.Write(ink, title)
 	if d.Description == "" {
 		return
 	}
-	y := title.At.Y - 3 - heightText
-	for _, line := range Wrap(d.Description, heightText, headerShare*l.inner.Width(), false) {
+	y := title.At.Y - 3.2 - heightText
+	for _, line := range Wrap(d.Description, heightText, l.inner.Width(), false) {
 		b.Write(ink, render.Text{At: geometry.Point{X: l.inner.Min.X, Y: y}, Height: heightText, String: line})
 		y -= lineHeight
 	}
@@ -127,6 +123,10 @@ func (l layout) header(b *template.Board, d *render.Drawing) {
 
 // drawLegend draws the samples of lines and patches with their meanings.
 func (l layout) drawLegend(b *template.Board, marks []template.Mark) {
+	height, width := heightSmall, l.inner.Max.X-l.legend.X-10.5
+	for _, m := range marks {
+		height = min(height, fit(m.Text, false, width, heightSmall, heightLabel).Height)
+	}
 	for i, m := range marks {
 		y := l.legend.Y - lineOfNotes*(float64(i)+0.5)
 		sample := template.Stroke{Layer: render.LayerSheet, Pen: m.Pen, Ink: m.Ink, Fill: m.Fill}
@@ -139,8 +139,18 @@ func (l layout) drawLegend(b *template.Board, marks []template.Mark) {
 		default:
 			b.Line(sample, geometry.Line{From: at, To: at.Add(geometry.Point{X: 8})})
 		}
-		text := fit(m.Text, false, l.inner.Max.X-l.legend.X-10.5, heightSmall, heightLabel)
+		text := fit(m.Text, false, width, height)
 		text.At, text.Centred = at.Add(geometry.Point{X: 10.5}), true
 		b.Write(template.Stroke{Layer: render.LayerSheet, Ink: m.Ink}, text)
 	}
+}
+
+// stand returns how far a drawing is moved to stand on the free area: in its
+// middle, or, without a scale, as cards are, at its top left.
+func (l layout) stand(d *render.Drawing) geometry.Point {
+	bounds := d.Bounds()
+	if d.Scale > 0 {
+		return l.free.Centre().Sub(bounds.Centre())
+	}
+	return geometry.Point{X: l.free.Min.X - bounds.Min.X, Y: l.free.Max.Y - bounds.Max.Y}
 }

@@ -12,7 +12,7 @@ const (
 	heightSmall = 2.5
 	heightText  = 3.5
 	heightScale = 5.0
-	heightTitle = 7.0
+	heightTitle = 5.0
 )
 
 // fit returns the text in the largest of the heights at which it is no wider than

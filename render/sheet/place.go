@@ -100,11 +100,11 @@ func (p sheetPlan) page(i int, number string, s template.Style) render.Page {
 	p.layout.furnish(b, p.sheet.Drawing, block)
 	t := p.tiles[i]
 	if len(p.tiles) == 1 {
-		at := p.layout.free.Centre().Sub(p.sheet.Drawing.Bounds().Centre())
+		at := p.layout.stand(p.sheet.Drawing)
 		b.Drawing.Add(p.sheet.Drawing.Placed(at, 1, 0).Items...)
 	} else {
 		at := p.layout.free.Centre().Sub(t.region.Centre())
-		b.Drawing.Add(clipped(p.sheet.Drawing, t.region).Placed(at, 1, 0).Items...)
+		b.Drawing.Add(clipped(p.sheet.Drawing, p.tiles, i).Placed(at, 1, 0).Items...)
 		registerMarks(b, p.tiles, i, at)
 	}
 	return render.Page{Width: p.layout.paper.Width, Height: p.layout.paper.Height, Drawing: b.Drawing}

@@ -41,7 +41,11 @@ func (t TitleBlock) rows(say func(string, ...any) string) [][]cell {
 	rows := [][]cell{
 		{{say("sheet.title"), t.Job, 7}, {say("sheet.part"), t.Part, 6}, {say("sheet.kind"), t.Kind, 5}},
 	}
-	for _, f := range inRows(t.Notes.Figures) {
+	figures := t.Notes.Figures
+	if t.Material != "" {
+		figures = append([]template.Figure{{Label: say("sheet.material"), Value: t.Material}}, figures...)
+	}
+	for _, f := range inRows(figures) {
 		var row []cell
 		for _, figure := range f {
 			row = append(row, cell{figure.Label, figure.Value, 1})
@@ -94,20 +98,34 @@ func (t TitleBlock) drawRow(b *template.Board, row []cell, corner geometry.Point
 		total += c.share
 	}
 	x := corner.X
+	height := rowLettering(row, width/total)
 	for i, c := range row {
 		w := width * c.share / total
 		if i > 0 {
 			b.Line(template.Stroke{Layer: render.LayerSheet, Pen: render.Thin},
 				geometry.Line{From: geometry.Point{X: x, Y: corner.Y}, To: geometry.Point{X: x, Y: corner.Y - rowHeight}})
 		}
-		drawCell(b, c, geometry.Point{X: x, Y: corner.Y}, w)
+		drawCell(b, c, geometry.Point{X: x, Y: corner.Y}, w, height)
 		x += w
 	}
 }
 
+// cellInset is the room left beside a cell's text.
+const cellInset = 2.0
+
+// rowLettering returns the one height in which a row's fields are written: the
+// larger, unless a field only fits in the smaller.
+func rowLettering(row []cell, perShare float64) float64 {
+	height := heightText
+	for _, c := range row {
+		height = min(height, fit(c.value, false, c.share*perShare-1.5*cellInset, heightText, heightSmall).Height)
+	}
+	return height
+}
+
 // drawCell writes one field below and right of corner.
-func drawCell(b *template.Board, c cell, corner geometry.Point, width float64) {
-	const inset = 2.0
+func drawCell(b *template.Board, c cell, corner geometry.Point, width, height float64) {
+	const inset = cellInset
 	label := fit(c.label, false, width-1.5*inset, heightLabel)
 	label.At = geometry.Point{X: corner.X + inset, Y: corner.Y - 1.4 - heightLabel}
 	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Grey}, label)
@@ -115,7 +133,7 @@ func drawCell(b *template.Board, c cell, corner geometry.Point, width float64) {
 	if value == "" {
 		value = "–"
 	}
-	t := fit(value, false, width-1.5*inset, heightText, 2.5, heightLabel)
-	t.At = geometry.Point{X: corner.X + inset, Y: corner.Y - rowHeight + 2.3}
+	t := fit(value, false, width-1.5*inset, height, heightLabel)
+	t.At = geometry.Point{X: corner.X + inset, Y: corner.Y - rowHeight + 4 - height/2}
 	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Black}, t)
 }

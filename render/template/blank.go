@@ -15,8 +15,8 @@ func Blank(w Wheel, s Style) (*render.Drawing, error) {
 		return nil, fmt.Errorf("blank of %s: %w", w.ID, ErrNothing)
 	}
 	b := NewBoard(w.ID, s)
-	b.Drawing.Title = b.Say("blankview.title", "name", w.Name)
-	b.Drawing.Description = b.Say("blankview.line")
+	b.Drawing.Title = b.Say("template.blankview.title", "name", w.Name)
+	b.Drawing.Description = b.Say("template.blankview.line")
 	r := w.Teeth.TipRadius + w.Oversize/2
 	blankFace(b, w, r)
 	blankSection(b, w, r)
@@ -60,5 +60,5 @@ func blankSection(b *Board, w Wheel, r float64) {
 }
 
 func diameter(b *Board, d float64) string {
-	return b.Say("blankview.diameter", "diameter", b.Style.Units.Length(d))
+	return b.Say("template.blankview.diameter", "diameter", b.Style.Units.Length(d))
 }

@@ -30,6 +30,9 @@ func Crossing(w Wheel, s Style) (*render.Drawing, error) {
 	b.Drawing.Description = b.Say("template.crossing.line")
 	drawTeeth(b, w)
 	drawBore(b, w)
+	if w.Crossing == nil {
+		punchMark(b, w)
+	}
 	ticks(b, w.Teeth)
 	var lines []geometry.Angle
 	if w.Crossing != nil {
@@ -37,7 +40,6 @@ func Crossing(w Wheel, s Style) (*render.Drawing, error) {
 		lines = armLines(b, w.Teeth, w.Crossing.Arms)
 	}
 	numbers(b, w.Teeth, lines)
-	punchMark(b, w)
 	return b.Drawing, nil
 }
 

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/tooth"
 	"tipline/render"
 )
 
@@ -19,13 +20,13 @@ func CutterView(w Wheel, s Style) (*render.Drawing, error) {
 		return nil, fmt.Errorf("cutter of %s: %w", w.ID, ErrNothing)
 	}
 	e := newEnlargement(w, s, viewScale(w.Cut.Form.StockWidth, viewWidth))
-	e.Drawing.Title = e.Say("cutterview.title", "name", w.Name)
-	e.Drawing.Description = e.Say("cutterview.line")
-	e.teethLeft(w)
+	e.Drawing.Title = e.Say("template.cutterview.title", "name", w.Name)
+	e.Drawing.Description = e.Say("template.cutterview.line")
+	e.teethLeft(w, sightPast)
 	e.form()
 	e.heel()
 	e.circles()
-	e.sightLines()
+	e.sightLines(true)
 	e.radii()
 	e.setting()
 	e.drawCallouts()
@@ -43,8 +44,9 @@ func viewScale(width, limit float64) float64 {
 	return 1
 }
 
-// teethLeft draws the teeth on both sides of the space the form stands in.
-func (e *enlargement) teethLeft(w Wheel) {
+// teethLeft draws the teeth on both sides of the space the form stands in, as far
+// as past millimetres of paper beyond the form.
+func (e *enlargement) teethLeft(w Wheel, past float64) {
 	if w.Teeth == nil || w.Teeth.Form == "measured" {
 		return
 	}
@@ -53,49 +55,67 @@ func (e *enlargement) teethLeft(w Wheel) {
 		o = o.Mirror()
 	}
 	turn := w.Cut.Undercut
-	if w.Cut.Undercut == 0 {
+	if w.Cut.Undercut == 0 && w.Teeth.Form != "pointed" {
 		turn = geometry.FullTurn / geometry.Angle(2*w.Teeth.Count)
 	}
-	centre := geometry.Point{X: w.Cut.SetOver, Y: -w.Cut.Height()}
-	reach := math.Max(2.6*2*math.Pi/float64(w.Teeth.Count), 1.15*e.cut.Form.StockWidth/w.Teeth.TipRadius)
-	sector, ok := sectorOf(o.Rotate(turn), math.Min(reach, 2.4), w.Teeth.RootRadius)
+	bounds, r := e.cut.Form.Edge.Bounds().Grow(past/e.scale), w.Teeth.TipRadius
+	angle := func(x float64) geometry.Angle {
+		return geometry.Angle(math.Asin(max(-1, min(1, (x-w.Cut.SetOver)/r))))
+	}
+	part, ok := rimPart(o.Rotate(turn), angle(bounds.Min.X), angle(bounds.Max.X), w.Teeth)
 	if !ok {
 		return
 	}
-	e.Closed(Stroke{render.LayerTeeth, "teeth", render.Thin, render.Black, render.Brass}, e.outlines([]geometry.Outline{sector.Move(centre)})...)
+	centre := geometry.Point{X: w.Cut.SetOver, Y: -w.Cut.Height()}
+	e.Closed(Stroke{render.LayerTeeth, "teeth", render.Thin, render.Black, render.Brass}, e.outlines([]geometry.Outline{part.Move(centre)})...)
 }
 
-// sectorOf returns the part of a wheel's outline within reach radians of 12
-// o'clock, closed by a line below the root circle; false when that is no part.
-func sectorOf(o geometry.Outline, reach, root float64) (geometry.Outline, bool) {
+// rimPart returns the part of a wheel's outline between two angles clockwise from
+// 12 o'clock, from root to root, closed by an arc below the root circle; false
+// when there is none.
+func rimPart(o geometry.Outline, from, to geometry.Angle, teeth *tooth.Wheel) (geometry.Outline, bool) {
 	if o.Area() > 0 {
 		o = o.Reverse()
 	}
-	inside := func(v geometry.Vertex) bool {
-		return math.Abs(float64((geometry.Clock(v.Direction())).Normal())) < reach
+	vs := runBetween(o, from, to)
+	deep := teeth.RootRadius + 0.35*(teeth.TipRadius-teeth.RootRadius)
+	for len(vs) > 0 && vs[0].Norm() > deep {
+		vs = vs[1:]
 	}
-	start := -1
-	for i := range o.Len() {
-		if inside(o.Vertex(i)) && !inside(o.Vertex(i-1)) {
-			start = i
-		}
+	for len(vs) > 0 && vs[len(vs)-1].Norm() > deep {
+		vs = vs[:len(vs)-1]
 	}
-	if start < 0 {
+	if len(vs) < 3 {
 		return geometry.Outline{}, false
 	}
-	var vs []geometry.Vertex
-	for i := start; inside(o.Vertex(i)) && len(vs) < o.Len(); i++ {
-		vs = append(vs, o.Vertex(i))
-	}
+	floor := max(0.5*teeth.RootRadius, teeth.RootRadius-0.8*(teeth.TipRadius-teeth.RootRadius))
+	last, first := vs[len(vs)-1].Direction(), vs[0].Direction()
 	vs[len(vs)-1].Bulge = 0
-	depth := 0.96 * root
-	right, left := vs[len(vs)-1].Direction(), vs[0].Direction()
-	sweep := (left - right).Turn()
 	vs = append(vs,
-		geometry.Vertex{Point: geometry.Polar(depth, right), Bulge: math.Tan(float64(sweep) / 4)},
-		geometry.Vertex{Point: geometry.Polar(depth, left)})
-	sector, err := geometry.NewOutline(vs)
-	return sector, err == nil
+		geometry.Vertex{Point: geometry.Polar(floor, last), Bulge: math.Tan(float64((first - last).Turn()) / 4)},
+		geometry.Vertex{Point: geometry.Polar(floor, first)})
+	part, err := geometry.NewOutline(vs)
+	return part, err == nil
+}
+
+// runBetween returns the vertices of a clockwise outline between two angles
+// clockwise from 12 o'clock.
+func runBetween(o geometry.Outline, from, to geometry.Angle) []geometry.Vertex {
+	inside := func(i int) bool {
+		a := geometry.Clock(o.Vertex(i).Direction()).Normal()
+		return a >= from && a <= to
+	}
+	for start := range o.Len() {
+		if !inside(start) || inside(start-1) {
+			continue
+		}
+		var vs []geometry.Vertex
+		for i := start; inside(i) && len(vs) < o.Len(); i++ {
+			vs = append(vs, o.Vertex(i))
+		}
+		return vs
+	}
+	return nil
 }
 
 // setting dimensions the set-over, the infeed and the land.
@@ -105,7 +125,7 @@ func (e *enlargement) setting() {
 		y := box.Min.Y - sightPast - 4
 		from, to := e.at(geometry.Point{}), e.at(geometry.Point{X: e.cut.SetOver})
 		from.Y, to.Y = y, y
-		text := e.Say("cutterview.set-over", "length", e.Style.Units.Fine(math.Abs(e.cut.SetOver)))
+		text := e.Say("template.cutterview.set-over", "length", e.Style.Units.Fine(math.Abs(e.cut.SetOver)))
 		if from.X > to.X {
 			from, to = to, from
 		}
@@ -115,11 +135,10 @@ func (e *enlargement) setting() {
 				To: geometry.Point{X: e.at(geometry.Point{X: e.cut.SetOver}).X, Y: box.Min.Y + 0.4*box.Height()}})
 	}
 	x := e.at(geometry.Point{X: -0.9 * sightPast / e.scale}).X
-	e.Add("cutter", render.Linear(geometry.Point{X: x, Y: 0}, geometry.Point{X: x, Y: e.cut.Infeed * e.scale}, 0,
-		e.Style.Units.Fine(e.cut.Infeed))...)
-	e.call(geometry.Point{X: x, Y: e.cut.Infeed * e.scale}, "cutter", render.Blue, e.Say("cutterview.infeed", "length", e.Style.Units.Fine(e.cut.Infeed)))
+	e.Add("cutter", render.Linear(geometry.Point{X: x, Y: 0}, geometry.Point{X: x, Y: e.cut.Infeed * e.scale}, 0, "")...)
+	e.call(geometry.Point{X: x, Y: e.cut.Infeed * e.scale}, "cutter", render.Blue, e.Say("template.cutterview.infeed", "length", e.Style.Units.Fine(e.cut.Infeed)))
 	if e.cut.Land > 0 {
 		front := geometry.Point{Y: -e.cut.Height() + math.Sqrt(math.Max(0, e.cut.TipRadius*e.cut.TipRadius-e.cut.SetOver*e.cut.SetOver))}
-		e.call(e.at(front), "teeth.land", render.Blue, e.Say("cutterview.land", "length", e.Style.Units.Fine(e.cut.Land)))
+		e.call(e.at(front), "teeth.land", render.Blue, e.Say("template.cutterview.land", "length", e.Style.Units.Fine(e.cut.Land)))
 	}
 }

@@ -50,7 +50,7 @@ func DividingCard(w Wheel, s Style) (*render.Drawing, error) {
 
 // note writes a line of small text and moves on.
 func (c *card) note(text string) {
-	for _, line := range wrap(text, 2.5, cardColumn-8) {
+	for _, line := range wrap(text, 2.5, cardColumn-8, false) {
 		c.text(0, c.y-2.5, 2.5, render.Black, false, "dividing", line)
 		c.y -= 4.6
 	}

@@ -2,9 +2,11 @@ package template
 
 import (
 	"fmt"
+	"math"
 	"strconv"
 
 	"tipline/geometry"
+	"tipline/geometry/dividing"
 	"tipline/render"
 )
 
@@ -23,10 +25,13 @@ func DividingView(w Wheel, s Style) (*render.Drawing, error) {
 		return nil, fmt.Errorf("dividing of %s: %w", w.ID, ErrNothing)
 	}
 	b := NewBoard(w.ID, s)
-	b.Drawing.Title = b.Say("dividingview.title", "name", w.Name)
-	b.Drawing.Description = b.Say("dividingview.line")
+	b.Drawing.Title = b.Say("template.dividingview.title", "name", w.Name)
+	b.Drawing.Description = b.Say("template.dividingview.line")
 	b.Drawing.Scale = 0
 	drawPlate(b, w, geometry.Point{}, plateRadius)
+	b.Write(Stroke{Layer: render.LayerText, Quantity: "dividing", Ink: render.Black}, render.Text{
+		At: geometry.Point{Y: -plateRadius - plateMargin - 13}, Height: 3.5, Align: render.Middle, String: plateCaption(b, w.Dividing),
+	})
 	return b.Drawing, nil
 }
 
@@ -41,23 +46,24 @@ func drawPlate(b *Board, w Wheel, centre geometry.Point, radius float64) {
 		return
 	}
 	stops := stops(a.Holes, a.Circle)
-	hole := min(1.3, 0.3*2*3.14*radius/float64(a.Circle))
+	hole := min(1.3, 0.3*2*math.Pi*radius/float64(a.Circle))
 	for i := range a.Circle {
-		fill := render.Paper
-		if _, stop := stops[i]; stop {
-			fill = render.Brass
-		}
 		at := centre.Add(geometry.Polar(radius, geometry.Clock(geometry.FullTurn*geometry.Angle(i)/geometry.Angle(a.Circle))))
-		b.Circle(Stroke{render.LayerScrews, "dividing.circles", render.Thin, render.Black, fill}, at, hole)
-		if n, stop := stops[i]; stop && n < plateNumbers {
+		s := Stroke{render.LayerScrews, "dividing.circles", render.Thin, render.Black, render.Paper}
+		n, stop := stops[i]
+		if stop {
+			s.Pen = render.Visible
+		}
+		b.Circle(s, at, hole)
+		if stop {
+			s.Fill = render.NoFill
+			b.Circle(s, at, 0.4*hole)
+		}
+		if stop && n < plateNumbers {
 			stopNumber(b, n, at.Sub(centre), centre, radius)
 		}
 	}
 	sector(b, a.Holes, a.Circle, centre, radius)
-	b.Write(Stroke{Layer: render.LayerText, Quantity: "dividing", Ink: render.Black}, render.Text{
-		At: centre.Add(geometry.Point{Y: -radius - plateMargin - 7}), Height: 3.5, Align: render.Middle,
-		String: b.Say("dividingview.plate", "holes", a.Holes, "circle", a.Circle),
-	})
 }
 
 // stops returns the holes the pin stops in, each with the first tooth that it
@@ -97,8 +103,12 @@ func wholeTurns(b *Board, turns int, centre geometry.Point, radius float64) {
 	b.Circle(Stroke{render.LayerScrews, "dividing.circles", render.Thin, render.Black, render.Brass}, centre.Add(geometry.Point{Y: radius}), 1.3)
 	b.Arc(Stroke{Layer: render.LayerCentreLines, Quantity: "dividing", Pen: render.Thin, Ink: render.Blue},
 		geometry.Arc{Centre: centre, Radius: 0.6 * radius, Start: geometry.Degrees(80), Sweep: geometry.Degrees(-340)})
-	b.Write(Stroke{Layer: render.LayerText, Quantity: "dividing", Ink: render.Black}, render.Text{
-		At: centre.Add(geometry.Point{Y: -radius - plateMargin - 7}), Height: 3.5, Align: render.Middle,
-		String: b.Say("dividingview.whole-turns", "turns", turns),
-	})
+}
+
+// plateCaption says what one tooth takes.
+func plateCaption(b *Board, a *dividing.Answer) string {
+	if a.Circle == 0 {
+		return b.Say("template.dividingview.whole-turns", "turns", a.Turns)
+	}
+	return b.Say("template.dividingview.plate", "turns", a.Turns, "holes", a.Holes, "circle", a.Circle)
 }

@@ -87,7 +87,7 @@ func (e *enlargement) form() {
 // circleAtDepth draws the part of a circle about the wheel's centre that passes
 // the form, and returns its ends, the left one first; false where none passes.
 func (e *enlargement) circleAtDepth(radius float64, q geometry.Quantity) (left, right geometry.Point, ok bool) {
-	box := e.box().Grow(sightPast)
+	box := e.box().Grow(e.sightPast())
 	centre := e.at(geometry.Point{X: e.cut.SetOver, Y: -e.cut.Height()})
 	r := radius * e.scale
 	from, to := max(box.Min.X, centre.X-0.95*r), min(box.Max.X, centre.X+0.95*r)

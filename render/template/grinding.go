@@ -26,16 +26,14 @@ func Grinding(w Wheel, s Style, scale float64) (*render.Drawing, error) {
 		return nil, geometry.Between("scale", scale, leastScale, greatestScale, "template.scale")
 	}
 	e := newEnlargement(w, s, scale)
-	e.Drawing.Title = e.Say("grinding.title", "name", w.Name)
-	e.Drawing.Description = e.Say("grinding.line")
+	e.Drawing.Title = e.Say("template.grinding.title", "name", w.Name)
+	e.Drawing.Description = e.Say("template.grinding.line")
 	e.stock()
 	e.form()
 	e.heel()
 	e.circles()
-	if e.small() {
-		e.plainSights()
-	} else {
-		e.sightLines()
+	e.sightLines(!e.small())
+	if !e.small() {
 		e.radii()
 		e.drawCallouts()
 		e.fullSize()
@@ -65,8 +63,8 @@ func (e *enlargement) stock() {
 		return
 	}
 	up := box.Max.Y
-	e.Add(q, render.Linear(geometry.Point{X: left.X, Y: up}, geometry.Point{X: right.X, Y: up}, sightPast+4,
-		e.Say("grinding.stock", "width", e.Style.Units.Both(f.StockWidth)))...)
+	e.Add(q, render.Linear(geometry.Point{X: left.X, Y: up}, geometry.Point{X: right.X, Y: up}, sightPast+12,
+		e.Say("template.grinding.stock", "width", e.Style.Units.Both(f.StockWidth)))...)
 }
 
 // heel draws the section at the stock's thickness, dashed, and says what it is.
@@ -81,7 +79,7 @@ func (e *enlargement) heel() {
 	if e.mirror {
 		x = at.Min.X
 	}
-	e.call(geometry.Point{X: x, Y: at.Min.Y + 0.72*at.Height()}, "cutter.clearance", render.Black, e.Say("grinding.heel"))
+	e.call(geometry.Point{X: x, Y: at.Min.Y + 0.72*at.Height()}, "cutter.clearance", render.Black, e.Say("template.grinding.heel"))
 }
 
 // circles draws the tip circle and the root circle as they lie at depth.
@@ -90,7 +88,7 @@ func (e *enlargement) circles() {
 		radius float64
 		q      geometry.Quantity
 		key    string
-	}{{e.cut.TipRadius, "teeth.tip_diameter", "grinding.tip-circle"}, {e.cut.RootRadius, "teeth.root_diameter", "grinding.root-circle"}} {
+	}{{e.cut.TipRadius, "teeth.tip_diameter", "template.grinding.tip-circle"}, {e.cut.RootRadius, "teeth.root_diameter", "template.grinding.root-circle"}} {
 		left, right, ok := e.circleAtDepth(c.radius, c.q)
 		if !ok {
 			continue
@@ -100,25 +98,6 @@ func (e *enlargement) circles() {
 			end = right
 		}
 		e.call(end, c.q, render.Blue, e.Say(c.key))
-	}
-}
-
-// plainSights draws the infeed axis and the sighting lines without their angles,
-// for a form that is small on paper.
-func (e *enlargement) plainSights() {
-	e.notes = nil
-	box := e.box().Grow(sightPast)
-	s := Stroke{Layer: render.LayerRelief, Quantity: "cutter", Pen: render.Thin, Ink: render.Blue}
-	for i := range e.cut.Form.Edge.Len() {
-		edge := e.cut.Form.Edge.Segment(i)
-		placed := e.segment(edge)
-		if !edge.IsLine() || edge.Length() < 0.1 {
-			continue
-		}
-		if line, ok := through(placed.From, placed.To.Sub(placed.From), box); ok {
-			s.Quantity = edge.Quantity
-			e.Line(s, line)
-		}
 	}
 }
 
@@ -153,9 +132,9 @@ func (e *enlargement) widths() {
 	depths := e.depths()
 	box := e.box()
 	x := box.Centre().X - widthsColumn*float64(widthsGiven)/2
-	y := box.Min.Y - sightPast - 9
+	y := box.Min.Y - e.sightPast() - 9
 	ink := Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Black}
-	e.Write(ink, render.Text{At: geometry.Point{X: x, Y: y}, Height: 2.5, Bold: true, String: e.Say("grinding.widths")})
+	e.Write(ink, render.Text{At: geometry.Point{X: x, Y: y}, Height: 2.5, Bold: true, String: e.Say("template.grinding.widths")})
 	for i, d := range depths {
 		width, ok := across(e.cut.Form.Edge, d)
 		if !ok {

@@ -13,29 +13,29 @@ func CrossingNotes(w Wheel, s Style) Notes {
 	if w.Crossing != nil {
 		n.Legend = crossingLegend(w.Crossing, s)
 	}
-	n.Legend = append(n.Legend, Mark{Pen: render.Hair, Ink: render.Blue, Text: s.Words.Say("legend.tips")})
+	n.Legend = append(n.Legend, Mark{Pen: render.Hair, Ink: render.Blue, Text: s.Words.Say("template.legend.tips")})
 	n.Figures = append(n.Figures, material(w, s))
 	if w.Teeth != nil {
 		n.Figures = append(n.Figures,
-			Figure{s.Words.Say("figure.teeth"), strconv.Itoa(w.Teeth.Count)},
-			Figure{s.Words.Say("figure.tip-root"), s.Units.Bare(2*w.Teeth.TipRadius) + " / " + s.Units.Length(2*w.Teeth.RootRadius)})
+			Figure{s.Words.Say("template.figure.teeth"), strconv.Itoa(w.Teeth.Count)},
+			Figure{s.Words.Say("template.figure.tip-root"), s.Units.Bare(2*w.Teeth.TipRadius) + " / " + s.Units.Length(2*w.Teeth.RootRadius)})
 	}
 	if w.Crossing != nil {
-		n.Figures = append(n.Figures, Figure{s.Words.Say("figure.chord"), chords(w.Crossing, s)})
+		n.Figures = append(n.Figures, Figure{s.Words.Say("template.figure.chord"), chords(w.Crossing, s)})
 	}
 	return n
 }
 
 // crossingLegend says what the lines of a crossing mean.
 func crossingLegend(lay *crossing.Layout, s Style) []Mark {
-	legend := []Mark{{Pen: render.Visible, Fill: render.Waste, Text: s.Words.Say("legend.waste")}}
+	legend := []Mark{{Pen: render.Visible, Fill: render.Waste, Text: s.Words.Say("template.legend.waste")}}
 	if lay.Spec.Allowance > 0 {
-		legend = append(legend, Mark{Pen: render.Hidden, Text: s.Words.Say("legend.saw-line", "allowance", s.Units.Length(lay.Spec.Allowance))})
+		legend = append(legend, Mark{Pen: render.Hidden, Text: s.Words.Say("template.legend.saw-line", "allowance", s.Units.Length(lay.Spec.Allowance))})
 	}
 	for _, win := range lay.Windows {
 		if win.StartHole.Len() > 0 {
 			d := 2 * win.Start.Dist(win.StartHole.Vertex(0).Point)
-			legend = append(legend, Mark{Pen: render.Thin, Round: true, Text: s.Words.Say("legend.start-hole", "diameter", s.Units.Length(d))})
+			legend = append(legend, Mark{Pen: render.Thin, Round: true, Text: s.Words.Say("template.legend.start-hole", "diameter", s.Units.Length(d))})
 			break
 		}
 	}
@@ -54,7 +54,7 @@ func chords(lay *crossing.Layout, s Style) string {
 	if s.Units.Length(low) == s.Units.Length(high) {
 		return s.Units.Length(low)
 	}
-	return s.Words.Say("figure.chord.varies", "from", s.Units.Bare(low), "to", s.Units.Length(high))
+	return s.Words.Say("template.figure.chord.varies", "from", s.Units.Bare(low), "to", s.Units.Length(high))
 }
 
 // material names what the wheel is made of and how thick.
@@ -63,7 +63,7 @@ func material(w Wheel, s Style) Figure {
 	if w.Thickness > 0 {
 		text += " " + s.Units.Length(w.Thickness)
 	}
-	return Figure{s.Words.Say("figure.material"), text}
+	return Figure{s.Words.Say("template.figure.material"), text}
 }
 
 // GrindingNotes returns what a grinding template's sheet says beside it: the
@@ -73,34 +73,30 @@ func GrindingNotes(w Wheel, s Style) Notes {
 	if w.Cut == nil {
 		return n
 	}
-	n.Figures = []Figure{
-		{s.Words.Say("figure.set-over"), s.Units.Fine(setOver(w))},
-		{s.Words.Say("figure.infeed"), s.Units.Fine(w.Cut.Infeed)},
-		{s.Words.Say("figure.land"), s.Units.Fine(w.Cut.Land)},
-		{s.Words.Say("figure.root"), s.Units.Fine(2 * w.Cut.RootRadius)},
+	land := s.Units.Fine(w.Cut.Land)
+	if w.Cut.Land == 0 {
+		land = s.Words.Say("template.figure.pointed")
 	}
-	n.Legend = []Mark{{Pen: render.Thin, Ink: render.Blue, Text: s.Words.Say("legend.sight")}}
+	if w.Cut.SetOver != 0 {
+		n.Figures = append(n.Figures, Figure{s.Words.Say("template.figure.set-over"), s.Units.Fine(w.Cut.SetOver)})
+	}
+	n.Figures = append(n.Figures,
+		Figure{s.Words.Say("template.figure.infeed"), s.Units.Fine(w.Cut.Infeed)},
+		Figure{s.Words.Say("template.figure.land"), land},
+		Figure{s.Words.Say("template.figure.root"), s.Units.Fine(2 * w.Cut.RootRadius)})
+	n.Legend = []Mark{{Pen: render.Thin, Ink: render.Blue, Text: s.Words.Say("template.legend.sight")}}
 	if r := w.Relief; r != nil {
 		stock := s.Units.Bare(w.Cut.Form.StockWidth) + " × " + s.Units.Length(r.Thickness)
-		n.Figures = append(n.Figures, Figure{s.Words.Say("figure.tilt"), s.Units.Angle(r.Clearance)}, Figure{s.Words.Say("figure.stock"), stock})
+		n.Figures = append(n.Figures, Figure{s.Words.Say("template.figure.tilt"), s.Units.Angle(r.Clearance)}, Figure{s.Words.Say("template.figure.stock"), stock})
 		if r.Swing > 0 {
-			name := s.Words.Say("figure.heel-limit", "swing", s.Units.Length(r.Swing))
+			name := s.Words.Say("template.figure.heel-limit", "swing", s.Units.Length(r.Swing))
 			n.Figures = append(n.Figures, Figure{name, s.Units.Length(r.HeelLimit)})
 		}
 		depth := s.Units.Length(min(r.Thickness, r.UsableThickness))
-		n.Legend = append(n.Legend, Mark{Pen: render.Hidden, Text: s.Words.Say("legend.heel", "depth", depth)})
+		n.Legend = append(n.Legend, Mark{Pen: render.Hidden, Text: s.Words.Say("template.legend.heel", "depth", depth)})
 	}
-	n.Legend = append(n.Legend, Mark{Pen: render.Centre, Ink: render.Grey, Text: s.Words.Say("legend.stock")})
+	n.Legend = append(n.Legend, Mark{Pen: render.Centre, Ink: render.Grey, Text: s.Words.Say("template.legend.stock")})
 	return n
-}
-
-// setOver returns how far the cutter is set over: nothing for a form fed straight
-// at the wheel's centre, whose own middle is then its reference.
-func setOver(w Wheel) float64 {
-	if w.Cut.Undercut == 0 {
-		return 0
-	}
-	return w.Cut.SetOver
 }
 
 // CardNotes returns what a card's sheet says beside it; step is "blank",

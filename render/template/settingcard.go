@@ -50,7 +50,7 @@ func setOverKey(w Wheel) string {
 // settingBeside draws the form at depth over the teeth, no wider than the column.
 func settingBeside(w Wheel, s Style) *render.Drawing {
 	e := newEnlargement(w, s, viewScale(w.Cut.Form.StockWidth, 52))
-	e.teethLeft(w)
+	e.teethLeft(w, 12)
 	e.form()
 	for _, r := range []float64{w.Cut.TipRadius, w.Cut.RootRadius} {
 		e.circleAtDepth(r, "teeth")
@@ -97,7 +97,7 @@ func (c *card) depths(w Wheel) {
 	}
 	if before, ok := landAt(w, w.Cut.Infeed-0.01); ok {
 		text := c.Say("cards.setting.change", "change", c.Style.Units.Fine(before-w.Cut.Land))
-		for _, line := range wrap(text, 2.5, cardWidth-x) {
+		for _, line := range wrap(text, 2.5, cardWidth-x, false) {
 			y -= 5
 			c.text(x, y, 2.5, render.Grey, false, "teeth.land", line)
 		}

@@ -7,44 +7,69 @@ import (
 	"tipline/render"
 )
 
-// Least lengths, in millimetres of paper, of an edge that gets a sighting line and
-// of a radius that gets a dimension.
-const (
-	leastSighted = 1.0
-	leastUpright = 1e-6 // radians from the infeed below which an edge stands along it
-)
+// leastLean is the angle in radians from the infeed, or from square to it, below
+// which an edge needs no sighting line of its own: 1 nm over a millimetre.
+const leastLean = 1e-6
 
-// sightLines draws a line along every straight edge of the form, long enough to
-// sight along, with its angle, the infeed axis and the line square to it through
-// the cutting end.
-func (e *enlargement) sightLines() {
-	box := e.box().Grow(sightPast)
-	s := Stroke{Layer: render.LayerRelief, Quantity: "cutter", Pen: render.Thin, Ink: render.Blue}
-	chain := s
-	chain.Pen = render.Centre
-	e.Line(chain, geometry.Line{From: geometry.Point{Y: box.Min.Y}, To: geometry.Point{Y: box.Max.Y}})
+// sightLines draws a line along every straight edge of the form that cuts, long
+// enough to sight along, the infeed axis, and the line square to it through the
+// cutting end; with their angles if they are to be written.
+func (e *enlargement) sightLines(written bool) {
+	box := e.box().Grow(e.sightPast())
+	s := Stroke{Layer: render.LayerRelief, Quantity: "cutter", Pen: render.Centre, Ink: render.Blue}
+	end := geometry.Point{Y: box.Max.Y}
+	if written {
+		end.Y += axisPast
+		e.Write(Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Blue}, render.Text{
+			At: end.Add(geometry.Point{Y: 1}), Height: 2.5, Align: render.Middle, String: e.Say("template.grinding.infeed"),
+		})
+	}
+	e.Line(s, geometry.Line{From: geometry.Point{Y: box.Min.Y}, To: end})
+	s.Pen = render.Thin
 	e.Line(s, geometry.Line{From: geometry.Point{X: box.Min.X}, To: geometry.Point{X: box.Max.X}})
-	e.topNote(geometry.Point{Y: box.Max.Y}, "cutter", e.Say("grinding.infeed"), !e.mirror)
 	said := map[string]bool{}
 	for i := range e.cut.Form.Edge.Len() {
-		edge := e.cut.Form.Edge.Segment(i)
-		if edge.IsLine() && edge.Length()*e.scale >= leastSighted {
-			e.sight(edge, said)
+		if edge := e.cut.Form.Edge.Segment(i); edge.IsLine() && e.cuts(edge) {
+			e.sight(edge, said, written)
 		}
 	}
 }
 
+// sightPast returns how far sighting lines run on past the form: further past one
+// that is small on paper.
+func (e *enlargement) sightPast() float64 {
+	if e.small() {
+		return 2 * sightPast
+	}
+	return sightPast
+}
+
+// axisPast is how much further up than the sighting lines the infeed axis runs,
+// clear of their angles.
+const axisPast = 4.5
+
+// cuts reports whether an edge reaches below the tip circle at depth.
+func (e *enlargement) cuts(edge geometry.Segment) bool {
+	centre := geometry.Point{X: e.cut.SetOver, Y: -e.cut.Height()}
+	low := min(edge.From.Dist(centre), edge.To.Dist(centre))
+	return low < e.cut.TipRadius-leastCut
+}
+
+// leastCut is how far below the tip circle an edge must reach to count as cutting:
+// ten times the last digit that is written.
+const leastCut = 0.01
+
 // sight draws the sighting line along one straight edge and writes its angle: from
 // the infeed for a steep one, from square to it for a flat one. An angle that two
 // edges share is written once.
-func (e *enlargement) sight(edge geometry.Segment, said map[string]bool) {
+func (e *enlargement) sight(edge geometry.Segment, said map[string]bool, written bool) {
 	placed := e.segment(edge)
 	way := placed.To.Sub(placed.From)
 	lean := math.Atan2(math.Abs(way.X), math.Abs(way.Y))
-	if lean < leastUpright || math.Pi/2-lean < leastUpright {
+	if lean < leastLean || math.Pi/2-lean < leastLean {
 		return
 	}
-	line, ok := through(placed.From, way, e.box().Grow(sightPast))
+	line, ok := through(placed.From, way, e.box().Grow(e.sightPast()))
 	if !ok {
 		return
 	}
@@ -55,7 +80,7 @@ func (e *enlargement) sight(edge geometry.Segment, said map[string]bool) {
 		angle = math.Pi/2 - lean
 	}
 	text := e.Say(sightKey(edge.Quantity, steep), "angle", e.Style.Units.Angle(geometry.Angle(angle)))
-	if said[text] {
+	if !written || said[text] {
 		return
 	}
 	said[text] = true
@@ -70,7 +95,7 @@ func (e *enlargement) writeSight(edge geometry.Segment, line geometry.Line, stee
 		top = line.To
 	}
 	if steep {
-		e.topNote(top, edge.Quantity, text, e.mirror != (top.X < e.box().Min.X))
+		e.topNote(top, edge.Quantity, text, top.X < 0)
 		return
 	}
 	e.call(top, edge.Quantity, render.Blue, text)
@@ -80,16 +105,16 @@ func (e *enlargement) writeSight(edge geometry.Segment, line geometry.Line, stee
 func sightKey(q geometry.Quantity, steep bool) string {
 	switch q {
 	case "teeth.front_relief":
-		return "grinding.front-relief"
+		return "template.grinding.front-relief"
 	case "teeth.floor", "teeth.floor_slope":
-		return "grinding.floor"
+		return "template.grinding.floor"
 	case "teeth.back_angle":
-		return "grinding.back"
+		return "template.grinding.back"
 	}
 	if steep {
-		return "grinding.flank"
+		return "template.grinding.flank"
 	}
-	return "grinding.floor"
+	return "template.grinding.floor"
 }
 
 // topNote writes a note above the form at the end of a line, to its left or right.
@@ -110,10 +135,10 @@ func (e *enlargement) radii() {
 	for i := range e.cut.Form.Edge.Len() {
 		edge := e.cut.Form.Edge.Segment(i)
 		arc, ok := e.segment(edge).Arc()
-		if !ok {
+		if !ok || e.isRoot(arc) {
 			continue
 		}
-		text := e.Say("grinding.radius", "radius", e.Style.Units.Bare(arc.Radius/e.scale))
+		text := e.Say(radiusKey(edge.Quantity), "radius", e.Style.Units.Bare(arc.Radius/e.scale))
 		if said[text] {
 			continue
 		}
@@ -126,6 +151,23 @@ func (e *enlargement) radii() {
 			e.Add(edge.Quantity, render.Radius(arc.Centre, arc.Radius, middle.Sub(arc.Centre).Direction(), text)...)
 		}
 	}
+}
+
+// isRoot reports whether an arc lies along a circle about the wheel's centre, which
+// is called out as such.
+func (e *enlargement) isRoot(arc geometry.Arc) bool {
+	return arc.Centre.Dist(e.at(geometry.Point{X: e.cut.SetOver, Y: -e.cut.Height()})) < 1e-6*arc.Radius
+}
+
+// radiusKey returns the catalogue's key for a radius that q made.
+func radiusKey(q geometry.Quantity) string {
+	switch q {
+	case "teeth.corner_radius":
+		return "template.grinding.corner"
+	case "teeth.back_fillet":
+		return "template.grinding.back-fillet"
+	}
+	return "template.grinding.radius"
 }
 
 // leastRadius is the radius in millimetres of paper below which a radius is called

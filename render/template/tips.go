@@ -23,7 +23,7 @@ const (
 	armHeight     = 3.5
 	leastSpacing  = 8.5  // along the circle, between numbers
 	clearOfArm    = 4.2  // along the circle, from a number to an arm's line
-	punchGap      = 0.6  // radius left open at the dead centre
+	punchGap      = 0.8  // radius left open at the dead centre
 	throughMargin = 1    // degrees within which an arm's line is not drawn on past the centre beside another arm's
 	offTip        = 1e-7 // radians: 0.1 µm at 1 m, less than which an arm counts as on its tip
 )
