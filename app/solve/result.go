@@ -6,53 +6,65 @@ package solve
 import (
 	"tipline/app/job"
 	"tipline/assets/tables"
-	"tipline/geometry"
 	"tipline/geometry/crossing"
 	"tipline/geometry/cutter"
 	"tipline/geometry/dividing"
 	"tipline/geometry/tooth"
+	"tipline/render/template"
 )
-
-// Severity says how bad a finding is.
-type Severity string
-
-// The severities.
-const (
-	Error   Severity = "error"   // cannot be made
-	Caution Severity = "caution" // will go wrong
-	Note    Severity = "note"    // worth knowing
-)
-
-// Finding is one thing the program has to say about a job. Its sentences are
-// made by words and measure from Code, Value, Min, Max and Text.
-type Finding struct {
-	Severity Severity
-	Part     string            // id of the part; empty for the job itself
-	Field    geometry.Quantity // path within the part
-	Code     string            // key of the catalogue
-	Limit    *geometry.Limit   // the numbers, where there are any
-	Text     string            // what was read, where a text could not be
-}
 
 // Result is a job worked out.
 type Result struct {
 	Job      *job.Job
-	Wheels   []*Wheel // as in the job, one for each
-	Findings []Finding
+	Wheels   []*Wheel  // as in the job, one for each
+	Findings []Finding // of the job itself and then of every part
 }
 
-// Wheel is one wheel worked out. What could not be built is nil, and a finding
-// says why.
+// Wheel is one wheel worked out. Lengths are in millimetres. What was not asked
+// for or could not be built is nil, and where it could not, a finding says why.
 type Wheel struct {
 	Part      *job.Wheel
-	Bore      float64 // diameter, mm; 0 for none
+	Hand      string  // "clockwise" or "anticlockwise"
+	Bore      float64 // diameter; 0 for none
 	Thickness float64
 	Oversize  float64 // on the blank's diameter
 	Material  tables.Material
+	Blade     tables.Blade // zero unless the crossing names one
 	Teeth     *tooth.Wheel
 	Cut       *cutter.Cut
 	Relief    *cutter.Relief
 	Crossing  *crossing.Layout
 	Dividing  *dividing.Answer
 	Findings  []Finding
+}
+
+// Template hands the wheel over to be drawn.
+func (w *Wheel) Template() template.Wheel {
+	return template.Wheel{
+		ID: w.Part.ID, Name: w.Part.Name, Hand: w.Hand,
+		Bore: w.Bore, Thickness: w.Thickness, Oversize: w.Oversize, Material: w.Material,
+		Teeth: w.Teeth, Cut: w.Cut, Relief: w.Relief, Crossing: w.Crossing, Dividing: w.Dividing,
+	}
+}
+
+// Wheel returns the wheel with this id, or nil.
+func (r *Result) Wheel(id string) *Wheel {
+	for _, w := range r.Wheels {
+		if w.Part.ID == id {
+			return w
+		}
+	}
+	return nil
+}
+
+// Worst returns the gravest severity among the findings, and false when there
+// are none.
+func Worst(findings []Finding) (Severity, bool) {
+	worst := Severity("")
+	for _, f := range findings {
+		if f.Severity.rank() > worst.rank() {
+			worst = f.Severity
+		}
+	}
+	return worst, worst != ""
 }

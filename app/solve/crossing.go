@@ -1,0 +1,135 @@
+package solve
+
+import (
+	"math"
+	"strconv"
+
+	"tipline/app/job"
+	"tipline/assets/tables"
+	"tipline/geometry"
+	"tipline/geometry/crossing"
+)
+
+// solveCrossing lays the crossing out.
+func (w *Wheel) solveCrossing(r *reader) {
+	c := w.Part.Crossing
+	if c == nil || w.Teeth == nil {
+		return
+	}
+	mark := len(r.findings)
+	there := r.need(map[geometry.Quantity]job.Value{
+		"crossing.arms": c.Arms, "crossing.rim": c.Rim, "crossing.hub": c.Hub,
+		"crossing.arm_at_rim": c.ArmAtRim, "crossing.arm_at_hub": c.ArmAtHub, "thickness": w.Part.Thickness,
+	})
+	spec := w.crossingSpec(r)
+	if !there || !r.sound(mark) || w.Thickness == 0 || w.Material.Name == "" {
+		return
+	}
+	l, err := crossing.Lay(w.crossingBlank(), spec)
+	if r.fail("crossing.arms", err) {
+		return
+	}
+	w.Crossing = &l
+	w.crossingFindings(r)
+}
+
+func (w *Wheel) crossingBlank() crossing.Blank {
+	return crossing.Blank{
+		Count: w.Teeth.Count, TipRadius: w.Teeth.TipRadius, RootRadius: w.Teeth.RootRadius,
+		Bore: w.Bore, Outline: w.Teeth.Solid(), Thickness: w.Thickness,
+		Density: w.Material.Density, Young: w.Material.Young,
+	}
+}
+
+func (w *Wheel) crossingSpec(r *reader) crossing.Spec {
+	c := w.Part.Crossing
+	if r.choice("crossing.style", c.Style, "straight") != "straight" && !c.Style.Empty() {
+		r.find(Error, "crossing.style", "crossing.style-not-yet", text("read", c.Style.Text))
+	}
+	w.Blade = bladeOf(r, c.Blade)
+	return crossing.Spec{
+		Arms:         r.count("crossing.arms", c.Arms, 0),
+		Placing:      crossing.Placing(r.choice("crossing.placing", c.Placing, string(crossing.OnTips))),
+		Rim:          r.length("crossing.rim", c.Rim, 0),
+		Hub:          r.length("crossing.hub", c.Hub, 0),
+		ArmAtRim:     r.length("crossing.arm_at_rim", c.ArmAtRim, 0),
+		ArmAtHub:     r.length("crossing.arm_at_hub", c.ArmAtHub, 0),
+		FilletAtRim:  r.length("crossing.fillet_at_rim", c.FilletAtRim, 0),
+		FilletAtHub:  r.length("crossing.fillet_at_hub", c.FilletAtHub, 0),
+		Allowance:    r.length("crossing.allowance", c.Allowance, 0),
+		StartHole:    r.length("crossing.start_hole", c.StartHole, w.Blade.StartHole),
+		BladeTurning: turning(w.Blade),
+	}
+}
+
+// turning returns the least radius a blade turns in, 0 where none is named.
+func turning(b tables.Blade) float64 {
+	if b.Name == "" {
+		return 0
+	}
+	return b.Turning()
+}
+
+func bladeOf(r *reader, v job.Value) tables.Blade {
+	if v.Empty() {
+		return tables.Blade{}
+	}
+	b, ok := tables.BladeNamed(v.Text)
+	if !ok {
+		var names []string
+		for _, b := range tables.Blades() {
+			names = append(names, b.Name)
+		}
+		r.find(Error, "crossing.blade", "finding.no-such-choice", text("read", v.Text), text("choices", list(names)))
+	}
+	return b
+}
+
+// crossingFindings says what is to be said of a crossing that can be made.
+func (w *Wheel) crossingFindings(r *reader) {
+	l := w.Crossing
+	for _, note := range l.Notes {
+		f := fromError(r.part, "", note)
+		f.Severity = Caution
+		r.findings = append(r.findings, f)
+	}
+	if len(l.Divides) > 0 {
+		w.dividesFinding(r)
+	}
+	r.find(Note, "crossing.arms", "crossing.figures",
+		number("removed", l.RemovedShare, Percent), number("mass", l.Mass, Plain),
+		number("inertia", l.Inertia, Count), number("windup", l.WindUp, Plain))
+	r.find(Note, "crossing.arms", "crossing.tips", text("tips", tips(l)), number("chord", l.Windows[0].Chord, Length))
+}
+
+// dividesFinding says what becomes of arms whose number does not divide the
+// teeth: how far they stand from the tips, or how heavy one side is.
+func (w *Wheel) dividesFinding(r *reader) {
+	l := w.Crossing
+	var counts []string
+	for _, n := range l.Divides {
+		counts = append(counts, strconv.Itoa(n))
+	}
+	places := []Place{
+		number("arms", float64(l.Spec.Arms), Count), number("teeth", float64(w.Teeth.Count), Count),
+		text("counts", list(counts)),
+	}
+	if l.Spec.Placing == crossing.Equal {
+		worst := 0.0
+		for _, a := range l.Arms {
+			worst = max(worst, math.Abs(float64(a.Deviation)))
+		}
+		r.find(Note, "crossing.placing", "crossing.off-tips", append(places, number("value", worst, Angle))...)
+		return
+	}
+	r.find(Caution, "crossing.placing", "crossing.unbalanced",
+		append(places, number("unbalance", l.Unbalance, Plain), number("heavy", l.Heavy.Degrees(), Degrees))...)
+}
+
+func tips(l *crossing.Layout) string {
+	var names []string
+	for _, a := range l.Arms {
+		names = append(names, strconv.Itoa(a.Tip))
+	}
+	return list(names)
+}

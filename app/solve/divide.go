@@ -1,0 +1,48 @@
+package solve
+
+import (
+	"fmt"
+
+	"tipline/app/job"
+	"tipline/geometry"
+	"tipline/geometry/dividing"
+)
+
+// usualRatio is the worm ratio of a rotary table taken when none is given:
+// common practice, no source.
+const usualRatio = 60
+
+// solveDividing works out the indexing of the teeth.
+func (w *Wheel) solveDividing(r *reader) {
+	d := w.Part.Dividing
+	if d == nil || w.Teeth == nil {
+		return
+	}
+	mark := len(r.findings)
+	head := dividing.Head{
+		Ratio:   r.count("dividing.ratio", d.Ratio, usualRatio),
+		Circles: r.counts("dividing.circles", d.Circles),
+		Direct:  r.counts("dividing.direct", d.Direct),
+	}
+	if !r.sound(mark) {
+		return
+	}
+	a, err := head.Divide(w.Teeth.Count, w.Teeth.TipRadius)
+	if r.fail("dividing.ratio", err) {
+		return
+	}
+	w.Dividing = &a
+	if !a.Exact {
+		r.find(Caution, "dividing.circles", "dividing.inexact",
+			number("value", a.Error, Micrometre), number("circle", float64(a.Circle), Count))
+	}
+}
+
+// counts reads a list of whole numbers.
+func (r *reader) counts(field geometry.Quantity, vs []job.Value) []int {
+	var ns []int
+	for i, v := range vs {
+		ns = append(ns, r.count(geometry.Quantity(fmt.Sprintf("%s[%d]", field, i)), v, 0))
+	}
+	return ns
+}

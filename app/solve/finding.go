@@ -1,0 +1,160 @@
+package solve
+
+import (
+	"errors"
+	"math"
+	"sort"
+
+	"tipline/app/job"
+	"tipline/assets/words"
+	"tipline/geometry"
+	"tipline/geometry/measure"
+)
+
+// Severity says how bad a finding is.
+type Severity string
+
+// The severities.
+const (
+	Error   Severity = "error"   // cannot be made
+	Caution Severity = "caution" // will go wrong
+	Note    Severity = "note"    // worth knowing
+)
+
+func (s Severity) rank() int {
+	return map[Severity]int{Note: 1, Caution: 2, Error: 3}[s]
+}
+
+// Finding is one thing the program has to say about a job. Its sentence is made
+// last, from Code and Places.
+type Finding struct {
+	Severity Severity
+	Part     string            // id of the part; empty for the job itself
+	Field    geometry.Quantity // path within the part
+	Code     string            // key of the catalogue
+	Places   []Place           // what stands in the sentence's places
+}
+
+// Place is a number or a text that stands in a sentence.
+type Place struct {
+	Name  string
+	Value float64
+	Kind  Kind
+	Text  string // instead of a number
+}
+
+// Kind says how a number is written.
+type Kind int
+
+// The kinds of number.
+const (
+	Text       Kind = iota
+	Length          // mm
+	Angle           // radians
+	Degrees         // a direction in degrees, whole, 0 to 359
+	Count           // a whole number
+	Micrometre      // µm, whole
+	Percent         // of a share 0 to 1
+	Plain           // two decimals
+)
+
+// Sentence says the finding in the maker's language and units.
+func (f Finding) Sentence(w words.Words, u measure.Units) string {
+	args := make([]any, 0, 2*len(f.Places))
+	for _, p := range f.Places {
+		args = append(args, p.Name, p.write(u))
+	}
+	return w.Say(f.Code, args...)
+}
+
+func (p Place) write(u measure.Units) string {
+	switch p.Kind {
+	case Length:
+		return u.Length(p.Value)
+	case Angle:
+		return u.Angle(geometry.Angle(p.Value))
+	case Degrees:
+		return u.Number(math.Mod(math.Round(p.Value)+360, 360), 0) + "°"
+	case Count, Micrometre:
+		return u.Number(p.Value, 0)
+	case Percent:
+		return u.Number(100*p.Value, 0)
+	case Plain:
+		return u.Number(p.Value, 2)
+	}
+	return p.Text
+}
+
+// text, length and their like make places.
+func text(name, s string) Place                   { return Place{Name: name, Text: s} }
+func number(name string, v float64, k Kind) Place { return Place{Name: name, Value: v, Kind: k} }
+
+// limitPlaces writes a limit's numbers as the field they belong to is written. A
+// bound is rounded towards the side that is allowed, so that the value shown
+// would do when typed back.
+func limitPlaces(l *geometry.Limit) []Place {
+	kind := kindOf(l.Quantity)
+	return []Place{
+		number("value", l.Value, kind),
+		number("min", roundUp(l.Min, kind), kind),
+		number("max", roundDown(l.Max, kind), kind),
+	}
+}
+
+// steps are the smallest differences the sentences show.
+func (k Kind) step() float64 {
+	switch k {
+	case Length:
+		return 0.01
+	case Angle:
+		return float64(geometry.Degrees(0.1))
+	}
+	return 1
+}
+
+func roundUp(v float64, k Kind) float64 {
+	if math.IsInf(v, 0) {
+		return v
+	}
+	return math.Ceil(v/k.step()-1e-9) * k.step()
+}
+
+func roundDown(v float64, k Kind) float64 { return -roundUp(-v, k) }
+
+// kindOf returns how a field's values are written.
+func kindOf(field geometry.Quantity) Kind {
+	f, ok := job.FieldAt(field)
+	if !ok {
+		return Length
+	}
+	switch f.Kind {
+	case job.Angle:
+		return Angle
+	case job.Count:
+		return Count
+	}
+	return Length
+}
+
+// fromError makes a finding of an error of geometry or measure.
+func fromError(part string, field geometry.Quantity, err error) Finding {
+	var limit *geometry.Limit
+	if errors.As(err, &limit) {
+		if limit.Quantity != "" {
+			field = limit.Quantity
+		}
+		return Finding{Error, part, field, limit.Code, limitPlaces(limit)}
+	}
+	var refusal *measure.Refusal
+	if errors.As(err, &refusal) {
+		return Finding{Error, part, field, refusal.Code, []Place{text("read", refusal.Read)}}
+	}
+	return Finding{Error, part, field, "finding.unbuildable", []Place{text("reason", err.Error())}}
+}
+
+// sorted puts the gravest findings first and keeps the order of the work within
+// each severity.
+func sorted(fs []Finding) []Finding {
+	sort.SliceStable(fs, func(i, j int) bool { return fs[i].Severity.rank() > fs[j].Severity.rank() })
+	return fs
+}

@@ -1,0 +1,29 @@
+package solve
+
+import (
+	"tipline/geometry"
+)
+
+// usualClearance is the clearance taken when none is given: 10° (Raymond, Modern
+// Shop Practice, forming tools: 10 to 15°; Zerbe, 1914: 10°).
+var usualClearance = geometry.Degrees(10)
+
+// solveRelief works out what the clearance makes of the bit.
+func (w *Wheel) solveRelief(r *reader) {
+	c := w.Part.Cutter
+	if c == nil || w.Cut == nil {
+		return
+	}
+	mark := len(r.findings)
+	clearance := r.angle("cutter.clearance", c.Clearance, usualClearance)
+	thickness := r.length("cutter.stock_thickness", c.StockThickness, w.Cut.Form.StockWidth)
+	swing := r.length("cutter.swing", c.Swing, 0)
+	if !r.sound(mark) {
+		return
+	}
+	relief, err := w.Cut.Relieve(clearance, thickness, swing)
+	if r.fail("cutter.clearance", err) {
+		return
+	}
+	w.Relief = &relief
+}

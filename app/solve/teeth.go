@@ -1,0 +1,77 @@
+package solve
+
+import (
+	"tipline/app/job"
+	"tipline/geometry"
+	"tipline/geometry/tooth"
+)
+
+// usualStock is the width of bit taken when none is given: 5/16 in, a size of
+// tool bit sold everywhere (common practice, no source).
+const usualStock = 25.4 * 5 / 16
+
+// solveTeeth works out the teeth and, where a cutter makes them, the cutter.
+func (w *Wheel) solveTeeth(r *reader) {
+	t := w.Part.Teeth
+	if t == nil {
+		r.find(Error, "teeth.form", "finding.missing")
+		return
+	}
+	if !r.need(map[geometry.Quantity]job.Value{"teeth.form": t.Form, "teeth.count": t.Count}) {
+		return
+	}
+	switch form := r.choice("teeth.form", t.Form, ""); form {
+	case "cycloidal":
+		w.solveCycloidal(r, t)
+	case "pointed", "ratchet":
+		w.solvePointed(r, t)
+	case "measured":
+		w.solveMeasured(r, t)
+	case "":
+	default:
+		r.find(Error, "teeth.form", "teeth.form-not-yet", text("read", form))
+	}
+}
+
+func (w *Wheel) solveCycloidal(r *reader, t *job.Teeth) {
+	mark := len(r.findings)
+	r.need(map[geometry.Quantity]job.Value{"teeth.module": t.Module, "teeth.leaves": t.Leaves})
+	c := tooth.Cycloidal{
+		Count:  r.count("teeth.count", t.Count, 0),
+		Module: r.length("teeth.module", t.Module, 0),
+		Leaves: r.count("teeth.leaves", t.Leaves, 0),
+	}
+	if !r.sound(mark) {
+		return
+	}
+	wheel, err := c.Wheel()
+	if r.fail("teeth.count", err) {
+		return
+	}
+	w.Teeth = &wheel
+	if w.Part.Cutter == nil {
+		return
+	}
+	stock := r.length("cutter.stock_width", w.Part.Cutter.StockWidth, usualStock)
+	cut, err := c.SpaceForm(stock)
+	if !r.fail("cutter.stock_width", err) {
+		w.Cut = &cut
+	}
+}
+
+func (w *Wheel) solveMeasured(r *reader, t *job.Teeth) {
+	mark := len(r.findings)
+	r.need(map[geometry.Quantity]job.Value{"teeth.tip_diameter": t.TipDiameter, "teeth.root_diameter": t.RootDiameter})
+	m := tooth.Measured{
+		Count:      r.count("teeth.count", t.Count, 0),
+		TipRadius:  r.length("teeth.tip_diameter", t.TipDiameter, 0) / 2,
+		RootRadius: r.length("teeth.root_diameter", t.RootDiameter, 0) / 2,
+	}
+	if !r.sound(mark) {
+		return
+	}
+	wheel, err := m.Wheel()
+	if !r.fail("teeth.tip_diameter", err) {
+		w.Teeth = &wheel
+	}
+}

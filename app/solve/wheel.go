@@ -1,0 +1,51 @@
+package solve
+
+import (
+	"tipline/app/job"
+	"tipline/assets/tables"
+	"tipline/geometry/measure"
+)
+
+// solveWheel works one wheel out, step by step in the order of the work. A step
+// that fails leaves the steps that do not need it standing.
+func solveWheel(part *job.Wheel, unit measure.Unit) *Wheel {
+	r := &reader{part: part.ID, unit: unit}
+	w := &Wheel{Part: part}
+	w.solveBlank(r)
+	w.solveTeeth(r)
+	w.solveRelief(r)
+	w.solveDividing(r)
+	w.solveCrossing(r)
+	w.Findings = sorted(r.findings)
+	return w
+}
+
+// solveBlank reads what is asked of the blank.
+func (w *Wheel) solveBlank(r *reader) {
+	p := w.Part
+	w.Thickness = r.length("thickness", p.Thickness, 0)
+	w.Bore = r.length("bore", p.Bore, 0)
+	w.Hand = r.choice("hand", p.Hand, "clockwise")
+	if p.Blank != nil {
+		w.Oversize = r.length("blank.oversize", p.Blank.Oversize, 0)
+		r.choice("blank.holding", p.Blank.Holding, "")
+	}
+	w.solveMaterial(r)
+}
+
+func (w *Wheel) solveMaterial(r *reader) {
+	name := w.Part.Material.Text
+	if name == "" {
+		name = "brass"
+	}
+	m, ok := tables.MaterialNamed(name)
+	if !ok {
+		var names []string
+		for _, m := range tables.Materials() {
+			names = append(names, m.Name)
+		}
+		r.find(Error, "material", "finding.no-such-choice", text("read", name), text("choices", list(names)))
+		return
+	}
+	w.Material = m
+}
