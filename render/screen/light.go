@@ -1,0 +1,67 @@
+package screen
+
+import (
+	"image"
+
+	"tipline/geometry"
+	"tipline/render"
+)
+
+// light draws the lit lines again, heavier and in the lit colour.
+func (p *Painter) light(dst *image.RGBA, d *render.Drawing, v View) {
+	if p.Lit.Quantity == "" {
+		return
+	}
+	for _, i := range p.plan.order {
+		it := &d.Items[i]
+		if it.Part != p.Lit.Part || p.leftOut(it) || it.Pen == render.NoPen {
+			continue
+		}
+		p.trace.reset()
+		p.trace.lit(it, p.Lit.Quantity, v)
+		if len(p.trace.runs) > 0 {
+			p.line(dst, it.Pen, p.Theme.Lit, litWidth*p.density())
+		}
+	}
+}
+
+// lit traces the segments of an item that a quantity made, each run of them as an
+// open run. A segment that names no quantity is of its item's.
+func (t *trace) lit(it *render.Item, q geometry.Quantity, v View) {
+	for _, o := range it.Outlines {
+		t.litRuns(o.Len(), o.Segment, it.Quantity, q, v)
+	}
+	for _, c := range it.Chains {
+		t.litRuns(c.Len(), c.Segment, it.Quantity, q, v)
+	}
+}
+
+func (t *trace) litRuns(n int, segment func(int) geometry.Segment, whole, q geometry.Quantity, v View) {
+	open := false
+	for i := range n {
+		s := segment(i)
+		if madeBy(s, whole) != q {
+			if open {
+				t.end(false)
+			}
+			open = false
+			continue
+		}
+		if !open {
+			t.begin(v.ToPixel(s.From))
+			open = true
+		}
+		t.segment(s, v)
+	}
+	if open {
+		t.end(false)
+	}
+}
+
+// madeBy returns the quantity that made a segment of an item.
+func madeBy(s geometry.Segment, whole geometry.Quantity) geometry.Quantity {
+	if s.Quantity != "" {
+		return s.Quantity
+	}
+	return whole
+}

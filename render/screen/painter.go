@@ -1,0 +1,136 @@
+package screen
+
+import (
+	"image"
+	"image/color"
+	"math"
+
+	"tipline/geometry"
+	"tipline/render"
+)
+
+// Lit names the lines that are lit: those that one field of one part made.
+type Lit struct {
+	Part     string
+	Quantity geometry.Quantity
+}
+
+// Painter paints drawings into pictures. It keeps its memory and what it knows of
+// the last drawing from frame to frame, so a drawing must not be changed once it
+// was painted. It is not safe for use by two goroutines at once.
+type Painter struct {
+	Theme   Theme
+	Density float64 // screen pixels to a pixel of ordinary size; 1 when not positive
+	Lit     Lit     // drawn over the rest in Theme.Lit; nothing when zero
+	Bare    bool    // leave out texts, dimensions and centre lines, as for a small picture
+	Printed bool    // texts keep their printed size, as on a page
+
+	plan     plan
+	trace    trace
+	coverage coverage
+	pattern  []float64
+	ruled    []uint16
+}
+
+// Paint fills the picture with the drawing as the view shows it.
+func (p *Painter) Paint(dst *image.RGBA, d *render.Drawing, v View) {
+	fill(dst.Pix, opaque(p.Theme.Paper))
+	if d == nil || v.Blank() {
+		return
+	}
+	p.plan.of(d)
+	p.rule(v.Scale)
+	for _, i := range p.plan.order {
+		if it := &d.Items[i]; !p.leftOut(it) {
+			p.item(dst, it, v)
+		}
+	}
+	p.light(dst, d, v)
+}
+
+func (p *Painter) density() float64 {
+	if p.Density <= 0 {
+		return 1
+	}
+	return p.Density
+}
+
+func (p *Painter) leftOut(it *render.Item) bool {
+	if !p.Bare {
+		return false
+	}
+	switch it.Layer {
+	case render.LayerText, render.LayerDimensions, render.LayerCentreLines, render.LayerSawLine,
+		render.LayerStartHoles, render.LayerPitchCircle, render.LayerSheet:
+		return true
+	}
+	return it.Text != nil || it.Pen == render.Hair
+}
+
+func (p *Painter) item(dst *image.RGBA, it *render.Item, v View) {
+	if it.Text != nil {
+		p.text(dst, it, v)
+	}
+	if len(it.Outlines)+len(it.Chains) == 0 {
+		return
+	}
+	p.trace.item(*it, v)
+	if it.Fill != render.NoFill {
+		p.fill(dst, it, v)
+	}
+	if width := p.penWidth(it.Pen, v.Scale); width > 0 {
+		p.line(dst, it.Pen, p.Theme.ink(it.Ink), width)
+	}
+}
+
+// fill fills the traced outlines by the even-odd rule.
+func (p *Painter) fill(dst *image.RGBA, it *render.Item, v View) {
+	p.trace.nest()
+	p.coverage.begin(dst.Rect.Size())
+	for _, r := range p.trace.runs {
+		if r.closed {
+			p.coverage.polygon(p.trace.of(r))
+		}
+	}
+	with := plain(p.fillColour(it))
+	if it.Fill == render.Waste {
+		with.lead, with.ruled = opaque(p.Theme.Lead), p.ruled
+		with.from = int(math.Round(math.Mod(v.Origin.X+v.Origin.Y, float64(len(p.ruled)))))
+	}
+	p.coverage.paint(dst, with)
+}
+
+func (p *Painter) fillColour(it *render.Item) color.NRGBA {
+	switch it.Fill {
+	case render.Brass:
+		return p.Theme.Brass
+	case render.Steel:
+		return p.Theme.Steel
+	case render.Solid:
+		return p.Theme.ink(it.Ink)
+	}
+	return p.Theme.Paper
+}
+
+// line strokes the traced outlines and chains.
+func (p *Painter) line(dst *image.RGBA, pen render.Pen, c color.NRGBA, width float64) {
+	seen := boxOfPicture(dst)
+	p.coverage.begin(dst.Rect.Size())
+	pattern := p.dashes(pen, width)
+	for _, r := range p.trace.runs {
+		if r.box.grow(width).meet(seen).empty() {
+			continue
+		}
+		if len(pattern) > 0 {
+			p.coverage.dashed(p.trace.of(r), r.closed, width, pattern, seen)
+		} else {
+			p.coverage.stroke(p.trace.of(r), r.closed, width, seen)
+		}
+	}
+	p.coverage.paint(dst, plain(c))
+}
+
+func boxOfPicture(dst *image.RGBA) box {
+	r := dst.Rect
+	return box{float64(r.Min.X), float64(r.Min.Y), float64(r.Max.X), float64(r.Max.Y)}
+}

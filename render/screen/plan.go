@@ -1,0 +1,58 @@
+package screen
+
+import "tipline/render"
+
+// plan is what a painter remembers of the drawing it last painted: the order of
+// its items, and its letters.
+type plan struct {
+	drawing *render.Drawing
+	items   int
+	order   []int
+	letters map[*render.Text][]render.Contour
+}
+
+// of makes the plan the drawing's, if it is not already.
+func (p *plan) of(d *render.Drawing) {
+	if p.drawing == d && p.items == len(d.Items) {
+		return
+	}
+	*p = plan{drawing: d, items: len(d.Items), order: layered(d), letters: map[*render.Text][]render.Contour{}}
+}
+
+// layered returns the items' places layer by layer, the lowest first.
+func layered(d *render.Drawing) []int {
+	order := make([]int, 0, len(d.Items))
+	known := map[render.Layer]bool{}
+	for _, layer := range render.Layers() {
+		known[layer] = true
+		for i := range d.Items {
+			if d.Items[i].Layer == layer {
+				order = append(order, i)
+			}
+		}
+	}
+	for i := range d.Items {
+		if !known[d.Items[i].Layer] {
+			order = append(order, i)
+		}
+	}
+	return order
+}
+
+// contours returns a text's letters about the text's place.
+func (p *plan) contours(t *render.Text) []render.Contour {
+	if known, ok := p.letters[t]; ok {
+		return known
+	}
+	at := t.At.Times(-1)
+	cs := t.Glyphs()
+	for i := range cs {
+		cs[i].Start = cs[i].Start.Add(at)
+		for j := range cs[i].Curves {
+			c := &cs[i].Curves[j]
+			c.Control, c.To = c.Control.Add(at), c.To.Add(at)
+		}
+	}
+	p.letters[t] = cs
+	return cs
+}

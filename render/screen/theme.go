@@ -1,0 +1,53 @@
+package screen
+
+import (
+	"image/color"
+
+	"tipline/render"
+)
+
+// Theme holds the colours a drawing is painted in.
+type Theme struct {
+	Paper              color.NRGBA
+	Inks               [4]color.NRGBA // by render.Ink
+	Brass, Steel, Lead color.NRGBA    // fills; Lead is the hatching of waste
+	Lit                color.NRGBA    // what a chosen field made
+}
+
+// Light is ink on white paper.
+func Light() Theme {
+	return Theme{
+		Paper: color.NRGBA{255, 255, 255, 255},
+		Inks: [4]color.NRGBA{
+			render.Black: {28, 27, 25, 255}, render.Blue: {46, 95, 158, 255},
+			render.Grey: {110, 108, 102, 255}, render.Red: {178, 42, 36, 255},
+		},
+		Brass: color.NRGBA{240, 223, 178, 255},
+		Steel: color.NRGBA{214, 219, 224, 255},
+		Lead:  color.NRGBA{205, 202, 195, 255},
+		Lit:   color.NRGBA{20, 92, 196, 255},
+	}
+}
+
+// Dark is chalk on a slate.
+func Dark() Theme {
+	return Theme{
+		Paper: color.NRGBA{30, 32, 35, 255},
+		Inks: [4]color.NRGBA{
+			render.Black: {226, 223, 215, 255}, render.Blue: {132, 176, 232, 255},
+			render.Grey: {150, 148, 142, 255}, render.Red: {240, 120, 110, 255},
+		},
+		Brass: color.NRGBA{110, 94, 56, 255},
+		Steel: color.NRGBA{74, 81, 88, 255},
+		Lead:  color.NRGBA{82, 82, 80, 255},
+		Lit:   color.NRGBA{120, 186, 255, 255},
+	}
+}
+
+// ink returns the colour of an ink; one that is not known is black.
+func (t Theme) ink(i render.Ink) color.NRGBA {
+	if i < 0 || int(i) >= len(t.Inks) {
+		return t.Inks[render.Black]
+	}
+	return t.Inks[i]
+}
