@@ -7,7 +7,6 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"tipline/assets/words"
 	"tipline/geometry"
 )
 
@@ -74,7 +73,7 @@ func TestAngleIsRefusedWithAdvice(t *testing.T) {
 			var refusal *Refusal
 			require.ErrorAs(t, err, &refusal)
 			require.Equal(t, row.code, refusal.Code)
-			require.True(t, words.English().Has(refusal.Code))
+			require.True(t, english().Has(refusal.Code))
 		})
 	}
 }
@@ -113,7 +112,43 @@ func TestCountIsRead(t *testing.T) {
 			var refusal *Refusal
 			require.ErrorAs(t, err, &refusal)
 			require.Equal(t, row.code, refusal.Code)
-			require.True(t, words.English().Has(refusal.Code))
+			require.True(t, english().Has(refusal.Code))
 		})
 	}
+}
+
+// Any angle that is read is a number and is read back as near as it is written.
+func FuzzAngle(f *testing.F) {
+	for _, text := range []string{
+		"5", "5.5°", "5 deg 30'", "5°30'20''", "-5", "0.1 rad", "22 1/2", "5,5", "1e9", "5° 30", "3600", "⅛°", "\xff", "",
+	} {
+		f.Add(text)
+	}
+	f.Fuzz(func(t *testing.T, text string) {
+		angle, err := ParseAngle(text)
+		if err != nil {
+			require.True(t, english().Has(err.(*Refusal).Code))
+			return
+		}
+		require.LessOrEqual(t, math.Abs(angle.Degrees()), 3600.000001)
+		for _, units := range []Units{{}, {Comma: true}} {
+			back, err := ParseAngle(units.Angle(angle))
+			require.NoError(t, err, units.Angle(angle))
+			require.InDelta(t, angle.Degrees(), back.Degrees(), 0.005000001)
+		}
+	})
+}
+
+// A hostile text costs no more than a glance.
+func TestLongTextIsNotRead(t *testing.T) {
+	huge := strings.Repeat("9", 16<<20)
+	allocations := testing.AllocsPerRun(10, func() {
+		_, err := ParseLength(huge, MM)
+		require.Error(t, err)
+		_, err = ParseAngle(huge)
+		require.Error(t, err)
+		_, err = ParseCount(huge)
+		require.Error(t, err)
+	})
+	require.Less(t, allocations, 100.0)
 }

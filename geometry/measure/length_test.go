@@ -3,12 +3,15 @@ package measure
 import (
 	"math/big"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 
 	"tipline/assets/words"
 )
+
+var english = sync.OnceValue(words.English)
 
 // The inch is 25.4 mm exactly (international inch); the drills' sizes are those
 // of assets/tables/drills.csv with their sources.
@@ -131,7 +134,7 @@ func TestLengthIsRefusedWithAdvice(t *testing.T) {
 			var refusal *Refusal
 			require.ErrorAs(t, err, &refusal)
 			require.Equal(t, Refusal{row.read, row.code}, *refusal)
-			require.True(t, words.English().Has(refusal.Code))
+			require.True(t, english().Has(refusal.Code))
 			require.Contains(t, refusal.Error(), row.read)
 			require.NotContains(t, refusal.Error(), "{")
 		})
@@ -182,13 +185,16 @@ func FuzzLength(f *testing.F) {
 		}
 		length, err := ParseLength(text, unit)
 		if err != nil {
-			require.True(t, words.English().Has(err.(*Refusal).Code))
+			require.True(t, english().Has(err.(*Refusal).Code))
 			return
 		}
 		again, err := ParseLength(length.Text(), unit)
 		require.NoError(t, err)
 		require.Zero(t, length.Rat().Cmp(again.Rat()))
 		require.GreaterOrEqual(t, length.MM(), 0.0)
+		if length.MM() > 999_000 {
+			return // rounded up, it could be longer than is read
+		}
 		for _, way := range []struct {
 			units Units
 			off   float64 // half of the last digit

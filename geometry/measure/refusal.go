@@ -58,10 +58,10 @@ var plain = strings.NewReplacer(
 // tidy returns a text ready to be read, or why it cannot be.
 func tidy(text string) (string, *Refusal) {
 	switch {
-	case strings.TrimSpace(text) == "":
-		return "", refuse(text, "measure.empty")
 	case len(text) > longestText:
 		return "", refuse(text, "measure.too-long")
+	case strings.TrimSpace(text) == "":
+		return "", refuse(text, "measure.empty")
 	case !utf8.ValidString(text):
 		return "", refuse(text, "measure.not-a-value")
 	}
