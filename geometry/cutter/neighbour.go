@@ -50,6 +50,9 @@ func (p Pointed) checkFace(o profile, height float64) error {
 // below the tips: it names the depth or, where that is what was solved for, the
 // land.
 func (p Pointed) overlapLimit(o profile) error {
+	if p.Solve == BackRadius || p.Solve == BackAngle {
+		return p.noSoundBack()
+	}
 	e := p.setOver()
 	root := bisect(p.TipRadius, p.leastRoot(), func(r float64) bool {
 		h := o.swept.touch(e, r)
@@ -61,17 +64,42 @@ func (p Pointed) overlapLimit(o profile) error {
 	return geometry.AtLeast(RootDiameter, 2*p.RootRadius, 2*root, "cutter.tooth-undermined")
 }
 
+// rootSteps is how many root radii are tried, from the one asked for to the tip,
+// before the least that will do is closed in on.
+const rootSteps = 32
+
+// noSoundBack is the Limit of a root at which the back that leaves the land lets
+// the next cut in below the tip. A shallower root may have one that does not;
+// where none has, the Limit has no bound.
+func (p Pointed) noSoundBack() error {
+	sound := func(root float64) bool {
+		q := p
+		q.RootRadius = root
+		q, h, err := q.solved()
+		return err == nil && q.standsApart(q.profile().swept, h)
+	}
+	from := p.RootRadius
+	for i := 1; i < rootSteps; i++ {
+		root := p.RootRadius + (p.TipRadius-p.RootRadius)*float64(i)/rootSteps
+		if sound(root) {
+			least := bisect(root, from, sound)
+			return geometry.AtLeast(RootDiameter, 2*p.RootRadius, 2*least, "cutter.tooth-undermined")
+		}
+		from = root
+	}
+	return geometry.Between(RootDiameter, 2*p.RootRadius, math.Inf(-1), math.Inf(1), "cutter.no-sound-back")
+}
+
 // standsApart reports whether two neighbouring cuts leave metal between them all
 // the way from the tips to the root.
 func (p Pointed) standsApart(s sweep, height float64) bool {
 	here := s.space(p.setOver(), height, p.TipRadius)
 	turn := -geometry.FullTurn / geometry.Angle(p.Count)
 	rim := p.TipRadius - 1e-6*p.TipRadius
-	for i := 0; i < len(here); i++ {
+	for i := range here {
 		for k := range here {
-			pts, n := meet(here[i], here[k].Rotate(turn))
-			for _, q := range pts[:n] {
-				if q.Norm() < rim {
+			for _, m := range geometry.Meet(here[i], here[k].Rotate(turn)) {
+				if m.At.Norm() < rim {
 					return false
 				}
 			}

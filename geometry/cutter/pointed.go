@@ -68,6 +68,12 @@ var (
 // Cut works out the form, its setting and the space it leaves. A value that
 // cannot be built with is a *geometry.Limit.
 func (p Pointed) Cut() (Cut, error) {
+	if math.Abs(p.CornerRadius) < coincide {
+		p.CornerRadius = 0
+	}
+	if math.Abs(p.BackFillet) < coincide {
+		p.BackFillet = 0
+	}
 	if err := p.check(); err != nil {
 		return Cut{}, err
 	}
@@ -81,10 +87,10 @@ func (p Pointed) Cut() (Cut, error) {
 	return p.cut(height)
 }
 
-// SetOver returns e, which makes the undercut at the tip: sin u = e/R.
+// setOver returns e, which makes the undercut at the tip: sin u = e/R.
 func (p Pointed) setOver() float64 { return p.TipRadius * math.Sin(float64(p.Undercut)) }
 
-// rootFloor returns the least root radius that leaves a wheel: the face ends
+// leastRoot returns the least root radius that leaves a wheel: the face ends
 // outside the foot of its perpendicular from the centre, which is e away.
 func (p Pointed) leastRoot() float64 {
 	return math.Max(shallowestCut*p.TipRadius, p.setOver())

@@ -110,47 +110,25 @@ func (s sweep) spread(e, h, r float64) (psi, first, last float64) {
 // segment, is below the 1e-9 mm that coordinates agree to.
 const edgeSlack = 1e-12
 
-// crossings returns the points, at most two, where a segment crosses a circle.
+// crossings returns the points, at most two, where a segment crosses a circle; it
+// does not count one that it only touches.
 func crossings(g geometry.Segment, centre geometry.Point, r float64) (pts [2]geometry.Point, n int) {
-	a, ok := g.Arc()
-	if !ok {
-		return lineCrossings(g, centre, r)
-	}
-	at := a.Centre.Sub(centre)
-	d := at.Norm()
-	if d == 0 {
-		return pts, 0
-	}
-	// The triangle of the two centres and a crossing, by its three sides.
-	k := (d*d + a.Radius*a.Radius - r*r) / (2 * d * a.Radius)
-	if math.Abs(k) > 1 {
-		return pts, 0
-	}
-	back := at.Times(-1).Direction()
-	turn := geometry.Angle(math.Acos(k))
-	for _, w := range [2]geometry.Angle{back - turn, back + turn} {
-		if within(a, w, edgeSlack) {
-			pts[n] = a.Centre.Add(geometry.Polar(a.Radius, w))
-			n++
-		}
-	}
-	return pts, n
-}
-
-func lineCrossings(g geometry.Segment, centre geometry.Point, r float64) (pts [2]geometry.Point, n int) {
 	way := g.To.Sub(g.From)
-	length := way.Norm()
-	unit := way.Times(1 / length)
-	along := centre.Sub(g.From).Dot(unit)
-	off := unit.Cross(centre.Sub(g.From))
-	d := r*r - off*off
-	if d < 0 {
+	a, round := g.Arc()
+	var all [2]geometry.Point
+	if round {
+		all, n = geometry.CircleCircle(a.Centre, a.Radius, centre, r)
+	} else {
+		all, n = geometry.LineCircle(g.From, way, centre, r)
+	}
+	if n < 2 {
 		return pts, 0
 	}
-	half := math.Sqrt(d)
-	for _, t := range [2]float64{along - half, along + half} {
-		if t >= -edgeSlack*length && t <= length*(1+edgeSlack) {
-			pts[n] = g.From.Add(unit.Times(t))
+	n = 0
+	for _, p := range all {
+		t := p.Sub(g.From).Dot(way) / way.Dot(way)
+		if round && within(a, p.Sub(a.Centre).Direction(), edgeSlack) || !round && t >= -edgeSlack && t <= 1+edgeSlack {
+			pts[n] = p
 			n++
 		}
 	}
