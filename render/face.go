@@ -3,6 +3,7 @@ package render
 import (
 	"fmt"
 	"sync"
+	"unicode"
 
 	"github.com/tdewolff/font"
 
@@ -69,6 +70,17 @@ func (f *Face) Box() geometry.Box {
 // Glyph returns the number of the letter's shape in the font file; 0, an empty
 // frame, stands for a letter that the font does not have.
 func (f *Face) Glyph(r rune) uint16 { return f.file.GlyphIndex(r) }
+
+// legible returns what stands for a letter of any script, and its glyph.
+func (f *Face) legible(r rune) (rune, uint16) {
+	if unicode.IsControl(r) {
+		r = ' '
+	}
+	if glyph := f.Glyph(r); glyph != 0 {
+		return r, glyph
+	}
+	return unicode.ReplacementChar, f.Glyph(unicode.ReplacementChar)
+}
 
 // Advance returns how far the pen moves on after the glyph.
 func (f *Face) Advance(glyph uint16) float64 {

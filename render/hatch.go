@@ -15,6 +15,8 @@ const (
 	WastePen     = Hair
 )
 
+const mostRows = 100_000
+
 // WasteLines returns the lines that hatch the item, nil unless it is waste.
 func (it Item) WasteLines() []geometry.Line {
 	if it.Fill != Waste {
@@ -26,13 +28,17 @@ func (it Item) WasteLines() []geometry.Line {
 // Hatch returns the parallel lines that hatch the inside of the outlines, by the
 // even-odd rule and cut exactly at their lines and arcs. One line of the set runs
 // through the origin, so that areas hatched apart match; spacing is in
-// millimetres and must be positive, else nothing is hatched.
+// millimetres and must be positive, else nothing is hatched; nor is an outline
+// that would take more than mostRows lines, a hundred times what any sheet needs.
 func Hatch(outlines []geometry.Outline, spacing float64, angle geometry.Angle) []geometry.Line {
 	if !(spacing > 0) || math.IsInf(spacing, 1) {
 		return nil
 	}
 	rows := make(map[int][]float64)
 	for _, o := range outlines {
+		if box := o.Bounds(); math.Hypot(box.Width(), box.Height()) > mostRows*spacing {
+			continue
+		}
 		for i := range o.Len() {
 			for _, climb := range climbs(o.Segment(i).Rotate(-angle)) {
 				climb.cross(rows, spacing)

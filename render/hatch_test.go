@@ -70,6 +70,7 @@ func TestHatchOfNothing(t *testing.T) {
 		require.Empty(t, Hatch([]geometry.Outline{circle(t, 0, 0, 5)}, spacing, 0))
 	}
 	require.Empty(t, Hatch(nil, 1, 0))
+	require.Empty(t, Hatch([]geometry.Outline{circle(t, 0, 0, 5)}, 1e-6, 0))
 }
 
 // For any star-shaped outline with arcs, ends of hatch lines lie on the outline's

@@ -14,11 +14,13 @@ type Letter struct {
 func (t Text) Face() *Face { return FaceOf(t.Bold) }
 
 // Letters returns the text's letters in order, kerned, and the width of the whole.
+// Tabs, new lines and the like count as spaces; a letter that the font does not
+// have is shown by the sign for one.
 func (t Text) Letters() (letters []Letter, width float64) {
 	face := t.Face()
 	letters = make([]Letter, 0, len(t.String))
 	for _, r := range t.String {
-		glyph := face.Glyph(r)
+		r, glyph := face.legible(r)
 		if n := len(letters); n > 0 {
 			width += face.Kern(letters[n-1].Glyph, glyph)
 		}

@@ -64,6 +64,16 @@ func TestLettersOfTheTrade(t *testing.T) {
 	}
 }
 
+// What cannot be written is seen to be missing, and a tab is a space.
+func TestLettersOfOtherScripts(t *testing.T) {
+	require.NotZero(t, FaceOf(false).Glyph('\uFFFD'))
+	require.NotZero(t, FaceOf(true).Glyph('\uFFFD'))
+	strange := Text{Height: 5, String: "時\t計\n"}
+	require.Len(t, strange.Glyphs(), len(Text{Height: 5, String: "\uFFFD \uFFFD "}.Glyphs()))
+	require.Equal(t, Text{Height: 5, String: "a b"}.Width(), Text{Height: 5, String: "a\tb"}.Width())
+	require.Positive(t, Text{Height: 5, String: "bad \xff utf-8"}.Width())
+}
+
 func TestKerningDrawsTogether(t *testing.T) {
 	pair := Text{Height: 10, String: "AV"}.Width()
 	apart := Text{Height: 10, String: "A"}.Width() + Text{Height: 10, String: "V"}.Width()

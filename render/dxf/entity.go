@@ -10,11 +10,13 @@ import (
 	"tipline/render"
 )
 
-// item writes the item's outlines, chains and text as entities. Outlines without
-// a pen, such as arrowheads, are drawn with a thin one.
+// item writes the item's outlines, chains and text as entities. Outlines without a
+// pen are fills and left out, so that nothing is cut twice, except arrowheads.
 func (p *plotter) item(it *render.Item) {
-	for _, o := range it.Outlines {
-		p.outline(it, o)
+	if it.Pen != render.NoPen || it.Fill == render.Solid {
+		for _, o := range it.Outlines {
+			p.outline(it, o)
+		}
 	}
 	for _, c := range it.Chains {
 		p.chain(it, c)

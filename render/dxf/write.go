@@ -22,7 +22,7 @@ import (
 // perhaps after part has been written.
 func Write(w io.Writer, d *render.Drawing) error {
 	p := &plotter{out: bufio.NewWriterSize(w, 1<<16)}
-	if len(d.Items) == 0 {
+	if d == nil || len(d.Items) == 0 {
 		return errors.New("dxf: the drawing is empty")
 	}
 	p.header(d)

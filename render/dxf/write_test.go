@@ -163,9 +163,18 @@ func TestEntities(t *testing.T) {
 func TestLens(t *testing.T) {
 	lens, err := geometry.NewOutline([]geometry.Vertex{{Point: point(0, 0), Bulge: 1}, {Point: point(2, 0), Bulge: 0.5}})
 	require.NoError(t, err)
-	records := read(t, drawing(render.Item{Layer: render.LayerForm, Outlines: []geometry.Outline{lens}}))
+	records := read(t, drawing(render.Item{Layer: render.LayerForm, Pen: render.Thin, Outlines: []geometry.Outline{lens}}))
 	require.Empty(t, kinds(records, "CIRCLE"))
 	require.Len(t, kinds(records, "POLYLINE"), 1)
+}
+
+// A fill alone is no line; an arrowhead, which is one, is.
+func TestFillsAreLeftOut(t *testing.T) {
+	shape := []geometry.Outline{circleOf(t, point(0, 0), 4)}
+	for fill, want := range map[render.Fill]int{render.Paper: 0, render.Waste: 0, render.Brass: 0, render.Solid: 1} {
+		records := read(t, drawing(render.Item{Layer: render.LayerWindows, Fill: fill, Outlines: shape}))
+		require.Len(t, kinds(records, "CIRCLE"), want, "%v", fill)
+	}
 }
 
 func TestTables(t *testing.T) {
@@ -193,6 +202,7 @@ func TestLettersOfReleaseTwelve(t *testing.T) {
 
 func TestUnsoundDrawings(t *testing.T) {
 	require.ErrorContains(t, Write(&bytes.Buffer{}, &render.Drawing{}), "empty")
+	require.ErrorContains(t, Write(&bytes.Buffer{}, nil), "empty")
 	stray := drawing(render.Item{Layer: render.LayerText, Text: &render.Text{At: point(math.NaN(), 0), Height: 5, String: "x"}})
 	require.ErrorContains(t, Write(&bytes.Buffer{}, stray), "no number")
 }

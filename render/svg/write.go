@@ -25,7 +25,7 @@ const margin = 1.0
 // coordinate that is no number are refused, perhaps after part has been written.
 func Write(w io.Writer, d *render.Drawing) error {
 	p := &pencil{out: bufio.NewWriterSize(w, 1<<16)}
-	if len(d.Items) == 0 {
+	if d == nil || len(d.Items) == 0 {
 		return errors.New("svg: the drawing is empty")
 	}
 	p.begin(d)

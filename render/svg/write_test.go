@@ -123,6 +123,7 @@ func TestText(t *testing.T) {
 
 func TestUnsoundDrawings(t *testing.T) {
 	require.ErrorContains(t, Write(&bytes.Buffer{}, &render.Drawing{}), "empty")
+	require.ErrorContains(t, Write(&bytes.Buffer{}, nil), "empty")
 	stray := drawing(render.Item{Layer: render.LayerText, Text: &render.Text{At: point(math.NaN(), 0), Height: 5, String: "x"}})
 	require.ErrorContains(t, Write(&bytes.Buffer{}, stray), "no number")
 }
