@@ -1,0 +1,122 @@
+package command
+
+import (
+	"fmt"
+	"io"
+	"math"
+	"reflect"
+	"strconv"
+	"strings"
+
+	"tipline/assets/words"
+	"tipline/geometry"
+	"tipline/geometry/measure"
+)
+
+// printer writes figures as text, one a line, each labelled from the catalogue by
+// its name in JSON and written in the unit that name ends with.
+type printer struct {
+	out   io.Writer
+	words words.Words
+	units measure.Units
+}
+
+// labelWidth is the columns kept for labels.
+const labelWidth = 30
+
+// wheel prints a wheel's figures below its name.
+func (p printer) wheel(name string, f WheelFigures) error {
+	if _, err := fmt.Fprintf(p.out, "%s (%s)\n", name, f.ID); err != nil {
+		return err
+	}
+	return p.fields(reflect.ValueOf(f))
+}
+
+func (p printer) fields(v reflect.Value) error {
+	for i := range v.NumField() {
+		name, _, _ := strings.Cut(v.Type().Field(i).Tag.Get("json"), ",")
+		if err := p.field(name, v.Field(i)); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (p printer) field(name string, v reflect.Value) error {
+	if v.Kind() == reflect.Pointer {
+		if v.IsNil() {
+			return nil
+		}
+		v = v.Elem()
+	}
+	switch {
+	case name == "id":
+		return nil
+	case v.Kind() == reflect.Struct:
+		if _, err := fmt.Fprintf(p.out, "  %s\n", p.words.Say("figures."+name)); err != nil {
+			return err
+		}
+		return p.fields(v)
+	}
+	label := p.words.Say("figures." + name)
+	pad := strings.Repeat(" ", max(labelWidth-len([]rune(label)), 1))
+	_, err := fmt.Fprintf(p.out, "    %s%s%s\n", label, pad, p.value(name, v))
+	return err
+}
+
+// value writes a figure, or several with commas between.
+func (p printer) value(name string, v reflect.Value) string {
+	switch v := v.Interface().(type) {
+	case int:
+		return strconv.Itoa(v)
+	case float64:
+		return p.number(name, v)
+	case Each:
+		if one, ok := v.One(); ok {
+			return p.number(name, one)
+		}
+		return p.several(name, v)
+	case []float64:
+		return p.several(name, v)
+	}
+	return strings.Trim(strings.Join(strings.Fields(fmt.Sprint(v.Interface())), ", "), "[]")
+}
+
+func (p printer) several(name string, vs []float64) string {
+	texts := make([]string, len(vs))
+	for i, v := range vs {
+		texts[i] = p.number(name, v)
+	}
+	return strings.Join(texts, ", ")
+}
+
+// number writes a figure in the unit that its name ends with.
+func (p printer) number(name string, v float64) string {
+	for _, u := range []struct {
+		ending string
+		text   func() string
+	}{
+		{"_g_mm2", func() string { return p.significant(v) + " g·mm²" }},
+		{"_g_mm", func() string { return p.units.Number(v, 3) + " g·mm" }},
+		{"_um_per_n", func() string { return p.significant(v) + " µm/N" }},
+		{"_um", func() string { return p.units.Number(v, 1) + " µm" }},
+		{"_mm2", func() string { return p.units.Number(v, 2) + " mm²" }},
+		{"_mm", func() string { return p.units.Fine(v) }},
+		{"_deg", func() string { return p.units.Angle(geometry.Degrees(v)) }},
+		{"_share", func() string { return p.units.Number(100*v, 1) + " %" }},
+		{"_g", func() string { return p.units.Number(v, 2) + " g" }},
+	} {
+		if strings.HasSuffix(name, u.ending) {
+			return u.text()
+		}
+	}
+	return p.significant(v)
+}
+
+// significant writes four figures.
+func (p printer) significant(v float64) string {
+	if v == 0 {
+		return "0"
+	}
+	return p.units.Number(v, 3-int(math.Floor(math.Log10(math.Abs(v)))))
+}

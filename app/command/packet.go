@@ -1,0 +1,148 @@
+package command
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"tipline/app/packet"
+	"tipline/app/solve"
+	"tipline/geometry/measure"
+	"tipline/render/pdf"
+	"tipline/render/sheet"
+	"tipline/render/template"
+)
+
+// mostCopies is the most copies of a template that are printed.
+const mostCopies = 50
+
+// packetCommand writes the whole packet, or one wheel's.
+func packetCommand(c *call) (int, error) {
+	out, err := c.needed("out")
+	if err != nil {
+		return Nothing, err
+	}
+	if _, err := c.choice("as", "pdf"); err != nil {
+		return Nothing, err
+	}
+	copies, err := c.number("copies", 1, mostCopies, 1)
+	if err != nil {
+		return Nothing, err
+	}
+	if copies != float64(int(copies)) {
+		return Nothing, refuse("command.whole", "flag", "copies", "value", c.flags["copies"], "min", 1, "max", mostCopies)
+	}
+	r, err := c.solved()
+	if err != nil {
+		return Nothing, err
+	}
+	o, err := c.options(r)
+	if err != nil {
+		return Nothing, err
+	}
+	o.Copies, o.Wheel = int(copies), c.flags["wheel"]
+	return c.writePacket(r, o, out)
+}
+
+func (c *call) writePacket(r *solve.Result, o packet.Options, out string) (int, error) {
+	said, err := c.printed(r, o.Wheel)
+	if err != nil {
+		return Nothing, err
+	}
+	doc, err := packet.Build(context.Background(), r, o)
+	if err != nil {
+		return Nothing, c.drawing(err)
+	}
+	if err := c.write(out, func(w io.Writer) error { return pdf.Write(w, doc) }); err != nil {
+		return Nothing, err
+	}
+	if _, err := fmt.Fprintln(c.out, c.words.Say("command.written", "file", out, "pages", len(doc.Pages))); err != nil {
+		return Nothing, err
+	}
+	return verdict(said), nil
+}
+
+// printed returns the findings on what is to be printed. It refuses a job without
+// wheels, a wheel that is not there and one that cannot be built.
+func (c *call) printed(r *solve.Result, wheel string) ([]solve.Finding, error) {
+	if wheel == "" {
+		if len(r.Wheels) == 0 {
+			return nil, refuse("command.no-wheels")
+		}
+		return r.Findings, nil
+	}
+	w, err := wheelNamed(r, wheel)
+	if err != nil {
+		return nil, err
+	}
+	if w.Teeth == nil {
+		return nil, c.unbuildable(r, w, "")
+	}
+	return w.Findings, nil
+}
+
+// wheelNamed returns the wheel with the id.
+func wheelNamed(r *solve.Result, id string) (*solve.Wheel, error) {
+	if w := r.Wheel(id); w != nil {
+		return w, nil
+	}
+	var ids []string
+	for _, w := range r.Wheels {
+		ids = append(ids, w.Part.ID)
+	}
+	if len(ids) == 0 {
+		return nil, refuse("command.no-wheels")
+	}
+	return nil, refuse("command.no-part", "id", id, "ids", strings.Join(ids, ", "))
+}
+
+// unbuildable says why a wheel, or a step of it, cannot be built: its first error
+// on the step, else its first error.
+func (c *call) unbuildable(r *solve.Result, w *solve.Wheel, step string) error {
+	faults := slices.DeleteFunc(slices.Clone(w.Findings), func(f solve.Finding) bool { return f.Severity != solve.Error })
+	if len(faults) == 0 {
+		return refuse("command.not-asked", "id", w.Part.ID)
+	}
+	worst := faults[0]
+	for _, f := range faults {
+		if step != "" && strings.HasPrefix(string(f.Field), step+".") {
+			worst = f
+			break
+		}
+	}
+	return refuse("command.cannot-build", "id", w.Part.ID, "field", worst.Field,
+		"reason", worst.Sentence(c.words, solve.Units(r.Job)))
+}
+
+// options are how the job is printed: on A4 for a job in millimetres, Letter for
+// one in inches, unless said otherwise.
+func (c *call) options(r *solve.Result) (packet.Options, error) {
+	name, given := c.flags["paper"]
+	if !given {
+		name = "a4"
+		if r.Job.Units == string(measure.Inch) {
+			name = "letter"
+		}
+	}
+	paper, err := sheet.ParsePaper(name)
+	if err != nil {
+		return packet.Options{}, refuse("command.paper", "read", name)
+	}
+	return packet.Options{Paper: paper, Style: c.style(r)}, nil
+}
+
+func (c *call) style(r *solve.Result) template.Style {
+	return template.Style{Words: c.words, Units: solve.Units(r.Job)}
+}
+
+// drawing says an error of drawing.
+func (c *call) drawing(err error) error {
+	var paper *sheet.Refusal
+	if errors.As(err, &paper) {
+		return refuse("command.paper", "read", paper.Read)
+	}
+	return refuse("command.undrawable", "reason", err.Error())
+}

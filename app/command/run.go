@@ -1,0 +1,189 @@
+// Package command is everything Tipline does without a window: it reads a job,
+// works it out and prints or writes what was asked for.
+package command
+
+import (
+	"bufio"
+	"errors"
+	"fmt"
+	"io"
+	"slices"
+	"strings"
+
+	"tipline/app/job"
+	"tipline/assets/words"
+)
+
+// Exit codes.
+const (
+	Done    = 0
+	Faulty  = 1 // done, but an error stands among the findings
+	Nothing = 2 // nothing could be done
+)
+
+// command is one thing that can be asked for.
+type command struct {
+	name   string
+	flags  []flag
+	job    bool // works on a job
+	others int  // other words it may be given
+	run    func(*call) (int, error)
+}
+
+// call is a command with what it was given.
+type call struct {
+	words   words.Words
+	flags   map[string]string
+	name    string   // of the job file, "-" for what comes in
+	others  []string // other words
+	in      io.Reader
+	out     io.Writer
+	command string
+}
+
+func commands() []command {
+	language := valued("lang")
+	return []command{
+		{name: "packet", job: true, run: packetCommand,
+			flags: []flag{valued("out"), valued("paper"), valued("copies"), valued("wheel"), valued("as"), language}},
+		{name: "template", job: true, run: templateCommand,
+			flags: []flag{valued("wheel"), valued("kind"), valued("as"), valued("out"), valued("scale"), valued("side"), valued("paper"), language}},
+		{name: "figures", job: true, run: figuresCommand, flags: []flag{{name: "json"}, language}},
+		{name: "findings", job: true, run: findingsCommand, flags: []flag{language}},
+		{name: "sample", others: 1, run: sampleCommand},
+		{name: "version", run: versionCommand},
+		{name: "help", others: 1, run: helpCommand},
+	}
+}
+
+// Opens reports whether the program's arguments ask for the window, and with
+// which job, "" for none. One word that is no command and no flag is a job.
+func Opens(args []string) (name string, ok bool) {
+	switch {
+	case len(args) == 0:
+		return "", true
+	case len(args) == 1 && !strings.HasPrefix(args[0], "-"):
+		_, known := find(args[0])
+		return args[0], !known
+	}
+	return "", false
+}
+
+// Run does what the program's arguments ask for and returns the exit code. When
+// nothing could be done, one sentence on stderr says why.
+func Run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
+	c := &call{words: words.English(), in: stdin}
+	out := bufio.NewWriter(stdout)
+	c.out = out
+	code, err := c.do(args)
+	if flushed := out.Flush(); err == nil && flushed != nil {
+		err = refuse("command.stdout", "reason", reason(flushed))
+	}
+	if err == nil {
+		return code
+	}
+	fmt.Fprintf(stderr, "tipline: %s\n", sentence(err, c.words))
+	return Nothing
+}
+
+func (c *call) do(args []string) (int, error) {
+	if len(args) == 0 {
+		return helpCommand(c)
+	}
+	name := strings.TrimLeft(args[0], "-")
+	if name == "h" {
+		name = "help"
+	}
+	known, ok := find(name)
+	if !ok || name != args[0] && name != "help" && name != "version" {
+		return Nothing, refuse("command.unknown", "name", args[0], "commands", strings.Join(names(), ", "))
+	}
+	if err := c.take(known, args[1:]); err != nil {
+		return Nothing, err
+	}
+	return known.run(c)
+}
+
+// take sorts out a command's flags, job and other words.
+func (c *call) take(known command, args []string) error {
+	c.command = known.name
+	flags, operands, err := parseFlags(known, args)
+	if err != nil {
+		return err
+	}
+	c.flags = flags
+	if known.job {
+		if len(operands) == 0 {
+			return refuse("command.no-job", "command", known.name)
+		}
+		c.name, operands = operands[0], operands[1:]
+	}
+	if len(operands) > known.others {
+		return refuse("command.too-many", "command", known.name, "word", operands[known.others])
+	}
+	c.others = operands
+	return c.speak()
+}
+
+// speak chooses the language asked for.
+func (c *call) speak() error {
+	language, asked := c.flags["lang"]
+	if !asked {
+		return nil
+	}
+	w, err := words.Load(language)
+	if err != nil {
+		return refuse("command.choice", "flag", "lang", "value", language, "choices", strings.Join(words.Languages(), ", "))
+	}
+	c.words = w
+	return nil
+}
+
+// load reads the job.
+func (c *call) load() (*job.Job, error) {
+	if c.name == "-" {
+		return job.Read(c.in)
+	}
+	return job.Load(c.name)
+}
+
+func find(name string) (command, bool) {
+	all := commands()
+	i := slices.IndexFunc(all, func(k command) bool { return k.name == name })
+	if i < 0 {
+		return command{}, false
+	}
+	return all[i], true
+}
+
+func names() []string {
+	var list []string
+	for _, k := range commands() {
+		list = append(list, k.name)
+	}
+	return list
+}
+
+// refusal is an error that is said in the catalogue's words.
+type refusal struct {
+	code string
+	args []any
+}
+
+func refuse(code string, args ...any) error { return &refusal{code, args} }
+
+// Error says the refusal in English.
+func (r *refusal) Error() string { return words.English().Say(r.code, r.args...) }
+
+// sentence says an error in the words given, if it can be said in them.
+func sentence(err error, w words.Words) string {
+	var ours *refusal
+	if errors.As(err, &ours) {
+		return w.Say(ours.code, ours.args...)
+	}
+	var jobs *job.Refusal
+	if errors.As(err, &jobs) {
+		return jobs.Sentence(w)
+	}
+	return err.Error()
+}
