@@ -1,10 +1,9 @@
 package sheet
 
 import (
-	"sort"
-
 	"tipline/geometry"
 	"tipline/render"
+	"tipline/render/template"
 )
 
 // clipped returns the part of a drawing within tile i: lines and arcs cut exactly
@@ -52,7 +51,7 @@ func clippedItem(it render.Item, box geometry.Box) []render.Item {
 		filling := it
 		filling.Pen, filling.Chains, filling.Outlines = render.NoPen, nil, nil
 		for _, o := range it.Outlines {
-			if c, ok := clippedOutline(o, box); ok {
+			if c, ok := template.ClipOutline(o, box); ok {
 				filling.Outlines = append(filling.Outlines, c)
 			}
 		}
@@ -85,11 +84,11 @@ func clippedChain(n int, segment func(int) geometry.Segment, box geometry.Box) [
 		run = nil
 	}
 	for i := range n {
-		for _, part := range split(segment(i), edges(box)) {
-			if same(part.From, part.To) || !box.Contains(part.At(0.5)) {
+		for _, part := range template.Split(segment(i), template.Edges(box)) {
+			if template.Same(part.From, part.To) || !box.Contains(part.At(0.5)) {
 				continue
 			}
-			if len(run) > 0 && !same(run[len(run)-1].Point, part.From) {
+			if len(run) > 0 && !template.Same(run[len(run)-1].Point, part.From) {
 				finish()
 			}
 			if len(run) == 0 {
@@ -103,65 +102,3 @@ func clippedChain(n int, segment func(int) geometry.Segment, box geometry.Box) [
 	finish()
 	return chains
 }
-
-// edges returns the four edges of a box.
-func edges(box geometry.Box) []geometry.Line {
-	a, c := box.Min, box.Max
-	b, d := geometry.Point{X: c.X, Y: a.Y}, geometry.Point{X: a.X, Y: c.Y}
-	return []geometry.Line{{From: a, To: b}, {From: b, To: c}, {From: c, To: d}, {From: d, To: a}}
-}
-
-// split cuts a segment wherever it meets one of the lines.
-func split(s geometry.Segment, lines []geometry.Line) []geometry.Segment {
-	cuts := []float64{0, 1}
-	for _, l := range lines {
-		for _, m := range geometry.Meet(s, l.Segment()) {
-			cuts = append(cuts, min(max(m.S, 0), 1))
-		}
-	}
-	sort.Float64s(cuts)
-	var parts []geometry.Segment
-	for i := 1; i < len(cuts); i++ {
-		if cuts[i] > cuts[i-1] {
-			parts = append(parts, s.Part(cuts[i-1], cuts[i]))
-		}
-	}
-	return parts
-}
-
-// clippedOutline cuts an outline to the box, one edge after another; where it
-// leaves and comes back it runs along the edge. False when nothing is left.
-func clippedOutline(o geometry.Outline, box geometry.Box) (geometry.Outline, bool) {
-	far := 2 * (box.Width() + box.Height() + o.Bounds().Width() + o.Bounds().Height())
-	for _, e := range edges(box) {
-		along := e.To.Sub(e.From).Times(far / e.From.Dist(e.To))
-		line := geometry.Line{From: e.From.Sub(along), To: e.To.Add(along)}
-		var vs []geometry.Vertex
-		for i := range o.Len() {
-			for _, part := range split(o.Segment(i), []geometry.Line{line}) {
-				if along.Cross(part.At(0.5).Sub(e.From)) < 0 {
-					continue
-				}
-				if n := len(vs); n > 0 && same(vs[n-1].Point, part.From) {
-					vs = vs[:n-1]
-				}
-				vs = append(vs, geometry.Vertex{Point: part.From, Bulge: part.Bulge, Quantity: part.Quantity}, geometry.Vertex{Point: part.To})
-			}
-		}
-		if n := len(vs); n > 1 && same(vs[n-1].Point, vs[0].Point) {
-			vs = vs[:n-1]
-		}
-		next, err := geometry.NewOutline(vs)
-		if err != nil {
-			return geometry.Outline{}, false
-		}
-		o = next
-	}
-	return o, true
-}
-
-// sameWithin is the distance below which two ends are one point: coordinates agree
-// to it inside the program.
-const sameWithin = 1e-9
-
-func same(p, q geometry.Point) bool { return p.Dist(q) <= sameWithin }

@@ -22,6 +22,7 @@ const (
 type layout struct {
 	paper     Paper
 	inner     geometry.Box // within the margins
+	right     float64      // where title block, header and legend end
 	foot      []string     // lines of caution
 	block     geometry.Point
 	blockWide float64
@@ -37,16 +38,20 @@ func plan(paper Paper, d *render.Drawing, block TitleBlock, s template.Style) la
 		Min: geometry.Point{X: marginFiling, Y: margin},
 		Max: geometry.Point{X: paper.Width - margin, Y: paper.Height - margin},
 	}}
-	l.foot = Wrap(block.Notes.Caution, heightSmall, l.inner.Width(), false)
 	l.blockWide = min(blockWidth, l.inner.Width())
+	l.right = l.inner.Max.X
+	if l.inner.Width()-l.blockWide < barInches {
+		l.right = l.inner.Min.X + l.blockWide
+	}
+	l.foot = Wrap(block.Notes.Caution, heightSmall, l.right-l.inner.Min.X, false)
 	l.block = geometry.Point{
-		X: l.inner.Max.X - l.blockWide,
+		X: l.right - l.blockWide,
 		Y: l.inner.Min.Y + lineOfFoot*float64(len(l.foot)) + 2,
 	}
 	top := l.planFurniture(block, block.height(s.Words.Say))
 	l.free = geometry.Box{
 		Min: geometry.Point{X: l.inner.Min.X, Y: top + space},
-		Max: geometry.Point{X: l.inner.Max.X, Y: l.inner.Max.Y - headerHeight(d, l.inner.Width()) - space},
+		Max: geometry.Point{X: l.inner.Max.X, Y: l.inner.Max.Y - headerHeight(d, l.right-l.inner.Min.X) - space},
 	}
 	return l
 }
@@ -64,7 +69,7 @@ func (l *layout) planFurniture(block TitleBlock, blockHeight float64) float64 {
 	barsTop := l.rule.Y + ruleAbove
 	l.upright = geometry.Point{X: 11.6, Y: min(l.rule.Y, l.inner.Max.Y-barInches-space)}
 	right := l.inner.Min.X + barInches + 1.5*space
-	if !beside && l.inner.Max.X-right >= leastLegend {
+	if !beside && l.right-right >= leastLegend {
 		l.legend = geometry.Point{X: right, Y: max(barsTop, l.rule.Y-ruleBelow+legend)}
 		return l.legend.Y
 	}
@@ -106,16 +111,16 @@ func (l layout) furnish(b *template.Board, d *render.Drawing, block TitleBlock) 
 func (l layout) header(b *template.Board, d *render.Drawing) {
 	ink := template.Stroke{Layer: render.LayerSheet, Ink: render.Black}
 	scale := render.Text{String: scaleText(d.Scale), Height: heightScale, Bold: true, Align: render.Right}
-	scale.At = geometry.Point{X: l.inner.Max.X, Y: l.inner.Max.Y - heightTitle}
+	scale.At = geometry.Point{X: l.right, Y: l.inner.Max.Y - heightTitle}
 	b.Write(ink, scale)
-	title := fit(d.Title, true, l.inner.Width()-scale.Width()-2*space, heightTitle, heightText, heightSmall)
+	title := fit(d.Title, true, l.right-l.inner.Min.X-scale.Width()-2*space, heightTitle, heightText, heightSmall)
 	title.At = geometry.Point{X: l.inner.Min.X, Y: l.inner.Max.Y - heightTitle}
 	b.Write(ink, title)
 	if d.Description == "" {
 		return
 	}
 	y := title.At.Y - 3.2 - heightText
-	for _, line := range Wrap(d.Description, heightText, l.inner.Width(), false) {
+	for _, line := range Wrap(d.Description, heightText, l.right-l.inner.Min.X, false) {
 		b.Write(ink, render.Text{At: geometry.Point{X: l.inner.Min.X, Y: y}, Height: heightText, String: line})
 		y -= lineHeight
 	}
@@ -123,7 +128,7 @@ func (l layout) header(b *template.Board, d *render.Drawing) {
 
 // drawLegend draws the samples of lines and patches with their meanings.
 func (l layout) drawLegend(b *template.Board, marks []template.Mark) {
-	height, width := heightSmall, l.inner.Max.X-l.legend.X-10.5
+	height, width := heightSmall, l.right-l.legend.X-10.5
 	for _, m := range marks {
 		height = min(height, fit(m.Text, false, width, heightSmall, heightLabel).Height)
 	}
@@ -152,5 +157,6 @@ func (l layout) stand(d *render.Drawing) geometry.Point {
 	if d.Scale > 0 {
 		return l.free.Centre().Sub(bounds.Centre())
 	}
-	return geometry.Point{X: l.free.Min.X - bounds.Min.X, Y: l.free.Max.Y - bounds.Max.Y}
+	down := min(space, (l.free.Height()-bounds.Height())/2)
+	return geometry.Point{X: l.free.Min.X - bounds.Min.X, Y: l.free.Max.Y - down - bounds.Max.Y}
 }

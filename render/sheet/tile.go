@@ -59,7 +59,7 @@ func pieces(length, size float64) (int, float64) {
 // its edge as a thin line, and its name.
 func registerMarks(b *template.Board, tiles []tile, i int, at geometry.Point) {
 	t := tiles[i]
-	thin := template.Stroke{Layer: render.LayerSheet, Pen: render.Hair, Ink: render.Grey}
+	thin := template.Stroke{Layer: render.LayerCentreLines, Pen: render.Hair, Ink: render.Grey}
 	b.Rectangle(thin, t.region.Min.Add(at), t.region.Max.Add(at))
 	for _, p := range marks(t) {
 		registerMark(b, p.Add(at))
@@ -93,9 +93,12 @@ func marks(t tile) []geometry.Point {
 	return points
 }
 
-// registerMark draws a cross in a circle.
+// registerMarkQuantity tells register marks from the drawing they lie on.
+const registerMarkQuantity geometry.Quantity = "sheet.register"
+
+// registerMark draws a cross in a circle, above whatever is filled there.
 func registerMark(b *template.Board, at geometry.Point) {
-	s := template.Stroke{Layer: render.LayerSheet, Quantity: "sheet.register", Pen: render.Hair}
+	s := template.Stroke{Layer: render.LayerCentreLines, Quantity: registerMarkQuantity, Pen: render.Hair}
 	b.Circle(s, at, 2)
 	b.Line(s,
 		geometry.Line{From: at.Add(geometry.Point{X: -4}), To: at.Add(geometry.Point{X: 4})},

@@ -19,6 +19,7 @@ func Blank(w Wheel, s Style) (*render.Drawing, error) {
 	b.Drawing.Description = b.Say("template.blankview.line")
 	r := w.Teeth.TipRadius + w.Oversize/2
 	blankFace(b, w, r)
+	b.Add("blank.oversize", render.Linear(geometry.Point{X: -r}, geometry.Point{X: r}, r+8, diameter(b, 2*r))...)
 	blankSection(b, w, r)
 	return b.Drawing, nil
 }
@@ -37,10 +38,6 @@ func blankFace(b *Board, w Wheel, r float64) {
 		geometry.Line{From: geometry.Point{X: punchGap}, To: geometry.Point{X: end}},
 		geometry.Line{From: geometry.Point{Y: -end}, To: geometry.Point{Y: -punchGap}},
 		geometry.Line{From: geometry.Point{Y: punchGap}, To: geometry.Point{Y: end}})
-	b.Add("blank.oversize", render.Linear(geometry.Point{X: -r}, geometry.Point{X: r}, r+8, diameter(b, 2*r))...)
-	if w.Bore > 0 {
-		b.Add("bore", render.Diameter(o, w.Bore/2, geometry.Degrees(-35), diameter(b, w.Bore))...)
-	}
 }
 
 // blankSection draws the blank cut through its axis, to the right of its face.
@@ -56,6 +53,9 @@ func blankSection(b *Board, w Wheel, r float64) {
 	}
 	b.Line(Stroke{Layer: render.LayerCentreLines, Quantity: "bore", Pen: render.Centre, Ink: render.Blue},
 		geometry.Line{From: geometry.Point{X: x - 5}, To: geometry.Point{X: x + thick + 5}})
+	if w.Bore > 0 {
+		b.Add("bore", render.Linear(geometry.Point{X: x + thick, Y: w.Bore / 2}, geometry.Point{X: x + thick, Y: -w.Bore / 2}, 8, diameter(b, w.Bore))...)
+	}
 	b.Add("thickness", render.Linear(geometry.Point{X: x, Y: r}, geometry.Point{X: x + thick, Y: r}, 8, b.Style.Units.Length(thick))...)
 }
 

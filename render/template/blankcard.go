@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"tipline/geometry"
 	"tipline/render"
 )
 
@@ -16,19 +17,19 @@ func BlankCard(w Wheel, s Style) (*render.Drawing, error) {
 	c := newCard(w, s, s.Words.Say("cards.blank.title", "name", w.Name), s.Words.Say("cards.blank.line"))
 	tips := 2 * w.Teeth.TipRadius
 	if w.Thickness > 0 {
-		c.length("thickness", c.Say("cards.blank.thickness"), w.Thickness)
+		c.size("thickness", c.Say("cards.blank.thickness"), w.Thickness)
 	}
 	if w.Bore > 0 {
-		c.length("bore", c.Say("cards.blank.bore"), w.Bore)
+		c.size("bore", c.Say("cards.blank.bore"), w.Bore)
 	}
 	if w.Oversize > 0 {
-		c.length("blank.oversize", c.Say("cards.blank.turn", "oversize", s.Units.Length(w.Oversize)), tips+w.Oversize)
-		c.length("teeth", c.Say("cards.blank.finish"), tips)
+		c.size("blank.oversize", c.Say("cards.blank.turn", "oversize", s.Units.Length(w.Oversize)), tips+w.Oversize)
+		c.size("teeth", c.Say("cards.blank.finish"), tips)
 	} else {
-		c.length("teeth", c.Say("cards.blank.tips"), tips)
+		c.size("teeth", c.Say("cards.blank.tips"), tips)
 	}
 	if n := w.Teeth.Count; n%2 == 1 {
-		c.length("teeth.count", c.Say("cards.blank.caliper"), caliper(w.Teeth.TipRadius, n))
+		c.size("teeth.count", c.Say("cards.blank.caliper"), caliper(w.Teeth.TipRadius, n))
 	}
 	c.beside(blankBeside(w, s))
 	return c.Drawing, nil
@@ -49,5 +50,6 @@ func blankBeside(w Wheel, s Style) *render.Drawing {
 	teeth.TipRadius *= k
 	small.Teeth, small.Bore, small.Oversize = &teeth, w.Bore*k, w.Oversize*k
 	blankFace(b, small, r*k)
+	b.Add("blank.oversize", render.Linear(geometry.Point{X: -r * k}, geometry.Point{X: r * k}, r*k+8, diameter(b, 2*r))...)
 	return b.Drawing
 }

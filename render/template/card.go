@@ -14,7 +14,7 @@ const (
 	tickSize    = 4.5
 	labelHeight = 3.5
 	valueHeight = 7.0
-	stepHeight  = 18.5
+	stepHeight  = 20
 )
 
 // card is a shop card being drawn: large figures down the left, each with a box
@@ -59,13 +59,18 @@ func (c *card) instruct(q geometry.Quantity, label, how string) {
 		y -= 4.4
 		c.text(8, y, 2.5, render.Grey, false, q, line)
 	}
-	c.y = y - 6
+	c.y = y - 7
 }
 
 // length writes a step whose figure is a length, in the maker's unit large and in
 // the other beside it.
 func (c *card) length(q geometry.Quantity, label string, mm float64) {
 	c.step(q, label, c.Style.Units.Fine(mm), c.other().Fine(mm))
+}
+
+// size writes a step as length does, to the hundredth that a blank is turned to.
+func (c *card) size(q geometry.Quantity, label string, mm float64) {
+	c.step(q, label, c.Style.Units.Length(mm), c.other().Length(mm))
 }
 
 // other returns units that write the unit the maker does not use.

@@ -9,7 +9,7 @@ import (
 // makers' instructions, local rules and licensed practice.
 func Cautions(s Style) *render.Drawing {
 	c := newCard(Wheel{}, s, s.Words.Say("cautions.title"), s.Words.Say("cautions.line"))
-	const text = 46.0
+	const text = 52.0
 	for _, key := range []string{"eyes", "grinding", "fly", "stock", "brass", "glue", "drills"} {
 		c.text(0, c.y-labelHeight, labelHeight, render.Black, true, "", c.Say("cautions."+key))
 		y := c.y

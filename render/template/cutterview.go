@@ -5,12 +5,15 @@ import (
 	"math"
 
 	"tipline/geometry"
-	"tipline/geometry/tooth"
 	"tipline/render"
 )
 
-// viewWidth is how wide the form is drawn, at most, in a view of the cutter.
-const viewWidth = 90.0
+// viewWidth is how wide the form is drawn, at most, in a view of the cutter, and
+// rimShown how much of the rim below the teeth, in heights of a tooth.
+const (
+	viewWidth = 90.0
+	rimShown  = 0.8
+)
 
 // CutterView draws the form at depth over the teeth it leaves, enlarged by the
 // greatest scale of ISO 5455 at which the form is no wider than 90 mm, with
@@ -28,7 +31,7 @@ func CutterView(w Wheel, s Style) (*render.Drawing, error) {
 	e.circles()
 	e.sightLines(true)
 	e.radii()
-	e.setting()
+	e.setting(w)
 	e.drawCallouts()
 	return e.Drawing, nil
 }
@@ -58,87 +61,46 @@ func (e *enlargement) teethLeft(w Wheel, past float64) {
 	if w.Cut.Undercut == 0 && w.Teeth.Form != "pointed" {
 		turn = geometry.FullTurn / geometry.Angle(2*w.Teeth.Count)
 	}
-	bounds, r := e.cut.Form.Edge.Bounds().Grow(past/e.scale), w.Teeth.TipRadius
-	angle := func(x float64) geometry.Angle {
-		return geometry.Angle(math.Asin(max(-1, min(1, (x-w.Cut.SetOver)/r))))
-	}
-	part, ok := rimPart(o.Rotate(turn), angle(bounds.Min.X), angle(bounds.Max.X), w.Teeth)
-	if !ok {
-		return
-	}
 	centre := geometry.Point{X: w.Cut.SetOver, Y: -w.Cut.Height()}
-	e.Closed(Stroke{render.LayerTeeth, "teeth", render.Thin, render.Black, render.Brass}, e.outlines([]geometry.Outline{part.Move(centre)})...)
+	box := e.cut.Form.Edge.Bounds().Grow(past / e.scale)
+	box.Max.Y = w.Teeth.TipRadius + centre.Y + 1
+	box.Min.Y = -rimShown * (w.Teeth.TipRadius - w.Teeth.RootRadius)
+	if part, ok := ClipOutline(o.Rotate(turn).Move(centre), box); ok {
+		e.Closed(Stroke{render.LayerTeeth, "teeth", render.Thin, render.Black, render.Brass}, e.outlines([]geometry.Outline{part})...)
+	}
 }
 
-// rimPart returns the part of a wheel's outline between two angles clockwise from
-// 12 o'clock, from root to root, closed by an arc below the root circle; false
-// when there is none.
-func rimPart(o geometry.Outline, from, to geometry.Angle, teeth *tooth.Wheel) (geometry.Outline, bool) {
-	if o.Area() > 0 {
-		o = o.Reverse()
-	}
-	vs := runBetween(o, from, to)
-	deep := teeth.RootRadius + 0.35*(teeth.TipRadius-teeth.RootRadius)
-	for len(vs) > 0 && vs[0].Norm() > deep {
-		vs = vs[1:]
-	}
-	for len(vs) > 0 && vs[len(vs)-1].Norm() > deep {
-		vs = vs[:len(vs)-1]
-	}
-	if len(vs) < 3 {
-		return geometry.Outline{}, false
-	}
-	floor := max(0.5*teeth.RootRadius, teeth.RootRadius-0.8*(teeth.TipRadius-teeth.RootRadius))
-	last, first := vs[len(vs)-1].Direction(), vs[0].Direction()
-	vs[len(vs)-1].Bulge = 0
-	vs = append(vs,
-		geometry.Vertex{Point: geometry.Polar(floor, last), Bulge: math.Tan(float64((first - last).Turn()) / 4)},
-		geometry.Vertex{Point: geometry.Polar(floor, first)})
-	part, err := geometry.NewOutline(vs)
-	return part, err == nil
-}
-
-// runBetween returns the vertices of a clockwise outline between two angles
-// clockwise from 12 o'clock.
-func runBetween(o geometry.Outline, from, to geometry.Angle) []geometry.Vertex {
-	inside := func(i int) bool {
-		a := geometry.Clock(o.Vertex(i).Direction()).Normal()
-		return a >= from && a <= to
-	}
-	for start := range o.Len() {
-		if !inside(start) || inside(start-1) {
-			continue
+// setting dimensions the set-over below the teeth, and says infeed and land.
+func (e *enlargement) setting(w Wheel) {
+	if e.cut.SetOver != 0 {
+		below := e.box().Min.Y - sightPast
+		if w.Teeth != nil {
+			below = min(below, -rimShown*(w.Teeth.TipRadius-w.Teeth.RootRadius)*e.scale)
 		}
-		var vs []geometry.Vertex
-		for i := start; inside(i) && len(vs) < o.Len(); i++ {
-			vs = append(vs, o.Vertex(i))
-		}
-		return vs
+		e.setOver(below - 7)
 	}
-	return nil
-}
-
-// setting dimensions the set-over, the infeed and the land.
-func (e *enlargement) setting() {
-	box := e.box()
-	if e.cut.Undercut != 0 && e.cut.SetOver != 0 {
-		y := box.Min.Y - sightPast - 4
-		from, to := e.at(geometry.Point{}), e.at(geometry.Point{X: e.cut.SetOver})
-		from.Y, to.Y = y, y
-		text := e.Say("template.cutterview.set-over", "length", e.Style.Units.Fine(math.Abs(e.cut.SetOver)))
-		if from.X > to.X {
-			from, to = to, from
-		}
-		e.Add("teeth.undercut", render.Linear(from, to, -4, text)...)
-		e.Line(Stroke{Layer: render.LayerCentreLines, Quantity: "teeth.undercut", Pen: render.Centre, Ink: render.Blue},
-			geometry.Line{From: geometry.Point{X: e.at(geometry.Point{X: e.cut.SetOver}).X, Y: box.Min.Y - sightPast - 10},
-				To: geometry.Point{X: e.at(geometry.Point{X: e.cut.SetOver}).X, Y: box.Min.Y + 0.4*box.Height()}})
+	fine := e.Style.Units.Fine
+	left := e.at(geometry.Point{X: -0.8 * sightPast / e.scale}).X
+	if bounds := e.cut.Form.Edge.Bounds(); bounds.Min.X < 0 {
+		left = e.at(geometry.Point{X: bounds.Min.X - 0.8*sightPast/e.scale}).X
 	}
-	x := e.at(geometry.Point{X: -0.9 * sightPast / e.scale}).X
-	e.Add("cutter", render.Linear(geometry.Point{X: x, Y: 0}, geometry.Point{X: x, Y: e.cut.Infeed * e.scale}, 0, "")...)
-	e.call(geometry.Point{X: x, Y: e.cut.Infeed * e.scale}, "cutter", render.Blue, e.Say("template.cutterview.infeed", "length", e.Style.Units.Fine(e.cut.Infeed)))
+	high := geometry.Point{X: left, Y: e.cut.Infeed * e.scale}
+	e.Add("cutter", render.Linear(geometry.Point{X: left}, high, 0, "")...)
+	e.call(high, "cutter", render.Blue, e.Say("template.cutterview.infeed", "length", fine(e.cut.Infeed)))
 	if e.cut.Land > 0 {
-		front := geometry.Point{Y: -e.cut.Height() + math.Sqrt(math.Max(0, e.cut.TipRadius*e.cut.TipRadius-e.cut.SetOver*e.cut.SetOver))}
-		e.call(e.at(front), "teeth.land", render.Blue, e.Say("template.cutterview.land", "length", e.Style.Units.Fine(e.cut.Land)))
+		high := math.Sqrt(max(0, e.cut.TipRadius*e.cut.TipRadius-e.cut.SetOver*e.cut.SetOver))
+		e.call(e.at(geometry.Point{Y: high - e.cut.Height()}), "teeth.land", render.Blue,
+			e.Say("template.cutterview.land", "length", fine(e.cut.Land)))
 	}
+}
+
+// setOver draws the wheel's centre line and dimensions the set-over at a height.
+func (e *enlargement) setOver(y float64) {
+	q := geometry.Quantity("teeth.undercut")
+	centre := e.at(geometry.Point{X: e.cut.SetOver})
+	e.Line(Stroke{Layer: render.LayerCentreLines, Quantity: q, Pen: render.Centre, Ink: render.Blue},
+		geometry.Line{From: geometry.Point{X: centre.X, Y: y - 3}, To: geometry.Point{X: centre.X, Y: e.box().Max.Y + sightPast}},
+		geometry.Line{From: geometry.Point{Y: y - 3}, To: geometry.Point{Y: e.box().Min.Y - sightPast}})
+	from, to := geometry.Point{X: min(0, centre.X), Y: y}, geometry.Point{X: max(0, centre.X), Y: y}
+	e.Add(q, render.Linear(from, to, 0, e.Say("template.cutterview.set-over", "length", e.Style.Units.Fine(math.Abs(e.cut.SetOver))))...)
 }

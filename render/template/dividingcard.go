@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"tipline/geometry"
-	"tipline/geometry/dividing"
 	"tipline/render"
 )
 
@@ -20,12 +19,14 @@ func DividingCard(w Wheel, s Style) (*render.Drawing, error) {
 	}
 	c := newCard(w, s, s.Words.Say("cards.dividing.title", "name", w.Name), s.Words.Say("cards.dividing.line"))
 	c.text(0, c.y-labelHeight, labelHeight, render.Black, false, "dividing", c.Say("cards.dividing.ratio", "n", a.Divisions, "ratio", a.Ratio))
-	c.y -= 12
-	c.step("dividing", c.Say("cards.dividing.turns"), strconv.Itoa(a.Turns), "")
+	c.y -= 10
+	c.large(0, "dividing", c.Say("cards.dividing.turns"), a.Turns)
 	if a.Circle > 0 {
-		c.step("dividing", c.Say("cards.dividing.holes"), strconv.Itoa(a.Holes), "")
-		c.step("dividing.circles", c.Say("cards.dividing.circle"), strconv.Itoa(a.Circle), "")
-	} else {
+		c.large(26, "dividing", c.Say("cards.dividing.holes"), a.Holes)
+		c.large(60, "dividing.circles", c.Say("cards.dividing.circle"), a.Circle)
+	}
+	c.y -= 25
+	if a.Circle == 0 {
 		c.note(c.Say("cards.dividing.whole"))
 	}
 	if n := a.Sector(); n > 0 {
@@ -41,12 +42,21 @@ func DividingCard(w Wheel, s Style) (*render.Drawing, error) {
 		c.note(c.Say("cards.dividing.direct", "n", a.Divisions, "plates", counts(a.Direct)))
 	}
 	plate := NewBoard(w.ID, s)
-	drawPlate(plate, w, geometry.Point{}, 30)
+	drawPlate(plate, w, geometry.Point{}, 28)
 	c.beside(plate.Drawing)
-	c.y = min(c.y, -plate.Drawing.Bounds().Height()-6)
+	c.y = -dividingDown
 	c.angles(w)
 	return c.Drawing, nil
 }
+
+// large writes a count in the largest figures with its name above.
+func (c *card) large(x float64, q geometry.Quantity, label string, n int) {
+	c.text(x, c.y-labelHeight, labelHeight, render.Black, false, q, label)
+	c.text(x, c.y-labelHeight-4-largeHeight, largeHeight, render.Black, true, q, strconv.Itoa(n))
+}
+
+// largeHeight is the height of the figures that are read from across the bench.
+const largeHeight = 10.0
 
 // note writes a line of small text and moves on.
 func (c *card) note(text string) {
@@ -63,52 +73,3 @@ func counts(ns []int) string {
 	}
 	return strings.Join(texts, ", ")
 }
-
-// The angle table: columns and rows it may have, and how they stand.
-const (
-	angleColumns = 5
-	angleRows    = 20
-	angleColumn  = cardWidth / angleColumns
-	angleRow     = 4.4
-)
-
-// angles writes the angle table, and the place of the pin where the steps are not
-// all alike: for every tooth, or every k-th where they are too many.
-func (c *card) angles(w Wheel) {
-	table := w.Dividing.Table()
-	every := 1
-	for _, k := range []int{1, 2, 5, 10, 20, 50, 100, 200, 500, 1000} {
-		if every = k; (len(table)+k-1)/k <= angleColumns*angleRows {
-			break
-		}
-	}
-	title := c.Say("cards.dividing.angles")
-	if every > 1 {
-		title = c.Say("cards.dividing.every", "k", every)
-	}
-	if !w.Dividing.Exact {
-		title += c.Say("cards.dividing.places", "circle", w.Dividing.Circle)
-	}
-	c.rule(c.y)
-	c.text(0, c.y-7, labelHeight, render.Black, true, "dividing", title)
-	shown := (len(table) + every - 1) / every
-	rows := (shown + angleColumns - 1) / angleColumns
-	for i := range shown {
-		at := geometry.Point{X: angleColumn * float64(i/rows), Y: c.y - 13.5 - angleRow*float64(i%rows)}
-		c.angle(table[i*every], at, !w.Dividing.Exact)
-	}
-	c.y -= 13.5 + angleRow*float64(rows)
-}
-
-// angle writes one line of the angle table.
-func (c *card) angle(r dividing.Row, at geometry.Point, place bool) {
-	c.Write(Stroke{Layer: render.LayerText, Quantity: "dividing", Ink: render.Blue},
-		render.Text{At: at.Add(geometry.Point{X: 7}), Height: 2.5, Align: render.Right, String: strconv.Itoa(r.Tooth)})
-	reading := c.text(at.X+9.5, at.Y, 2.5, render.Black, false, "dividing", r.Reading.String())
-	if place {
-		c.text(at.X+9.5+reading.Width()+1.5, at.Y, heightNote, render.Grey, false, "dividing", fmt.Sprintf("%d+%d", r.Turns, r.Holes))
-	}
-}
-
-// heightNote is the least height of lettering (ISO 3098).
-const heightNote = 1.8

@@ -79,7 +79,7 @@ func (e *enlargement) heel() {
 	if e.mirror {
 		x = at.Min.X
 	}
-	e.call(geometry.Point{X: x, Y: at.Min.Y + 0.72*at.Height()}, "cutter.clearance", render.Black, e.Say("template.grinding.heel"))
+	e.call(geometry.Point{X: x, Y: at.Min.Y + 0.72*at.Height()}, "cutter.clearance", render.Grey, e.Say("template.grinding.heel"))
 }
 
 // circles draws the tip circle and the root circle as they lie at depth.

@@ -3,7 +3,6 @@ package template
 import (
 	"fmt"
 
-	"tipline/geometry"
 	"tipline/render"
 )
 
@@ -55,14 +54,8 @@ func settingBeside(w Wheel, s Style) *render.Drawing {
 	for _, r := range []float64{w.Cut.TipRadius, w.Cut.RootRadius} {
 		e.circleAtDepth(r, "teeth")
 	}
-	box := e.box().Grow(sightPast)
-	axis := Stroke{Layer: render.LayerCentreLines, Quantity: "teeth.undercut", Pen: render.Centre, Ink: render.Blue}
-	x := e.at(geometry.Point{X: w.Cut.SetOver}).X
-	e.Line(axis, geometry.Line{From: geometry.Point{X: x, Y: box.Min.Y - 6}, To: geometry.Point{X: x, Y: box.Max.Y - 4}})
-	if w.Cut.Undercut != 0 {
-		e.Line(axis, geometry.Line{From: geometry.Point{Y: box.Min.Y - 6}, To: geometry.Point{Y: box.Max.Y - 4}})
-		from, to := geometry.Point{X: min(x, 0), Y: box.Min.Y - 4}, geometry.Point{X: max(x, 0), Y: box.Min.Y - 4}
-		e.Add("teeth.undercut", render.Linear(from, to, 0, s.Units.Fine(w.Cut.SetOver))...)
+	if w.Cut.SetOver != 0 {
+		e.setOver(e.box().Min.Y - sightPast - 5)
 	}
 	return e.Drawing
 }
@@ -75,9 +68,9 @@ var (
 
 // depths writes what land stands on the tip with so much still to feed.
 func (c *card) depths(w Wheel) {
-	left, unit := leftMillimetres, 1.0
+	left, unit, lastStep := leftMillimetres, 1.0, 100.0
 	if c.Style.Units.Unit == "in" {
-		left, unit = leftInches, 25.4
+		left, unit, lastStep = leftInches, 25.4, 1000
 	}
 	const x, second = cardColumn + 12, cardColumn + 44
 	y := -depthsDown
@@ -95,8 +88,8 @@ func (c *card) depths(w Wheel) {
 		c.text(x, y, labelHeight, render.Black, false, "cutter", c.Style.Units.Fine(l))
 		c.text(second, y, labelHeight, render.Black, true, "teeth.land", c.Style.Units.Fine(land))
 	}
-	if before, ok := landAt(w, w.Cut.Infeed-0.01); ok {
-		text := c.Say("cards.setting.change", "change", c.Style.Units.Fine(before-w.Cut.Land))
+	if before, ok := landAt(w, w.Cut.Infeed-unit/lastStep); ok {
+		text := c.Say("cards.setting.change", "step", c.Style.Units.Length(unit/lastStep), "change", c.Style.Units.Fine(before-w.Cut.Land))
 		for _, line := range wrap(text, 2.5, cardWidth-x, false) {
 			y -= 5
 			c.text(x, y, 2.5, render.Grey, false, "teeth.land", line)

@@ -20,9 +20,7 @@ func (e *enlargement) sightLines(written bool) {
 	end := geometry.Point{Y: box.Max.Y}
 	if written {
 		end.Y += axisPast
-		e.Write(Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Blue}, render.Text{
-			At: end.Add(geometry.Point{Y: 1}), Height: 2.5, Align: render.Middle, String: e.Say("template.grinding.infeed"),
-		})
+		e.topNote(end, "cutter", e.Say("template.grinding.infeed"), !e.mirror)
 	}
 	e.Line(s, geometry.Line{From: geometry.Point{Y: box.Min.Y}, To: end})
 	s.Pen = render.Thin

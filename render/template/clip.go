@@ -1,0 +1,70 @@
+package template
+
+import (
+	"sort"
+
+	"tipline/geometry"
+)
+
+// Edges returns the four edges of a box.
+func Edges(box geometry.Box) []geometry.Line {
+	a, c := box.Min, box.Max
+	b, d := geometry.Point{X: c.X, Y: a.Y}, geometry.Point{X: a.X, Y: c.Y}
+	return []geometry.Line{{From: a, To: b}, {From: b, To: c}, {From: c, To: d}, {From: d, To: a}}
+}
+
+// Split cuts a segment wherever it meets one of the lines.
+func Split(s geometry.Segment, lines []geometry.Line) []geometry.Segment {
+	cuts := []float64{0, 1}
+	for _, l := range lines {
+		for _, m := range geometry.Meet(s, l.Segment()) {
+			cuts = append(cuts, min(max(m.S, 0), 1))
+		}
+	}
+	sort.Float64s(cuts)
+	var parts []geometry.Segment
+	for i := 1; i < len(cuts); i++ {
+		if cuts[i] > cuts[i-1] {
+			parts = append(parts, s.Part(cuts[i-1], cuts[i]))
+		}
+	}
+	return parts
+}
+
+// ClipOutline cuts an outline to the box, one edge after another; where it
+// leaves and comes back it runs along the edge. False when nothing is left.
+func ClipOutline(o geometry.Outline, box geometry.Box) (geometry.Outline, bool) {
+	far := 2 * (box.Width() + box.Height() + o.Bounds().Width() + o.Bounds().Height())
+	for _, e := range Edges(box) {
+		along := e.To.Sub(e.From).Times(far / e.From.Dist(e.To))
+		line := geometry.Line{From: e.From.Sub(along), To: e.To.Add(along)}
+		var vs []geometry.Vertex
+		for i := range o.Len() {
+			for _, part := range Split(o.Segment(i), []geometry.Line{line}) {
+				if along.Cross(part.At(0.5).Sub(e.From)) < 0 {
+					continue
+				}
+				if n := len(vs); n > 0 && Same(vs[n-1].Point, part.From) {
+					vs = vs[:n-1]
+				}
+				vs = append(vs, geometry.Vertex{Point: part.From, Bulge: part.Bulge, Quantity: part.Quantity}, geometry.Vertex{Point: part.To})
+			}
+		}
+		if n := len(vs); n > 1 && Same(vs[n-1].Point, vs[0].Point) {
+			vs = vs[:n-1]
+		}
+		next, err := geometry.NewOutline(vs)
+		if err != nil {
+			return geometry.Outline{}, false
+		}
+		o = next
+	}
+	return o, true
+}
+
+// sameWithin is the distance below which two ends are one point: coordinates agree
+// to it inside the program.
+const sameWithin = 1e-9
+
+// Same reports whether two ends are one point.
+func Same(p, q geometry.Point) bool { return p.Dist(q) <= sameWithin }
