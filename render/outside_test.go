@@ -222,6 +222,25 @@ func TestFullScaleByMutool(t *testing.T) {
 	plate{grey(t, out), point(0, 0)}.measure(t)
 }
 
+// Letters are as tall and as wide on the page as the drawing takes them to be. Not
+// by pdftoppm, which sets letters on whole pixels.
+func TestLettersAreFullScale(t *testing.T) {
+	text := render.Text{At: point(10, 20), Height: 20, Bold: true, String: "HAVAH"}
+	d := &render.Drawing{Scale: 1}
+	d.Add(render.Item{Layer: render.LayerText, Text: &text})
+	var b bytes.Buffer
+	require.NoError(t, pdf.Write(&b, render.Document{Pages: []render.Page{{Width: side, Height: 60, Drawing: d}}}))
+	out := filepath.Join(t.TempDir(), "page.pgm")
+	run(t, "mutool", "draw", "-q", "-r", "1200", "-c", "gray", "-o", out, kept(t, "letters.pdf", b.Bytes()), "1")
+	p, ink := plate{grey(t, out), point(0, 0)}, text.Bounds()
+	row := func(from, to float64) float64 { return p.edge(t, point(from, 22), point(to, 22)) }
+	require.InDelta(t, ink.Min.X, 5+row(5, 60), pixel)
+	require.InDelta(t, ink.Max.X, 120-row(120, 60), pixel)
+	stem := ink.Min.X + 1
+	require.InDelta(t, 20, 10+p.edge(t, point(stem, 10), point(stem, 30)), pixel)
+	require.InDelta(t, 40, 50-p.edge(t, point(stem, 50), point(stem, 30)), pixel)
+}
+
 func TestFullScaleByRsvg(t *testing.T) {
 	var b bytes.Buffer
 	require.NoError(t, svg.Write(&b, proof(t)))
