@@ -26,4 +26,15 @@ func (w *Wheel) solveRelief(r *reader) {
 		return
 	}
 	w.Relief = &relief
+	if relief.UsableThickness < relief.Thickness {
+		r.find(Note, "cutter.stock_thickness", "cutter.pinches-out",
+			number("max", relief.UsableThickness, Length), number("value", relief.Thickness, Length),
+			number("clearance", float64(clearance), Angle))
+	}
+	if deep := min(relief.Thickness, relief.UsableThickness); relief.HeelLimit > 0 && relief.HeelLimit < deep {
+		r.find(Caution, "cutter.swing", "cutter.heel-rubs",
+			number("value", deep, Length), number("max", roundDown(relief.HeelLimit, Length), Length),
+			number("swing", swing, Length), number("least", roundUp(relief.LeastSwing, Length), Length),
+			number("clearance", float64(clearance), Angle))
+	}
 }
