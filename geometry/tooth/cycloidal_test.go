@@ -73,6 +73,15 @@ func TestCycloidalArcs(t *testing.T) {
 	}
 }
 
+func TestOutlineNeverCrossesItself(t *testing.T) {
+	for _, c := range trains() {
+		w, err := c.Wheel()
+		require.NoError(t, err)
+		require.True(t, w.Outline.Simple(), "%+v", c)
+		require.Positive(t, w.Outline.Area(), "%+v", c)
+	}
+}
+
 // No arc reaches the middle of its space, so no two teeth meet.
 func TestNeighbouringTeethStayApart(t *testing.T) {
 	for _, c := range trains() {
@@ -182,6 +191,28 @@ func TestLargestModuleIsBuilt(t *testing.T) {
 		w, err := c.Wheel()
 		require.NoError(t, err)
 		require.InDelta(t, 1000, w.TipRadius, near)
+	}
+}
+
+// The oracle is a polygon with every arc cut in two hundred.
+func TestAreaOfTheTeeth(t *testing.T) {
+	for _, c := range trains()[:20] {
+		w, err := c.Wheel()
+		require.NoError(t, err)
+		var twice float64
+		last := w.Outline.Vertex(0).Point
+		for i := range w.Outline.Len() {
+			s := w.Outline.Segment(i)
+			for k := 1; k <= 200; k++ {
+				next := s.From.Toward(s.To, float64(k)/200)
+				if arc, ok := s.Arc(); ok {
+					next = arc.At(float64(k) / 200)
+				}
+				twice += last.Cross(next)
+				last = next
+			}
+		}
+		require.InEpsilon(t, twice/2, w.Outline.Area(), 1e-5, "%+v", c)
 	}
 }
 
