@@ -12,9 +12,9 @@ import (
 // How the angle table stands on a card: the height of a row, how far down a card
 // may reach, and the columns without and with the places of the pin.
 const (
-	angleRow      = 4.4
+	angleRow      = 4.2
 	angleTop      = 13.5
-	cardDown      = 162.0
+	cardDown      = 178.0
 	angleColumns  = 5
 	placedColumns = 4
 )

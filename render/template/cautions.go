@@ -54,7 +54,7 @@ func Cover(title string, columns Row, parts []Row, findings []string, s Style) *
 // cover may reach.
 const (
 	coverRow  = 6.4
-	coverDown = 172.0
+	coverDown = 176.0
 )
 
 // columnWidths shares the card's width out by the widest text of each column.

@@ -65,9 +65,13 @@ func (e *enlargement) outlines(in []geometry.Outline) []geometry.Outline {
 	return out
 }
 
-// box returns the form's box on the paper.
+// box returns the box of the form and the sides of its stock on the paper.
 func (e *enlargement) box() geometry.Box {
-	bounds := e.cut.Form.Edge.Bounds()
+	bounds, f := e.cut.Form.Edge.Bounds(), e.cut.Form
+	if f.StockWidth > 0 {
+		bounds.Min.X = min(bounds.Min.X, f.StockFront)
+		bounds.Max.X = max(bounds.Max.X, f.StockFront+f.StockWidth)
+	}
 	p, q := e.at(bounds.Min), e.at(bounds.Max)
 	return geometry.Box{
 		Min: geometry.Point{X: min(p.X, q.X), Y: min(p.Y, q.Y)},

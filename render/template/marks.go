@@ -88,12 +88,14 @@ func GrindingNotes(w Wheel, s Style) Notes {
 	if r := w.Relief; r != nil {
 		stock := s.Units.Bare(w.Cut.Form.StockWidth) + " × " + s.Units.Length(r.Thickness)
 		n.Figures = append(n.Figures, Figure{s.Words.Say("template.figure.tilt"), s.Units.Angle(r.Clearance)}, Figure{s.Words.Say("template.figure.stock"), stock})
-		if r.Swing > 0 {
+		if r.Swing > 0 && r.HeelLimit > 0 {
 			name := s.Words.Say("template.figure.heel-limit", "swing", s.Units.Length(r.Swing))
 			n.Figures = append(n.Figures, Figure{name, s.Units.Length(r.HeelLimit)})
 		}
-		depth := s.Units.Length(min(r.Thickness, r.UsableThickness))
-		n.Legend = append(n.Legend, Mark{Pen: render.Hidden, Text: s.Words.Say("template.legend.heel", "depth", depth)})
+		if len(r.Heel) > 0 {
+			depth := s.Units.Length(min(r.Thickness, r.UsableThickness))
+			n.Legend = append(n.Legend, Mark{Pen: render.Hidden, Text: s.Words.Say("template.legend.heel", "depth", depth)})
+		}
 	}
 	n.Legend = append(n.Legend, Mark{Pen: render.Centre, Ink: render.Grey, Text: s.Words.Say("template.legend.stock")})
 	return n

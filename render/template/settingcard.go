@@ -28,7 +28,7 @@ func SettingCard(w Wheel, s Style) (*render.Drawing, error) {
 	}
 	if r := w.Relief; r != nil {
 		c.step("cutter.clearance", c.Say("cards.setting.tilt"), s.Units.Angle(r.Clearance), "")
-		if r.Swing > 0 {
+		if r.Swing > 0 && r.HeelLimit > 0 {
 			c.length("cutter.swing", c.Say("cards.setting.heel", "swing", s.Units.Length(r.Swing)), r.HeelLimit)
 		}
 	}

@@ -1,0 +1,149 @@
+package template
+
+import (
+	"math"
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tipline/geometry"
+	"tipline/geometry/dividing"
+	"tipline/geometry/tooth"
+)
+
+func TestCaliperOverTips(t *testing.T) {
+	for _, n := range []int{3, 5, 15, 45, 127} {
+		w := tooth.Wheel{Count: n, TipRadius: 20}
+		widest := 0.0
+		for i := range n {
+			widest = math.Max(widest, geometry.Polar(20, w.Tip(0)).Dist(geometry.Polar(20, w.Tip(i))))
+		}
+		require.InDelta(t, widest, caliper(20, n), 1e-9, "the widest pair of %d tips", n)
+	}
+}
+
+func TestBlankCardFigures(t *testing.T) {
+	w := trainWheel(t, 75, 5)
+	d, err := BlankCard(w, metric)
+	require.NoError(t, err)
+	texts := said(d)
+	for _, mm := range []float64{1.6, 5, 2*w.Teeth.TipRadius + 0.2, 2 * w.Teeth.TipRadius} {
+		require.Contains(t, texts, metric.Units.Length(mm))
+		require.Contains(t, texts, inches.Units.Length(mm), "both units side by side")
+	}
+	require.Contains(t, texts, metric.Words.Say("cards.blank.caliper"))
+	even, err := BlankCard(trainWheel(t, 72, 6), metric)
+	require.NoError(t, err)
+	require.NotContains(t, said(even), metric.Words.Say("cards.blank.caliper"))
+}
+
+func TestSettingCardSides(t *testing.T) {
+	for _, row := range []struct{ hand, enters, side string }{
+		{"clockwise", "", "left"}, {"anticlockwise", "", "right"}, {"clockwise", "back", "right"}, {"anticlockwise", "back", "left"},
+	} {
+		t.Run(row.hand+" "+row.enters, func(t *testing.T) {
+			w := pointedWheel(t, row.hand)
+			w.Enters = row.enters
+			d, err := SettingCard(w, metric)
+			require.NoError(t, err)
+			require.Contains(t, said(d), metric.Words.Say("cards.setting.set-over."+row.side))
+			require.Contains(t, said(d), metric.Units.Fine(w.Cut.SetOver))
+			require.Contains(t, said(d), inches.Units.Fine(w.Cut.SetOver))
+		})
+	}
+}
+
+func TestSettingCardWatchesTheLandNarrow(t *testing.T) {
+	w := pointedWheel(t, "clockwise")
+	d, err := SettingCard(w, metric)
+	require.NoError(t, err)
+	for _, left := range []float64{0.5, 0.1, 0.02} {
+		require.Contains(t, said(d), metric.Units.Fine(w.Cut.LandAt(w.Cut.Infeed-left)))
+	}
+}
+
+// every tooth is on the dividing card, or on the cards that follow it, once.
+func TestEveryToothIsListed(t *testing.T) {
+	for _, n := range []int{7, 30, 60, 72, 84, 96, 127, 360, 999} {
+		t.Run(strconv.Itoa(n), func(t *testing.T) {
+			answer, err := dividing.Head{Ratio: 60}.Divide(n, 30)
+			require.NoError(t, err)
+			w := Wheel{ID: "w", Name: "W", Dividing: &answer}
+			card, err := DividingCard(w, metric)
+			require.NoError(t, err)
+			cards := DividingTable(w, metric)
+			listed := map[string]int{}
+			if len(cards) == 0 {
+				cards = append(cards, card)
+			}
+			for _, c := range cards {
+				for _, text := range said(c) {
+					if strings.Contains(text, "′") || strings.Contains(text, `' `) {
+						listed[text]++
+					}
+				}
+				require.LessOrEqual(t, c.Bounds().Height(), cardDown)
+				require.LessOrEqual(t, c.Bounds().Width(), cardWidth+3)
+			}
+			require.Len(t, listed, n)
+			for i := range n {
+				require.Equal(t, 1, listed[answer.Reading(i).String()], "tooth %d", i)
+			}
+		})
+	}
+}
+
+func TestCardsFitUprightA4AndLetter(t *testing.T) {
+	for name, w := range wheels(t) {
+		for title, d := range everyDrawing(t, w, metric) {
+			if !strings.Contains(title, "card") && title != "cautions" {
+				continue
+			}
+			require.LessOrEqual(t, d.Bounds().Width(), 180.0, "%s of %s", title, name)
+			require.LessOrEqual(t, d.Bounds().Height(), 178.0, "%s of %s", title, name)
+			require.Zero(t, d.Scale, "a card has no scale")
+		}
+	}
+}
+
+func TestCoverCountsWhatItHasNoRoomFor(t *testing.T) {
+	sentences := make([]string, 60)
+	for i := range sentences {
+		sentences[i] = "Finding " + strconv.Itoa(i)
+	}
+	d := Cover("A job", Row{"part", "teeth"}, []Row{{"Centre wheel", "72"}}, sentences, metric)
+	shown := 0
+	for _, text := range said(d) {
+		if strings.HasPrefix(text, "Finding ") {
+			shown++
+		}
+	}
+	require.Greater(t, shown, 10)
+	require.Contains(t, said(d), metric.Words.Say("cards.cover.more", "n", 60-shown))
+	require.LessOrEqual(t, d.Bounds().Height(), 182.0)
+	none := Cover("A job", Row{"part"}, nil, nil, metric)
+	require.Contains(t, said(none), metric.Words.Say("cards.cover.none"))
+}
+
+// The safety texts that may not be missing from a packet.
+func TestCautionsNameEveryHazard(t *testing.T) {
+	all := strings.ToLower(strings.Join(said(Cautions(metric)), " "))
+	for _, hazard := range []string{
+		"grinding dust", "high-speed steel", "guards", "ring-test", "eye protection", "fly cutter", "clamp",
+		"adhesive alone", "washer", "brass", "lead", "cyanoacrylate", "vapour", "drills", "licence",
+	} {
+		require.Contains(t, all, hazard)
+	}
+	require.Contains(t, strings.ToLower(Cautions(metric).Description), "makers' instructions, local rules and licensed practice come first")
+}
+
+func TestWrapKeepsEveryWord(t *testing.T) {
+	text := "one two three four five supercalifragilistic six"
+	for _, width := range []float64{1, 10, 20, 40, 200} {
+		lines := wrap(text, 2.5, width, false)
+		require.Equal(t, text, strings.Join(lines, " "))
+	}
+	require.Len(t, wrap(text, 2.5, 1000, true), 1)
+}
