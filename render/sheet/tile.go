@@ -65,10 +65,10 @@ func registerMarks(b *template.Board, tiles []tile, i int, at geometry.Point) {
 		registerMark(b, p.Add(at))
 	}
 	first := tiles[0]
-	text := b.Say("sheet.tile", "tile", t.name(), "rows", first.rows, "columns", first.columns)
-	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Black}, render.Text{
-		At: geometry.Point{X: t.region.Min.X, Y: t.region.Max.Y + 1.5}.Add(at), Height: heightSmall, String: text,
-	})
+	say := b.Say("sheet.tile", "tile", t.name(), "rows", first.rows, "columns", first.columns)
+	text := fit(say, false, t.region.Width(), heightSmall, heightLabel)
+	text.At = geometry.Point{X: t.region.Min.X, Y: t.region.Max.Y + 1.5}.Add(at)
+	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Black}, text)
 }
 
 // marks returns where a tile's register marks stand on the drawing: half way

@@ -1,0 +1,145 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tipline/geometry"
+	"tipline/render"
+	"tipline/render/template"
+)
+
+func TestTilesCoverTheDrawing(t *testing.T) {
+	random := rand.New(rand.NewPCG(1, 2))
+	for i := range 500 {
+		width, height := 60+200*random.Float64(), 60+200*random.Float64()
+		low := geometry.Point{X: -500 * random.Float64(), Y: 500 * random.Float64()}
+		bounds := geometry.Box{Min: low, Max: low.Add(geometry.Point{X: 1000 * random.Float64(), Y: 1000 * random.Float64()})}
+		tiles := cut(bounds, width, height)
+		for range 20 {
+			p := geometry.Point{X: low.X + random.Float64()*bounds.Width(), Y: low.Y + random.Float64()*bounds.Height()}
+			held := 0
+			for _, tile := range tiles {
+				if tile.region.Grow(1e-9).Contains(p) {
+					held++
+				}
+			}
+			require.Positive(t, held, "seed (1, 2), case %d: %v not covered", i, p)
+		}
+		if bounds.Width() <= width && bounds.Height() <= height {
+			require.Len(t, tiles, 1)
+		}
+		one := tiles[0]
+		require.LessOrEqual(t, float64(one.columns-1)*(width-overlap), math.Max(bounds.Width(), 1), "no column too many")
+	}
+}
+
+func TestRegisterMarksMeet(t *testing.T) {
+	tiles := cut(geometry.Box{Max: geometry.Point{X: 500, Y: 400}}, 180, 150)
+	require.Len(t, tiles, 9)
+	times := map[string]int{}
+	for _, tile := range tiles {
+		for _, p := range marks(tile) {
+			times[fmt.Sprintf("%.6f %.6f", p.X, p.Y)]++
+		}
+	}
+	for at, n := range times {
+		require.GreaterOrEqual(t, n, 2, "the mark at %s is on one sheet only", at)
+	}
+	require.Equal(t, "A1", tiles[0].name())
+	require.Equal(t, "C3", tiles[8].name())
+}
+
+func TestTiledPagesHoldTheWholeDrawing(t *testing.T) {
+	pages, err := Place(plate(900, 700, 1), Papers()[0], block, style)
+	require.NoError(t, err)
+	require.Greater(t, len(pages), 9)
+	names, marked, named := map[string]bool{}, 0, 0
+	for _, page := range pages {
+		for _, text := range said(page) {
+			if strings.HasPrefix(text, "Tile ") {
+				names[text] = true
+			}
+			if text == "middle" {
+				named++
+			}
+		}
+		for _, it := range page.Drawing.Items {
+			if it.Quantity == registerMarkQuantity {
+				marked++
+				break
+			}
+		}
+	}
+	require.Len(t, names, len(pages))
+	require.Equal(t, len(pages), marked)
+	require.Positive(t, named)
+}
+
+// A text on the border of two tiles that neither holds whole is on one of them.
+func TestATextIsNeverLost(t *testing.T) {
+	for x := -200.0; x <= 200; x += 7 {
+		b := template.NewBoard("", style)
+		b.Rectangle(template.Stroke{Layer: render.LayerForm, Pen: render.Thin}, geometry.Point{X: -300, Y: -20}, geometry.Point{X: 300, Y: 20})
+		b.Write(template.Stroke{Layer: render.LayerText}, render.Text{At: geometry.Point{X: x}, Height: 3.5, Align: render.Middle, String: "a text far wider than the overlap"})
+		tiles := cut(b.Drawing.Bounds(), 180, 150)
+		found := 0
+		for i := range tiles {
+			for _, it := range clipped(b.Drawing, tiles, i).Items {
+				if it.Text != nil {
+					found++
+				}
+			}
+		}
+		require.Positive(t, found, "at %v", x)
+	}
+}
+
+// Cut to the boxes of a grid, lines and arcs keep their length and fillings their
+// area.
+func TestClippingKeepsLengthAndArea(t *testing.T) {
+	random := rand.New(rand.NewPCG(3, 4))
+	for i := range 60 {
+		b := template.NewBoard("", style)
+		at := geometry.Point{X: 40 * random.Float64(), Y: 40 * random.Float64()}
+		b.Circle(template.Stroke{Layer: render.LayerTeeth, Pen: render.Visible, Fill: render.Brass}, at, 5+30*random.Float64())
+		b.Line(template.Stroke{Layer: render.LayerForm, Pen: render.Thin}, geometry.Line{From: at, To: geometry.Point{X: 100 * random.Float64(), Y: 90 * random.Float64()}})
+		length, area := measure(b.Drawing)
+		var cutLength, cutArea float64
+		for column := range 5 {
+			for row := range 5 {
+				low := geometry.Point{X: -60 + 40*float64(column), Y: -60 + 40*float64(row)}
+				tiles := []tile{{region: geometry.Box{Min: low, Max: low.Add(geometry.Point{X: 40, Y: 40})}}}
+				l, a := measure(clipped(b.Drawing, tiles, 0))
+				cutLength, cutArea = cutLength+l, cutArea+a
+			}
+		}
+		require.InDelta(t, length, cutLength, 1e-6, "seed (3, 4), case %d", i)
+		require.InDelta(t, area, cutArea, 1e-6, "seed (3, 4), case %d", i)
+	}
+}
+
+// measure returns the length drawn with a pen and the area filled.
+func measure(d *render.Drawing) (length, area float64) {
+	for _, it := range d.Items {
+		for _, o := range it.Outlines {
+			if it.Fill != render.NoFill {
+				area += math.Abs(o.Area())
+			}
+			if it.Pen != render.NoPen {
+				length += o.Length()
+			}
+		}
+		for _, c := range it.Chains {
+			for i := range c.Len() {
+				length += c.Segment(i).Length()
+			}
+		}
+	}
+	return length, area
+}
