@@ -25,6 +25,29 @@ func (c curve) at(x float64) float64 {
 	return c.y + c.halfSign*math.Sqrt(math.Max(c.radius*c.radius-w*w, 0))
 }
 
+// crossing returns the x, between lo and hi, where the curve meets the line
+// through p in direction way.
+func (c curve) crossing(p, way geometry.Point) []float64 {
+	var xs []float64
+	add := func(x float64) {
+		if x >= c.lo && x <= c.hi {
+			xs = append(xs, x)
+		}
+	}
+	if c.radius > 0 {
+		pts, n := geometry.LineCircle(p, way, geometry.Point{X: c.x, Y: c.y}, c.radius)
+		for _, q := range pts[:n] {
+			add(q.X)
+		}
+		return xs
+	}
+	along := geometry.Point{X: 1, Y: c.slope}
+	if d := along.Cross(way); d != 0 {
+		add(c.x + p.Sub(geometry.Point{X: c.x, Y: c.y}).Cross(way)/d)
+	}
+	return xs
+}
+
 // graph is an edge as curves over x; upright pieces have none.
 type graph []curve
 

@@ -7,14 +7,53 @@ import (
 )
 
 // heel returns the form inset by a distance from its ground edges, but not from
-// its stock sides and shank.
-func (f Form) heel(inset float64) ([]geometry.Outline, error) {
-	return nil, nil
+// its stock sides and shank. The facets are carried on beyond the stock and the
+// top by as much as all of it is then inset.
+func (c Cut) heel(inset float64) ([]geometry.Outline, error) {
+	edge := c.grownBy(inset)
+	chain, err := edge.chain()
+	if err != nil {
+		return nil, err
+	}
+	grown, err := Form{Edge: chain}.Outline()
+	if err != nil {
+		return nil, err
+	}
+	return grown.Inset(inset)
 }
 
-// ground reports whether a segment of a form's edge is ground, and not the side
-// of the stock.
-func ground(g geometry.Segment) bool { return g.Quantity != StockWidth }
+// grownBy returns the form's edge as it would be on a stock that much wider, on
+// each side that is not ground, and that much taller.
+func (c Cut) grownBy(more float64) sweep {
+	f := c.Form
+	top := f.Top + more
+	front := f.Edge.Segment(0)
+	if front.Quantity != FrontRelief {
+		width := math.Inf(1)
+		if f.StockWidth > 0 {
+			width = f.StockWidth/2 + more
+		}
+		back := c.edge().narrowed(width).lowered(top).mirrored()
+		return back.narrowed(width).lowered(top).mirrored()
+	}
+	width := 0.0
+	if f.StockWidth > 0 {
+		width = f.StockFront + f.StockWidth + more
+	}
+	under := c.edge().narrowed(width)
+	way := front.From.Sub(front.To)
+	lean := way.X / way.Y
+	apart := func(y float64) bool { return front.To.X+(y-front.To.Y)*lean < under.backAt(y)-coincide }
+	if !apart(top) {
+		top = bisect(f.Top, top, apart)
+	}
+	front.From = front.To.Add(geometry.Point{X: (top - front.To.Y) * lean, Y: top - front.To.Y})
+	edge := append(sweep{front}, under[1:].lowered(top)...)
+	if corner := f.Edge.Segment(1); corner.Quantity == CornerRadius {
+		edge[1] = corner
+	}
+	return edge
+}
 
 // SmallestConcave returns the least radius of the concave arcs of the ground
 // edge, which the grinding wheel's edge must get into; 0 when there are none.

@@ -33,7 +33,7 @@ func (c Cut) Relieve(clearance geometry.Angle, thickness, swing float64) (Relief
 	r := Relief{Clearance: clearance, Thickness: thickness, Swing: swing}
 	r.SmallestConcave = c.Form.SmallestConcave()
 	c.measureSections(&r)
-	heel, err := c.Form.heel(r.UsableThickness * math.Tan(float64(clearance)))
+	heel, err := c.heel(r.UsableThickness * math.Tan(float64(clearance)))
 	r.Heel = heel
 	return r, err
 }
@@ -90,11 +90,12 @@ const sectionSteps = 16
 func (c Cut) measureSections(r *Relief) {
 	b := c.bit(r.Clearance)
 	// No point below the infeed is further than the infeed from the edge.
-	end := c.Infeed / b.slope
-	if r.UsableThickness = r.Thickness; end < r.Thickness || b.sectionAt(r.Thickness).pieces() != 1 {
-		r.UsableThickness = math.Min(r.Thickness, b.vanishing(end))
+	end := b.asFarAs(c.Infeed/b.slope, func(pieces int) bool { return pieces > 0 })
+	r.UsableThickness = math.Min(r.Thickness, end)
+	if b.hollow() {
+		r.UsableThickness = b.asFarAs(r.UsableThickness, func(pieces int) bool { return pieces == 1 })
 	}
-	r.LeastSwing = b.leastSwing(r.UsableThickness)
+	r.LeastSwing = math.Max(b.leastSwing(r.UsableThickness), c.Infeed)
 	if r.Swing > 0 {
 		limit, at, fouls := b.heelLimit(r.Swing, end)
 		if fouls {
@@ -104,15 +105,26 @@ func (c Cut) measureSections(r *Relief) {
 	}
 }
 
-// vanishing returns the first depth at which the section has nothing below the
-// infeed or falls in two there.
-func (b *bit) vanishing(end float64) float64 {
-	whole := func(z float64) bool { return b.sectionAt(z).pieces() == 1 }
+// hollow reports whether any of the edge turns into the form: only then can a
+// section fall in two.
+func (b *bit) hollow() bool {
+	for i, g := range b.under {
+		if g.Bulge < 0 || i > 0 && leaving(b.under[i-1].Reverse()).Times(-1).Cross(leaving(g)) < -coincide {
+			return true
+		}
+	}
+	return false
+}
+
+// asFarAs returns the depth, at most end, as far as which every section has a
+// number of pieces below the infeed that will do.
+func (b *bit) asFarAs(end float64, will func(pieces int) bool) float64 {
+	holds := func(z float64) bool { return will(b.sectionAt(z).pieces()) }
 	from := 0.0
 	for i := 1; i <= sectionSteps; i++ {
 		z := end * float64(i) / sectionSteps
-		if !whole(z) {
-			return closeIn(from, z, whole)
+		if !holds(z) {
+			return closeIn(from, z, holds)
 		}
 		from = z
 	}

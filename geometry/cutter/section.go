@@ -63,15 +63,11 @@ func (b *bit) sectionAt(z float64) section {
 // there below the infeed.
 func (s section) bottom(x float64) (float64, bool) {
 	y := s.floor.highest(x)
-	if y > s.infeed || math.IsInf(y, -1) || x > s.wall {
+	if y > s.infeed+coincide || math.IsInf(y, -1) || x > s.wall+coincide {
 		return y, false
 	}
-	if s.front.From == s.front.To {
-		return y, true
-	}
-	way := s.front.To.Sub(s.front.From)
-	off := way.Cross(geometry.Point{X: x, Y: y}.Sub(s.front.From))
-	return y, off >= (s.inset-coincide)*way.Norm()
+	foot, way := s.frontLine()
+	return y, way.Cross(geometry.Point{X: x, Y: y}.Sub(foot)) >= -coincide*way.Norm()
 }
 
 // swingNeeded returns the least swing ρ at which the section's lowest point at x
@@ -86,47 +82,54 @@ func (s section) swingNeeded(x float64) (float64, bool) {
 	return (y+edge)/2 + s.z*s.z/(2*(y-edge)), true
 }
 
-// between is how many steps are taken across a section from one knot, where its
-// lower edge or the form's changes from one curve to the next, to the next.
-const between = 3
-
-// stations are places across the section: its knots and some between them.
-func (s section) stations() []float64 {
-	knots := make([]float64, 0, 4*(len(s.floor)+len(s.edge)))
-	knots = append(knots, s.least, s.most, math.Max(s.wall, s.least))
+// knots are the places across the section where its lower edge, or the form's,
+// changes from one curve to the next, passes the infeed or meets the front: from
+// one to the next each is one smooth curve, and within the section or not.
+func (s section) knots() []float64 {
+	all := make([]float64, 0, 8*(len(s.floor)+len(s.edge)))
+	all = append(all, s.least, s.most, math.Max(s.wall, s.least))
 	for _, list := range [2]graph{s.floor, s.edge} {
 		for _, c := range list {
-			knots = append(knots, c.lo, c.hi)
+			all = append(all, c.lo, c.hi)
 			if c.radius > 0 {
-				knots = append(knots, c.x)
+				all = append(all, c.x)
 			}
 		}
 	}
-	slices.Sort(knots)
-	out := make([]float64, 0, between*len(knots))
-	for _, x := range knots {
-		if x < s.least || x > s.most {
-			continue
+	foot, way := s.frontLine()
+	for _, c := range s.floor {
+		all = append(all, c.crossing(geometry.Point{Y: s.infeed}, geometry.Point{X: 1})...)
+		if way.Y != 0 {
+			all = append(all, c.crossing(foot, way)...)
 		}
-		if n := len(out); n > 0 {
-			from := out[n-1]
-			if x-from < coincide {
-				continue
-			}
-			for k := 1; k < between; k++ {
-				out = append(out, from+(x-from)*float64(k)/between)
-			}
+	}
+	slices.Sort(all)
+	out := all[:0]
+	for _, x := range all {
+		if x < s.least || x > s.most || len(out) > 0 && x-out[len(out)-1] < coincide {
+			continue
 		}
 		out = append(out, x)
 	}
 	return out
 }
 
+// frontLine returns a point of the section's front edge and its direction; no
+// direction where the front edge is part of the rest.
+func (s section) frontLine() (at, way geometry.Point) {
+	way = s.front.To.Sub(s.front.From)
+	if way.Y == 0 {
+		return at, way
+	}
+	return s.front.From.Add(way.Left().Times(s.inset / way.Norm())), way
+}
+
 // pieces returns how many pieces the section has below the infeed.
 func (s section) pieces() int {
 	n, was := 0, false
-	for _, x := range s.stations() {
-		_, in := s.bottom(x)
+	xs := s.knots()
+	for i := 1; i < len(xs); i++ {
+		_, in := s.bottom((xs[i-1] + xs[i]) / 2)
 		if in && !was {
 			n++
 		}
@@ -135,48 +138,35 @@ func (s section) pieces() int {
 	return n
 }
 
+// between is how many steps are taken across a section from one knot to the next.
+const between = 3
+
 // look runs across the section for the place that needs the largest swing;
 // −Inf where nothing is below the infeed.
 func (s section) look() (swing, at float64) {
 	swing = math.Inf(-1)
-	take := func(x float64) {
-		if need, in := s.swingNeeded(x); in && need > swing {
-			swing, at = need, x
-		}
-	}
-	xs := s.stations()
-	was, best := false, -1
-	for i, x := range xs {
+	take := func(x float64) bool {
 		need, in := s.swingNeeded(x)
-		if i > 0 && in != was {
-			take(s.brink(xs[i-1], x, was))
+		if !in || need <= swing {
+			return false
 		}
-		if in && need > swing {
-			swing, at, best = need, x, i
-		}
-		was = in
+		swing, at = need, x
+		return true
 	}
-	if best >= 0 {
-		take(s.peak(xs[max(best-1, 0)], xs[min(best+1, len(xs)-1)]))
+	var low, high float64
+	xs := s.knots()
+	for i := 1; i < len(xs); i++ {
+		step := (xs[i] - xs[i-1]) / between
+		for k := range between + 1 {
+			if x := xs[i-1] + float64(k)*step; take(x) {
+				low, high = math.Max(x-step, xs[i-1]), math.Min(x+step, xs[i])
+			}
+		}
+	}
+	if high > low {
+		take(s.peak(low, high))
 	}
 	return swing, at
-}
-
-// brink returns the place between a and b where the section just reaches below
-// the infeed; it does so at a if first says so, else at b.
-func (s section) brink(a, b float64, first bool) float64 {
-	if !first {
-		a, b = b, a
-	}
-	for range 36 {
-		mid := (a + b) / 2
-		if _, in := s.bottom(mid); in {
-			a = mid
-		} else {
-			b = mid
-		}
-	}
-	return a
 }
 
 // peak returns the place between a and b that needs the largest swing, by golden
