@@ -241,16 +241,37 @@ func TestLettersAreFullScale(t *testing.T) {
 	require.InDelta(t, 40, 50-p.edge(t, point(stem, 50), point(stem, 30)), pixel)
 }
 
-func TestFullScaleByRsvg(t *testing.T) {
+func TestFullScaleByRsvg(t *testing.T) { picture(t, proof(t)).measure(t) }
+
+// picture draws a drawing by way of SVG.
+func picture(t *testing.T, d *render.Drawing) plate {
 	var b bytes.Buffer
-	require.NoError(t, svg.Write(&b, proof(t)))
+	require.NoError(t, svg.Write(&b, d))
 	out := filepath.Join(t.TempDir(), "drawing.png")
-	run(t, "rsvg-convert", "-d", "1200", "-p", "1200", "-b", "white", "-o", out, kept(t, "proof.svg", b.Bytes()))
+	run(t, "rsvg-convert", "-d", "1200", "-p", "1200", "-b", "white", "-o", out, kept(t, "drawing.svg", b.Bytes()))
 	file, err := os.Open(out)
 	require.NoError(t, err)
-	picture, err := png.Decode(file)
+	drawn, err := png.Decode(file)
 	require.NoError(t, err)
 	require.NoError(t, file.Close())
-	box := proof(t).Bounds()
-	plate{picture, box.Min.Sub(point(1, 1))}.measure(t)
+	return plate{drawn, d.Bounds().Min.Sub(point(1, 1))} // the margin of a file
+}
+
+// The pattern that hatches waste in SVG has its lines where the PDF and the screen
+// draw them.
+func TestHatchingByRsvg(t *testing.T) {
+	circle, err := geometry.Circle(point(7, 3), 10, "")
+	require.NoError(t, err)
+	waste := render.Item{Layer: render.LayerWindows, Fill: render.Waste, Outlines: []geometry.Outline{circle}}
+	d := &render.Drawing{Scale: 1}
+	d.Add(waste)
+	p := picture(t, d)
+	lines := waste.WasteLines()
+	require.Greater(t, len(lines), 10)
+	across := geometry.Polar(render.WasteSpacing/2, render.WasteAngle).Left()
+	for _, l := range lines[1 : len(lines)-1] {
+		middle := l.From.Toward(l.To, 0.5)
+		require.Greater(t, p.dark(middle), 0.15)
+		require.Less(t, p.dark(middle.Add(across)), 0.02)
+	}
 }
