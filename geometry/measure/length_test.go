@@ -117,6 +117,7 @@ func TestLengthIsRefusedWithAdvice(t *testing.T) {
 		{"１２", "measure.not-a-value", "１２"},
 		{"3/0", "measure.over-nothing", "3/0"},
 		{"1 3/0 in", "measure.over-nothing", "1 3/0 in"},
+		{"1 8/8 in", "measure.improper", "1 8/8 in"},
 		{"1 11/8 in", "measure.improper", "1 11/8 in"},
 		{"#0", "measure.no-such-drill", "#0"},
 		{"#98", "measure.no-such-drill", "#98"},

@@ -26,6 +26,8 @@ func TestLengthIsWritten(t *testing.T) {
 		{sixtyFourths.Length(-12.7), "-1/2 in"},
 		{sixtyFourths.Length(0), "0 in"},
 		{sixtyFourths.Length(0.1), "0.004 in"},
+		{sixtyFourths.Length(0.197), "0.008 in"},
+		{sixtyFourths.Length(0.199), "1/64 in"},
 		{sixtyFourths.Length(math.Inf(1)), "– in"},
 		{sixtyFourths.Length(math.NaN()), "– in"},
 		{sixtyFourths.Length(1e300), "– in"},
