@@ -15,6 +15,7 @@ const (
 	hubInsideBore
 	hubMeetsRim
 	armsMeetAtRim
+	armsMeetAtHub // and leave no corner for the window to end in
 	armMissesHub
 	rimFilletsOverlap
 	hubFilletsOverlap

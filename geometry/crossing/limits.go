@@ -19,6 +19,7 @@ var blames = map[fault][]blame{
 	hubInsideBore:     {{hubUp, "crossing.hub-inside-bore"}},
 	hubMeetsRim:       {{hubDown, "crossing.hub-meets-rim"}},
 	armsMeetAtRim:     {{armAtRim, "crossing.arms-meet-at-rim"}},
+	armsMeetAtHub:     {{armAtHub, "crossing.arms-meet-at-hub"}},
 	armMissesHub:      {{armAtRim, "crossing.arm-misses-hub"}},
 	rimFilletsOverlap: {{filletAtRim, "crossing.rim-fillets-overlap"}},
 	hubFilletsOverlap: {{filletAtHub, "crossing.hub-fillets-overlap"}},

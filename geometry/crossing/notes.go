@@ -7,6 +7,7 @@ import "tipline/geometry"
 // than the blade turns in, and arms so wide that they meet before the hub.
 func notes(b Blank, s Spec, patterns []pattern) []*geometry.Limit {
 	var all []*geometry.Limit
+	all = append(all, sawNote(s, patterns)...)
 	all = append(all, holeNote(s, patterns)...)
 	all = append(all, meetNote(b, s)...)
 	for _, f := range []struct {
@@ -18,6 +19,30 @@ func notes(b Blank, s Spec, patterns []pattern) []*geometry.Limit {
 		}
 	}
 	return all
+}
+
+// sawNote says that a window's saw line vanishes or falls apart, and the allowance
+// below which it does not.
+func sawNote(s Spec, patterns []pattern) []*geometry.Limit {
+	if s.Allowance == 0 {
+		return nil
+	}
+	code, most := "", s.Allowance
+	for _, p := range patterns {
+		switch {
+		case len(p.saw) == 1:
+			continue
+		case len(p.saw) == 0:
+			code = "crossing.saw-line-vanishes"
+		case code == "":
+			code = "crossing.saw-line-falls-apart"
+		}
+		most = min(most, p.whole(s.Allowance))
+	}
+	if code == "" {
+		return nil
+	}
+	return []*geometry.Limit{geometry.AtMost(ofAllowance, s.Allowance, most, code)}
 }
 
 // holeNote says that the start hole finds no place, and the largest that would.

@@ -45,9 +45,9 @@ func (s side) reach(r, away float64) (along float64, ok bool) {
 
 // apex returns how far along the side a circle of this radius touches it that lies
 // on the window's axis and so touches both sides; false unless the sides draw
-// together towards the wheel's centre.
+// together towards the wheel's centre to a corner of the window.
 func (s side) apex(radius float64) (along float64, ok bool) {
-	if s.away.X <= 0 {
+	if s.away.X <= 0 || s.along.X <= 0 {
 		return 0, false
 	}
 	return s.along.X * (radius - s.centre) / s.away.X, true

@@ -64,8 +64,12 @@ func (o opening) touchHub(t *touches) fault {
 			return sound
 		}
 	}
-	if t.hub, t.apex = o.side.apex(o.filletAtHub); !t.apex {
+	t.hub, t.apex = o.side.apex(o.filletAtHub)
+	switch {
+	case !t.apex && o.reachesHub():
 		return hubFilletsOverlap
+	case !t.apex:
+		return armsMeetAtHub
 	}
 	t.hubCentre = geometry.Point{X: o.side.at(t.hub, o.filletAtHub).X}
 	return sound
