@@ -7,8 +7,8 @@ import (
 	"tipline/render"
 )
 
-// callout is a note in the column left or right of an enlargement, led to the
-// place it speaks of.
+// callout is a note in the column left or right of a drawing, led to the place it
+// speaks of.
 type callout struct {
 	at       geometry.Point // on the paper
 	right    bool
@@ -17,26 +17,35 @@ type callout struct {
 	ink      render.Ink
 }
 
-// call adds a callout on the side of the paper where its place lies nearer.
-func (e *enlargement) call(at geometry.Point, q geometry.Quantity, ink render.Ink, text string) {
-	right := at.X > e.box().Centre().X
-	e.notes = append(e.notes, callout{at, right, text, q, ink})
+// callouts are a drawing's notes, in columns that stand past millimetres off a box.
+type callouts struct {
+	notes []callout
+	past  float64
 }
 
-// drawCallouts draws both columns; notes keep the order of their places from the
-// top and stand clear of each other.
-func (e *enlargement) drawCallouts() {
+// call adds a callout on the side of the box where its place lies nearer.
+func (c *callouts) call(box geometry.Box, at geometry.Point, q geometry.Quantity, ink render.Ink, text string) {
+	c.notes = append(c.notes, callout{at, at.X > box.Centre().X, text, q, ink})
+}
+
+// draw draws both columns; notes keep the order of their places from the top and
+// stand clear of each other.
+func (c *callouts) draw(b *Board, box geometry.Box) {
 	for _, right := range []bool{false, true} {
 		var column []callout
-		for _, n := range e.notes {
+		for _, n := range c.notes {
 			if n.right == right {
 				column = append(column, n)
 			}
 		}
 		sort.SliceStable(column, func(i, j int) bool { return column[i].at.Y > column[j].at.Y })
 		heights := spread(column)
+		x := box.Min.X - c.past
+		if right {
+			x = box.Max.X + c.past
+		}
 		for i, n := range column {
-			e.drawCallout(n, heights[i])
+			n.draw(b, geometry.Point{X: x, Y: heights[i]})
 		}
 	}
 }
@@ -59,17 +68,16 @@ func spread(column []callout) []float64 {
 	return heights
 }
 
-// drawCallout writes a note at that height and leads it to its place.
-func (e *enlargement) drawCallout(n callout, height float64) {
-	x, side, align := e.box().Min.X-columnPast, -1.0, render.Right
+// draw writes a note at a place of its column and leads it to its own.
+func (n callout) draw(b *Board, at geometry.Point) {
+	side, align := -1.0, render.Right
 	if n.right {
-		x, side, align = e.box().Max.X+columnPast, 1, render.Left
+		side, align = 1, render.Left
 	}
 	leader := Stroke{Layer: render.LayerDimensions, Quantity: n.quantity, Pen: render.Hair, Ink: n.ink}
-	edge := geometry.Point{X: x - 1.2*side, Y: height}
-	elbow := geometry.Point{X: x - 4*side, Y: height}
-	e.Line(leader, geometry.Line{From: edge, To: elbow}, geometry.Line{From: elbow, To: n.at})
-	e.Write(Stroke{Layer: render.LayerText, Quantity: n.quantity, Ink: n.ink}, render.Text{
-		At: geometry.Point{X: x, Y: height}, Height: 2.5, Align: align, Centred: true, String: n.text,
+	elbow := geometry.Point{X: at.X - 4*side, Y: at.Y}
+	b.Line(leader, geometry.Line{From: geometry.Point{X: at.X - 1.2*side, Y: at.Y}, To: elbow}, geometry.Line{From: elbow, To: n.at})
+	b.Write(Stroke{Layer: render.LayerText, Quantity: n.quantity, Ink: n.ink}, render.Text{
+		At: at, Height: 2.5, Align: align, Centred: true, String: n.text,
 	})
 }

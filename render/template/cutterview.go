@@ -32,7 +32,7 @@ func CutterView(w Wheel, s Style) (*render.Drawing, error) {
 	e.sightLines(true)
 	e.radii()
 	e.setting(w)
-	e.drawCallouts()
+	e.notes.draw(e.Board, e.box())
 	return e.Drawing, nil
 }
 

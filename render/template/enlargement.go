@@ -16,7 +16,7 @@ type enlargement struct {
 	relief *cutter.Relief
 	scale  float64
 	mirror bool
-	notes  []callout
+	notes  callouts
 }
 
 // Distances in millimetres of paper.
@@ -29,13 +29,18 @@ const (
 func newEnlargement(w Wheel, s Style, scale float64) *enlargement {
 	b := NewBoard(w.ID, s)
 	b.Drawing.Scale = scale
-	return &enlargement{Board: b, cut: w.Cut, relief: w.Relief, scale: scale, mirror: w.Mirrored()}
+	return &enlargement{Board: b, cut: w.Cut, relief: w.Relief, scale: scale, mirror: w.Mirrored(), notes: callouts{past: columnPast}}
 }
 
 // Mirrored reports whether the form is drawn mirrored: acting faces that point
 // anticlockwise, or a rake face that enters from the template's back, each mirror
 // it once.
 func (w Wheel) Mirrored() bool { return (w.Hand == "anticlockwise") != (w.Enters == "back") }
+
+// call adds a callout beside the form.
+func (e *enlargement) call(at geometry.Point, q geometry.Quantity, ink render.Ink, text string) {
+	e.notes.call(e.box(), at, q, ink, text)
+}
 
 // at brings a point of the tool frame to the paper.
 func (e *enlargement) at(p geometry.Point) geometry.Point {

@@ -35,7 +35,7 @@ func Grinding(w Wheel, s Style, scale float64) (*render.Drawing, error) {
 	e.sightLines(!e.small())
 	if !e.small() {
 		e.radii()
-		e.drawCallouts()
+		e.notes.draw(e.Board, e.box())
 		e.fullSize()
 	}
 	e.widths()
