@@ -1,9 +1,9 @@
 package job
 
 import (
+	"bytes"
 	"encoding/json"
 	"reflect"
-	"strings"
 	"sync"
 )
 
@@ -50,18 +50,19 @@ func decodeObject(n *node, path string, into reflect.Value) error {
 	p := planOf(into.Type())
 	seen := map[string]bool{}
 	var unknown []Member
-	for i, name := range n.names {
+	for i, name := range n.open().names {
+		item := &n.open().items[i]
 		at, known := p.at[name]
 		if !known {
-			unknown = append(unknown, Member{name, compact(n.items[i])})
+			unknown = append(unknown, Member{name, compact(item)})
 			continue
 		}
 		full := join(path, name)
 		if seen[name] {
-			return &Refusal{Code: "job.twice", Line: n.items[i].line, Path: full}
+			return item.refuse(&Refusal{Code: "job.twice", Path: full})
 		}
 		seen[name] = true
-		if err := decode(n.items[i], full, into.Field(at)); err != nil {
+		if err := decode(item, full, into.Field(at)); err != nil {
 			return err
 		}
 	}
@@ -85,7 +86,7 @@ func decode(n *node, path string, into reflect.Value) error {
 		if n.shape != text {
 			return wrongShape(n, path, "job.is.text")
 		}
-		into.SetString(n.text)
+		into.SetString(n.text())
 	case reflect.Pointer:
 		into.Set(reflect.New(into.Type().Elem()))
 		return decodeObject(n, path, into.Elem())
@@ -98,7 +99,7 @@ func decode(n *node, path string, into reflect.Value) error {
 func decodeValue(n *node, path string, into reflect.Value) error {
 	switch n.shape {
 	case text:
-		into.Set(reflect.ValueOf(Value{Text: n.text}))
+		into.Set(reflect.ValueOf(Value{Text: n.text()}))
 	case number:
 		into.Set(reflect.ValueOf(Value{Text: n.raw, number: true}))
 	default:
@@ -111,11 +112,13 @@ func decodeList(n *node, path string, into reflect.Value) error {
 	if n.shape != list {
 		return wrongShape(n, path, "job.is.list")
 	}
-	if len(n.items) == 0 {
+	items := n.open().items
+	if len(items) == 0 {
 		return nil
 	}
-	into.Set(reflect.MakeSlice(into.Type(), len(n.items), len(n.items)))
-	for i, item := range n.items {
+	into.Set(reflect.MakeSlice(into.Type(), len(items), len(items)))
+	for i := range items {
+		item := &items[i]
 		if item.shape == null {
 			return wrongShape(item, index(path, i), wanted(into.Type().Elem()))
 		}
@@ -137,15 +140,17 @@ func wanted(t reflect.Type) string {
 	return "job.is.object"
 }
 
-func wrongShape(n *node, path, want string) *Refusal {
-	return &Refusal{Code: "job.wrong-type", Line: n.line, Path: path, Is: n.shape.key(), Want: want}
+func wrongShape(n *node, path, want string) error {
+	return n.refuse(&Refusal{Code: "job.wrong-type", Path: path, Is: n.shape.key(), Want: want})
 }
 
 // compact returns a piece of JSON as it stood, without blanks between its tokens.
 func compact(n *node) json.RawMessage {
-	var b strings.Builder
-	writeInline(&b, n)
-	return json.RawMessage(b.String())
+	var b bytes.Buffer
+	if err := json.Compact(&b, []byte(n.raw)); err != nil {
+		panic(err) // raw was read as well-formed
+	}
+	return b.Bytes()
 }
 
 func join(path, name string) string {

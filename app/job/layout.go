@@ -23,14 +23,11 @@ func quote(s string) string {
 	return strings.TrimSuffix(b.String(), "\n")
 }
 
-func textNode(s string) *node { return &node{shape: text, raw: quote(s), text: s} }
-
-func (n *node) nested() bool { return n.shape == list || n.shape == object }
-
 // flat reports whether none of the items holds items.
 func (n *node) flat() bool {
-	for _, item := range n.items {
-		if item.nested() {
+	items := n.open().items
+	for i := range items {
+		if items[i].nested() {
 			return false
 		}
 	}
@@ -47,7 +44,7 @@ func (n *node) brackets() (opening, closing string) {
 // lead returns what stands before item i on its line.
 func (n *node) lead(i int) string {
 	if n.shape == object {
-		return quote(n.names[i]) + ": "
+		return quote(n.open().names[i]) + ": "
 	}
 	return ""
 }
@@ -60,12 +57,13 @@ func writeInline(b *strings.Builder, n *node) {
 	}
 	opening, closing := n.brackets()
 	b.WriteString(opening)
-	for i, item := range n.items {
+	items := n.open().items
+	for i := range items {
 		if i > 0 {
 			b.WriteString(", ")
 		}
 		b.WriteString(n.lead(i))
-		writeInline(b, item)
+		writeInline(b, &items[i])
 	}
 	b.WriteString(closing)
 }
@@ -77,14 +75,15 @@ func (n *node) room(columns int) int {
 		return columns - utf8.RuneCountInString(n.raw)
 	}
 	columns -= 2
-	for i, item := range n.items {
+	items := n.open().items
+	for i := range items {
 		if columns < 0 {
 			break
 		}
 		if i > 0 {
 			columns -= 2
 		}
-		columns = item.room(columns - utf8.RuneCountInString(n.lead(i)))
+		columns = items[i].room(columns - utf8.RuneCountInString(n.lead(i)))
 	}
 	return columns
 }
@@ -93,7 +92,7 @@ func (n *node) room(columns int) int {
 // where it fits, else filled lines of plain values, else a line for each item. The
 // job and its lists of parts, depth 0 and 1, always have a line for each item.
 func write(b *strings.Builder, n *node, depth, column int) {
-	split := depth < 2 && n.nested() && len(n.items) > 0 && (depth == 0 || !n.flat())
+	split := depth < 2 && n.nested() && len(n.open().items) > 0 && (depth == 0 || !n.flat())
 	switch {
 	case !split && n.room(pageWidth-column) > 0 || !n.nested():
 		writeInline(b, n)
@@ -108,13 +107,14 @@ func writeSplit(b *strings.Builder, n *node, depth int) {
 	opening, closing := n.brackets()
 	b.WriteString(opening)
 	indent := strings.Repeat("  ", depth+1)
-	for i, item := range n.items {
+	items := n.open().items
+	for i := range items {
 		if i > 0 {
 			b.WriteString(",")
 		}
 		lead := indent + n.lead(i)
 		b.WriteString("\n" + lead)
-		write(b, item, depth+1, utf8.RuneCountInString(lead))
+		write(b, &items[i], depth+1, utf8.RuneCountInString(lead))
 	}
 	b.WriteString("\n" + indent[2:] + closing)
 }
@@ -125,7 +125,7 @@ func writeFilled(b *strings.Builder, n *node, column int) {
 	opening, closing := n.brackets()
 	b.WriteString(opening)
 	used := column
-	for i, item := range n.items {
+	for i, item := range n.open().items {
 		piece := n.lead(i) + item.raw
 		width := utf8.RuneCountInString(piece) + 2
 		switch {

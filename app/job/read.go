@@ -1,6 +1,7 @@
 package job
 
 import (
+	"bytes"
 	"errors"
 	"io"
 	"os"
@@ -53,6 +54,16 @@ func Read(r io.Reader) (*Job, error) {
 	if len(data) > maxBytes {
 		return nil, &Refusal{Code: "job.too-large"}
 	}
+	data = bytes.TrimPrefix(data, []byte("\ufeff"))
+	j, err := readJob(data)
+	var refusal *Refusal
+	if errors.As(err, &refusal) && refusal.node != nil {
+		at(data, int(refusal.node.offset), refusal).node = nil
+	}
+	return j, err
+}
+
+func readJob(data []byte) (*Job, error) {
 	root, err := parse(data)
 	if err != nil {
 		return nil, err
@@ -91,11 +102,12 @@ func checkParts(root *node) error {
 		if parts == nil || parts.shape != list {
 			continue
 		}
-		if count += len(parts.items); count > maxParts {
-			return &Refusal{Code: "job.too-many-parts", Line: parts.line, Max: strconv.Itoa(maxParts)}
+		if count += len(parts.open().items); count > maxParts {
+			return parts.refuse(&Refusal{Code: "job.too-many-parts", Max: strconv.Itoa(maxParts)})
 		}
-		for i, part := range parts.items {
-			if err := checkID(part, index(name, i), seen); err != nil {
+		items := parts.open().items
+		for i := range items {
+			if err := checkID(&items[i], index(name, i), seen); err != nil {
 				return err
 			}
 		}
@@ -110,16 +122,16 @@ func checkID(part *node, path string, seen map[string]string) error {
 		return nil
 	}
 	id := part.member("id")
-	if id == nil || id.shape == null || (id.shape == text && id.text == "") {
-		return &Refusal{Code: "job.missing-id", Line: part.line, Path: path}
+	if id == nil || id.shape == null || (id.shape == text && id.text() == "") {
+		return part.refuse(&Refusal{Code: "job.missing-id", Path: path})
 	}
 	if id.shape != text {
 		return nil
 	}
-	if other, twice := seen[id.text]; twice {
-		return &Refusal{Code: "job.duplicate-id", Line: id.line, Path: path, Value: id.text, Max: other}
+	if other, twice := seen[id.text()]; twice {
+		return id.refuse(&Refusal{Code: "job.duplicate-id", Path: path, Value: id.text(), Max: other})
 	}
-	seen[id.text] = path
+	seen[id.text()] = path
 	return nil
 }
 

@@ -127,7 +127,7 @@ func TestOlderVersionsAreLiftedAStepAtATime(t *testing.T) {
 	lift := func(name string) migration {
 		return func(root *node) error {
 			order = append(order, name)
-			root.names, root.items = append(root.names, name), append(root.items, textNode("done"))
+			root.add(name, textNode("done"))
 			return nil
 		}
 	}

@@ -20,6 +20,14 @@ type Refusal struct {
 	Value  string // what was read
 	Max    string // what would do
 	Err    error  // what the system said
+
+	node *node // where it stands, while the file is at hand
+}
+
+// refuse says where in the file the refusal is about.
+func (n *node) refuse(r *Refusal) error {
+	r.node = n
+	return r
 }
 
 // Error says the refusal in English.

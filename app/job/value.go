@@ -41,7 +41,7 @@ func (v Value) node() *node {
 	case v.Text == "":
 		return nil
 	case v.number:
-		return &node{shape: number, raw: v.Text}
+		return numberNode(v.Text)
 	}
 	return textNode(v.Text)
 }

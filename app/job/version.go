@@ -19,7 +19,7 @@ var Version = len(migrations) + 1
 // job, and a version later than the latest.
 func checkVersion(root *node, latest int) (int, error) {
 	if root.shape != object || root.member("tipline") == nil {
-		return 0, &Refusal{Code: "job.foreign", Line: root.line}
+		return 0, root.refuse(&Refusal{Code: "job.foreign"})
 	}
 	n := root.member("tipline")
 	if n.shape != number {
@@ -27,10 +27,10 @@ func checkVersion(root *node, latest int) (int, error) {
 	}
 	v, err := strconv.ParseFloat(n.raw, 64)
 	if err != nil || v < 1 || v != math.Trunc(v) {
-		return 0, &Refusal{Code: "job.bad-version", Line: n.line, Value: n.raw, Max: strconv.Itoa(latest)}
+		return 0, n.refuse(&Refusal{Code: "job.bad-version", Value: n.raw, Max: strconv.Itoa(latest)})
 	}
 	if v > float64(latest) {
-		return 0, &Refusal{Code: "job.newer", Line: n.line, Value: n.raw, Max: strconv.Itoa(latest)}
+		return 0, n.refuse(&Refusal{Code: "job.newer", Value: n.raw, Max: strconv.Itoa(latest)})
 	}
 	return int(v), nil
 }

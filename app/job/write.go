@@ -47,7 +47,7 @@ func encodeObject(from reflect.Value) (*node, error) {
 			return nil, err
 		}
 		if item != nil {
-			n.names, n.items = append(n.names, name), append(n.items, item)
+			n.add(name, item)
 		}
 	}
 	for _, m := range from.Field(p.unknown).Interface().([]Member) {
@@ -55,7 +55,7 @@ func encodeObject(from reflect.Value) (*node, error) {
 		if err != nil {
 			return nil, err
 		}
-		n.names, n.items = append(n.names, m.Name), append(n.items, item)
+		n.add(m.Name, item)
 	}
 	return n, nil
 }
@@ -76,7 +76,7 @@ func encode(from reflect.Value) (*node, error) {
 		}
 		return textNode(v), nil
 	case int:
-		return &node{shape: number, raw: strconv.Itoa(v)}, nil
+		return numberNode(strconv.Itoa(v)), nil
 	}
 	if from.Kind() == reflect.Slice {
 		return encodeList(from)
@@ -102,7 +102,7 @@ func encodeList(from reflect.Value) (*node, error) {
 		if item == nil {
 			item = textNode("")
 		}
-		n.items = append(n.items, item)
+		n.add("", item)
 	}
 	return n, nil
 }

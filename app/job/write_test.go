@@ -127,8 +127,8 @@ func rapidInt(n int) string { b, _ := json.Marshal(n); return string(b) }
 
 func anyRaw(t *rapid.T) string {
 	return rapid.SampledFrom([]string{
-		`true`, `null`, `1.50`, `"\u00e9\/"`, `[]`, `{}`, `[1, [2, {"a": []}]]`, `{"b": 1, "a": {"b": 2}, "b": 3}`,
-		`["` + strings.Repeat("long ", 40) + `", 2]`,
+		`true`, `null`, `1.50`, `"\u00e9\/"`, `[]`, `{}`, `[1,[2,{"a":[]}]]`, `{"b":1,"a":{"b":2},"b":3}`, `{"}\\\"":"]"}`,
+		`["` + strings.Repeat("long ", 40) + `",2]`,
 	}).Draw(t, "raw")
 }
 
