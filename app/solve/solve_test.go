@@ -1,0 +1,179 @@
+package solve_test
+
+import (
+	"context"
+	"fmt"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tipline/app/job"
+	"tipline/app/solve"
+	"tipline/assets/words"
+	"tipline/geometry"
+)
+
+func set(t testing.TB, j *job.Job, part string, field geometry.Quantity, text string) *job.Job {
+	next, err := j.Set(part, field, text)
+	require.NoError(t, err)
+	return next
+}
+
+// errorsOf returns the sentences of a part's error findings, each with its field.
+func errorsOf(r *solve.Result, part string) []string {
+	var s []string
+	for _, f := range r.Findings {
+		if f.Severity == solve.Error && f.Part == part {
+			s = append(s, string(f.Field)+": "+f.Sentence(words.English(), solve.Units(r.Job)))
+		}
+	}
+	return s
+}
+
+// Each bad value is said on its own field, in one sentence that names what would
+// do, and leaves the steps that do not need it standing.
+func TestBadValues(t *testing.T) {
+	for _, row := range []struct {
+		part        string
+		field       geometry.Quantity
+		text, says  string
+		teethRemain bool
+	}{
+		{"third", "teeth.count", "seventy", "“seventy”", false},
+		{"third", "teeth.count", "2", "from 3 to 2000", false},
+		{"third", "teeth.count", "1000000000", "", false},
+		{"third", "teeth.module", "-0.6 mm", "", false},
+		{"third", "teeth.module", "", "still empty", false},
+		{"third", "teeth.module", "NaN", "", false},
+		{"third", "teeth.form", "involute", "cycloidal", false},
+		{"third", "thickness", "1 furlong", "", true},
+		{"third", "thickness", "1e9 mm", "", true},
+		{"third", "material", "cheese", "brass", true},
+		{"third", "hand", "widdershins", "anticlockwise", true},
+		{"third", "crossing.arms", "13", "from 3 to 12", true},
+		{"third", "crossing.hub", "50 mm", "at most", true},
+		{"third", "crossing.rim", "30 mm", "at most", true},
+		{"third", "crossing.fillet_at_rim", "40 mm", "at most", true},
+		{"third", "crossing.blade", "9/0", "2/0", true},
+		{"third", "dividing.ratio", "0", "from 1 to 1000", true},
+		{"third", "cutter.clearance", "80 deg", "", true},
+		{"third", "cutter.stock_width", "1 mm", "", true},
+		{"escape", "teeth.undercut", "60 deg", "", false},
+		{"escape", "teeth.back_radius", "0.001 mm", "", false},
+		{"escape", "teeth.land", "9 mm", "", false},
+		{"escape", "teeth.solve", "everything", "back_radius", false},
+	} {
+		t.Run(fmt.Sprintf("%s %s", row.field, row.text), func(t *testing.T) {
+			r := solve.Solve(context.Background(), set(t, sample(t), row.part, row.field, row.text))
+			says := errorsOf(r, row.part)
+			require.NotEmpty(t, says)
+			require.True(t, strings.HasPrefix(says[0], string(row.field)+": "), says[0])
+			require.Contains(t, says[0], row.says)
+			require.NotContains(t, says[0], "{", "an unfilled place: %s", says[0])
+			require.NotContains(t, says[0], "‹", "no text: %s", says[0])
+			require.Equal(t, row.teethRemain, r.Wheel(row.part).Teeth != nil)
+			for _, other := range r.Wheels {
+				if other.Part.ID != row.part {
+					require.NotNil(t, other.Crossing, "the other wheels stand")
+				}
+			}
+			t.Log(says)
+		})
+	}
+}
+
+func TestOneEditSolvesOneWheel(t *testing.T) {
+	j := sample(t)
+	var s solve.Solver
+	before := s.Solve(context.Background(), j)
+	after := s.Solve(context.Background(), set(t, j, "third", "crossing.rim", "2.5 mm"))
+	for i, w := range before.Wheels {
+		if w.Part.ID == "third" {
+			require.NotSame(t, w, after.Wheels[i])
+			require.InDelta(t, w.Crossing.RimRadius-0.2, after.Wheels[i].Crossing.RimRadius, 1e-12)
+			continue
+		}
+		require.Same(t, w, after.Wheels[i])
+	}
+	inches := s.Solve(context.Background(), set(t, j, "", "units", "in"))
+	require.NotSame(t, before.Wheels[0], inches.Wheels[0], "a bare number now means inches")
+}
+
+func TestSolvingGivesWay(t *testing.T) {
+	ctx, cancel := context.WithCancel(context.Background())
+	cancel()
+	require.Nil(t, solve.Solve(ctx, sample(t)))
+}
+
+// A number without a unit is in the job's units.
+func TestBareNumbers(t *testing.T) {
+	j := set(t, sample(t), "third", "thickness", "1.5")
+	require.InDelta(t, 1.5, solve.Solve(context.Background(), j).Wheel("third").Thickness, 1e-12)
+	j = set(t, set(t, sample(t), "third", "thickness", "0.0625"), "", "units", "in")
+	require.InDelta(t, 1.5875, solve.Solve(context.Background(), j).Wheel("third").Thickness, 1e-12)
+}
+
+// The value that a sentence says would do does, when it is typed back.
+func TestWhatWouldDoDoes(t *testing.T) {
+	for _, row := range []struct {
+		field geometry.Quantity
+		text  string
+	}{
+		{"crossing.hub", "60 mm"}, {"crossing.rim", "30 mm"},
+		{"crossing.fillet_at_rim", "40 mm"},
+	} {
+		t.Run(string(row.field), func(t *testing.T) {
+			j := set(t, sample(t), "third", row.field, row.text)
+			r := solve.Solve(context.Background(), j)
+			best := ""
+			for _, f := range r.Findings {
+				for _, p := range f.Places {
+					if f.Severity == solve.Error && f.Field == row.field && p.Name == "max" {
+						best = solve.Units(j).Length(p.Value)
+					}
+				}
+			}
+			require.NotEmpty(t, best, errorsOf(r, "third"))
+			r = solve.Solve(context.Background(), set(t, j, "third", row.field, best))
+			for _, f := range r.Findings {
+				require.False(t, f.Severity == solve.Error && f.Part == "third" && f.Field == row.field,
+					"%s was said to do: %s", best, errorsOf(r, "third"))
+			}
+		})
+	}
+}
+
+// large is a wheel of 360 teeth with six filleted windows.
+func large(t testing.TB) *job.Job {
+	j := sample(t)
+	for field, text := range map[geometry.Quantity]string{
+		"teeth.count": "360", "crossing.arms": "6", "crossing.rim": "6 mm", "crossing.hub": "40 mm",
+		"crossing.arm_at_rim": "6 mm", "crossing.arm_at_hub": "9 mm", "crossing.fillet_at_rim": "3 mm",
+		"crossing.fillet_at_hub": "4 mm",
+	} {
+		j = set(t, j, "third", field, text)
+	}
+	k := *j
+	k.Wheels = []*job.Wheel{j.Wheel("third")}
+	return &k
+}
+
+func BenchmarkSolve360Teeth(b *testing.B) {
+	j := large(b)
+	r := solve.Solve(context.Background(), j)
+	require.Empty(b, errorsOf(r, "third"))
+	require.Len(b, r.Wheels[0].Crossing.Windows, 6)
+	b.ReportAllocs()
+	for b.Loop() {
+		solve.Solve(context.Background(), j)
+	}
+}
+
+func BenchmarkSolveSample(b *testing.B) {
+	j := sample(b)
+	b.ReportAllocs()
+	for b.Loop() {
+		solve.Solve(context.Background(), j)
+	}
+}
