@@ -1,151 +1,146 @@
 package geometry
 
-import "math"
+import (
+	"errors"
+	"math"
+)
 
-// Fillet returns the arc of the given radius that is tangent to a and to b near
-// the corner where a ends and b starts, and the shares along each where it
-// touches. Any two of line and arc will do. A radius too large to touch both is
-// a Limit whose Max is the largest that does, to 1 µm; so is a corner that does
-// not turn.
+// Fillet returns the arc of the given radius tangent to a, which ends at the
+// corner, and to b, which begins there; it leaves a at the share s and joins b at
+// the share t. It lies on the inner side of the corner, whichever way that turns.
+//
+// Its centre lies at the radius from both: a line's locus is its parallel, an
+// arc's a circle about the same centre. A radius that does not fit between the
+// far ends gives a Limit with the largest that does, to 1 µm.
 func Fillet(a, b Segment, radius float64) (arc Segment, s, t float64, err error) {
-	if !finite(radius) || radius <= 0 {
-		return Segment{}, 0, 0, AtLeast("", radius, 0, "fillet.radius")
+	ca, cb := newCurve(a), newCurve(b)
+	turn := ca.arriving().Cross(cb.leaving())
+	switch {
+	case !finite(radius) || radius <= 0:
+		return arc, 0, 0, AtLeast("", radius, 0, "geometry.fillet-not-positive")
+	case !a.To.near(b.From):
+		return arc, 0, 0, errors.New("fillet: the segments do not meet at a corner")
+	case math.Abs(turn) <= smoothTurn:
+		return arc, 0, 0, errors.New("fillet: the corner is smooth already")
 	}
-	if arc, s, t, ok := fillet(a, b, radius); ok {
+	side := math.Copysign(1, turn)
+	if arc, s, t, ok := fit(&ca, &cb, radius, side); ok {
 		return arc, s, t, nil
 	}
-	return Segment{}, 0, 0, AtMost("", radius, largestFillet(a, b, radius), "fillet.too-large")
+	return arc, 0, 0, AtMost("", radius, largestFit(&ca, &cb, radius, side), "geometry.fillet-too-large")
 }
 
-// filletStep is how finely the largest fillet is found, in millimetres.
-const filletStep = 1e-6
+// smoothTurn is the sine of the least turn taken for a corner: below it the ends
+// of the fillet are not told apart from the corner, 1e-9 mm at a radius of 1 m.
+const smoothTurn = 1e-9
 
-// largestFillet closes in on the largest radius below one that does not fit.
-func largestFillet(a, b Segment, high float64) float64 {
-	low := 0.0
-	for high-low > filletStep {
-		mid := (low + high) / 2
-		if _, _, _, ok := fillet(a, b, mid); ok {
-			low = mid
+// fit returns the fillet nearest the corner that touches both segments.
+func fit(a, b *curve, radius, side float64) (arc Segment, s, t float64, ok bool) {
+	centres, n := centresAt(a, b, radius, side)
+	for _, c := range centres[:n] {
+		from, to := a.foot(c, radius, side), b.foot(c, radius, side)
+		if !from.Finite() || !to.Finite() || !a.holds(from) || !b.holds(to) {
+			continue
+		}
+		if u, v := a.share(from), b.share(to); !ok || u > s {
+			turn := a.travel(from).Angle(b.travel(to))
+			if turn*Angle(side) < 0 {
+				turn += FullTurn * Angle(side)
+			}
+			arc = Segment{from, to, math.Tan(float64(turn) / 4), b.Quantity}
+			s, t, ok = u, v, from != to
+		}
+	}
+	return arc, s, t, ok
+}
+
+// Angle returns the turn from p's direction to q's, in (−π, π].
+func (p Point) Angle(q Point) Angle { return Angle(math.Atan2(p.Cross(q), p.Dot(q))) }
+
+// centresAt returns the points at distance r from the endless lines or circles of
+// a and b, to their left for side +1, to their right for −1.
+func centresAt(a, b *curve, r, side float64) (pts [2]Point, n int) {
+	da, db := a.travel(a.From), b.travel(b.From)
+	pa, pb := a.From.Add(da.Left().Times(r*side)), b.From.Add(db.Left().Times(r*side))
+	switch {
+	case !a.round && !b.round:
+		cross := da.Cross(db)
+		return [2]Point{pa.Add(da.Times(pb.Sub(pa).Cross(db) / cross))}, 1
+	case !a.round:
+		return LineCircle(pa, da, b.centre, math.Abs(b.locus(r, side)))
+	case !b.round:
+		return LineCircle(pb, db, a.centre, math.Abs(a.locus(r, side)))
+	}
+	return CircleCircle(a.centre, math.Abs(a.locus(r, side)), b.centre, math.Abs(b.locus(r, side)))
+}
+
+// locus returns the radius of the circle on which the points lie that are r to
+// the left (side +1) or right (−1) of an arc; negative where they lie beyond its
+// centre.
+func (c *curve) locus(r, side float64) float64 {
+	if side*c.Bulge > 0 {
+		return c.radius - r
+	}
+	return c.radius + r
+}
+
+// foot returns the point of the endless line or circle from which the point at
+// distance r to its left or right is p.
+func (c *curve) foot(p Point, r, side float64) Point {
+	if !c.round {
+		return p.Sub(c.travel(c.From).Left().Times(r * side))
+	}
+	return c.centre.Add(p.Sub(c.centre).Times(c.radius / c.locus(r, side)))
+}
+
+// largestFit returns the largest radius below the given one that fits, to 1 µm.
+func largestFit(a, b *curve, radius, side float64) float64 {
+	low, high := 0.0, radius
+	for high-low > 1e-6*math.Min(1, high) {
+		middle := (low + high) / 2
+		if _, _, _, ok := fit(a, b, middle, side); ok {
+			low = middle
 		} else {
-			high = mid
+			high = middle
 		}
 	}
 	return low
 }
 
-func fillet(a, b Segment, radius float64) (arc Segment, s, t float64, ok bool) {
-	u, v := a.Tangent(1), b.Tangent(0)
-	if u.Cross(v) < 0 {
-		arc, t, s, ok = filletLeft(b.Reverse(), a.Reverse(), radius)
-		return arc.Reverse(), 1 - s, 1 - t, ok
-	}
-	return filletLeft(a, b, radius)
-}
-
-// filletLeft is fillet for a corner that turns left: the centre lies where both
-// segments moved left by the radius meet.
-func filletLeft(a, b Segment, radius float64) (arc Segment, s, t float64, ok bool) {
-	centres, n := carriersMeet(a, b, radius)
-	least := math.Inf(1)
-	for _, c := range centres[:n] {
-		p, onA, okA := touch(a, c)
-		q, onB, okB := touch(b, c)
-		if !okA || !okB || c.Dist(a.To) >= least {
-			continue
-		}
-		from, to := a.Tangent(onA), b.Tangent(onB)
-		sweep := math.Atan2(from.Cross(to), from.Dot(to))
-		if sweep <= 0 {
-			continue
-		}
-		least, s, t, ok = c.Dist(a.To), onA, onB, true
-		arc = Segment{From: p, To: q, Bulge: math.Tan(sweep / 4)}
-	}
-	return arc, s, t, ok
-}
-
-// touch returns the point of a segment at which a circle about c is tangent to
-// it; false when that lies beyond its ends.
-func touch(s Segment, c Point) (Point, float64, bool) {
-	var p Point
-	if a, round := s.Arc(); round {
-		way := c.Sub(a.Centre)
-		if way.Norm() == 0 {
-			return p, 0, false
-		}
-		p = a.Centre.Add(way.Times(a.Radius / way.Norm()))
-	} else {
-		d := s.To.Sub(s.From)
-		p = s.From.Add(d.Times(c.Sub(s.From).Dot(d) / d.Dot(d)))
-	}
-	q, t := s.Nearest(p)
-	return q, t, p.Dist(q) <= onSegment
-}
-
-// carriersMeet returns where the endless lines and whole circles that carry two
-// segments meet once both are moved left by d.
-func carriersMeet(a, b Segment, d float64) (pts [2]Point, n int) {
-	arcA, roundA := a.Arc()
-	arcB, roundB := b.Arc()
-	rA, rB := arcA.movedRadius(d), arcB.movedRadius(d)
-	if (roundA && rA <= 0) || (roundB && rB <= 0) {
-		return pts, 0
-	}
-	switch {
-	case roundA && roundB:
-		return CircleCircle(arcA.Centre, rA, arcB.Centre, rB)
-	case roundA:
-		return LineCircle(b.From.Add(b.Tangent(0).Left().Times(d)), b.To.Sub(b.From), arcA.Centre, rA)
-	case roundB:
-		return LineCircle(a.From.Add(a.Tangent(0).Left().Times(d)), a.To.Sub(a.From), arcB.Centre, rB)
-	}
-	moved := a.Tangent(0).Left().Times(d)
-	pts[0], n = lineLine(a.Move(moved), b.Move(b.Tangent(0).Left().Times(d)))
-	return pts, n
-}
-
-// movedRadius returns the arc's radius once it is moved left by d; not positive
-// when nothing is left.
-func (a Arc) movedRadius(d float64) float64 {
-	if a.Sweep > 0 {
-		return a.Radius - d
-	}
-	return a.Radius + d
-}
-
-// Round returns the outline with the corner at a vertex rounded by an arc of the
-// radius tangent to both its neighbours, made by q. A radius that does not fit is
-// a Limit of q.
+// Round returns the outline with the given corner rounded by an arc of the radius
+// that the quantity made. Where the arc takes up the whole of a neighbour, that
+// neighbour is gone. A radius that does not fit gives a Limit of the quantity
+// with the largest that does.
 func (o Outline) Round(corner int, radius float64, q Quantity) (Outline, error) {
+	if o.Len() < 2 {
+		return Outline{}, errors.New("round: the outline is empty")
+	}
 	n := o.Len()
-	i := (corner%n + n) % n
-	before, after := o.Segment(i-1), o.Segment(i)
+	corner = (corner%n + n) % n
+	before, after := o.Segment(corner-1), o.Segment(corner)
 	arc, s, t, err := Fillet(before, after, radius)
 	if err != nil {
-		limit := *err.(*Limit)
-		limit.Quantity = q
-		return Outline{}, &limit
+		var limit *Limit
+		if errors.As(err, &limit) {
+			limit.Quantity = q
+		}
+		return Outline{}, err
 	}
 	var vs []Vertex
-	for k := range n {
-		vs = append(vs, o.vertices[k])
-	}
-	vs[(i+n-1)%n].Bulge = before.Part(0, s).Bulge
-	rest := after.Part(t, 1)
-	vs[i] = Vertex{arc.From, arc.Bulge, q}
-	vs = append(vs[:i+1], append([]Vertex{{arc.To, rest.Bulge, rest.Quantity}}, vs[i+1:]...)...)
-	return NewOutline(tidied(vs))
-}
-
-// tidied drops vertices that coincide with the next, where a fillet has used up a
-// whole segment.
-func tidied(vs []Vertex) []Vertex {
-	var out []Vertex
-	for i, v := range vs {
-		if v.Point.Dist(vs[(i+1)%len(vs)].Point) > onSegment {
-			out = append(out, v)
+	for i := range n {
+		switch i {
+		case corner:
+			vs = append(vs, Vertex{arc.From, arc.Bulge, q})
+			if t < 1 {
+				vs = append(vs, Vertex{arc.To, after.Part(t, 1).Bulge, after.Quantity})
+			}
+		case (corner - 1 + n) % n:
+			if s > 0 {
+				vs = append(vs, Vertex{before.From, before.Part(0, s).Bulge, before.Quantity})
+			}
+		default:
+			vs = append(vs, o.vertices[i])
 		}
 	}
-	return out
+	return NewOutline(vs)
 }

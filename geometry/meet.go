@@ -1,6 +1,10 @@
 package geometry
 
-import "math"
+import (
+	"cmp"
+	"math"
+	"slices"
+)
 
 // Meeting is a point that two segments share, with its share along each.
 type Meeting struct {
@@ -14,6 +18,11 @@ type Meeting struct {
 // a shallow angle.
 const onSegment = 1e-9
 
+// touching is how far, in millimetres, a line or circle may reach past another
+// and still be taken to touch it in one point: rounding in distances between
+// coordinates up to 2,000 mm, each to 2.3e-13 mm, adds up to some 1e-12 mm.
+const touching = 1e-11
+
 // LineCircle returns where the endless line through p in direction dir meets the
 // circle about c: 0, 1 (it touches) or 2 points, in order along dir.
 func LineCircle(p, dir, c Point, r float64) (pts [2]Point, n int) {
@@ -23,33 +32,34 @@ func LineCircle(p, dir, c Point, r float64) (pts [2]Point, n int) {
 	}
 	u := dir.Times(1 / length)
 	foot := p.Add(u.Times(c.Sub(p).Dot(u)))
-	d := foot.Dist(c)
+	d := math.Abs(u.Cross(c.Sub(p)))
 	switch {
 	case d > r+onSegment:
 		return pts, 0
-	case d >= r:
+	case d >= r-touching:
 		return [2]Point{foot}, 1
 	}
 	half := u.Times(math.Sqrt((r - d) * (r + d)))
 	return [2]Point{foot.Sub(half), foot.Add(half)}, 2
 }
 
-// CircleCircle returns where two circles meet: 0, 1 (they touch) or 2 points.
-// Equal circles meet in none.
+// CircleCircle returns where two circles meet: 0, 1 (they touch) or 2 points, the
+// first to the right of the way from c1 to c2. Circles that coincide within
+// 1e-9 mm meet in none.
 func CircleCircle(c1 Point, r1 float64, c2 Point, r2 float64) (pts [2]Point, n int) {
 	way := c2.Sub(c1)
 	d := way.Norm()
-	if d == 0 || d > r1+r2+onSegment || d < math.Abs(r1-r2)-onSegment {
+	apart, within := d-(r1+r2), math.Abs(r1-r2)-d
+	if d+math.Abs(r1-r2) <= onSegment || apart > onSegment || within > onSegment {
 		return pts, 0
 	}
 	u := way.Times(1 / d)
 	along := (d + (r1-r2)*(r1+r2)/d) / 2
-	foot := c1.Add(u.Times(along))
-	h2 := (r1 - along) * (r1 + along)
-	if h2 <= 0 {
-		return [2]Point{foot}, 1
+	if apart >= -touching || within >= -touching {
+		return [2]Point{c1.Add(u.Times(math.Copysign(r1, along)))}, 1
 	}
-	half := u.Left().Times(math.Sqrt(h2))
+	foot := c1.Add(u.Times(along))
+	half := u.Left().Times(math.Sqrt(math.Max(0, (r1-along)*(r1+along))))
 	return [2]Point{foot.Sub(half), foot.Add(half)}, 2
 }
 
@@ -57,66 +67,74 @@ func CircleCircle(c1 Point, r1 float64, c2 Point, r2 float64) (pts [2]Point, n i
 // Segments that lie along each other share the ends of the stretch they have in
 // common.
 func Meet(a, b Segment) []Meeting {
-	var pts [2]Point
-	n := 0
-	arcA, roundA := a.Arc()
-	arcB, roundB := b.Arc()
-	switch {
-	case !roundA && !roundB:
-		pts[0], n = lineLine(a, b)
-	case !roundA:
-		pts, n = LineCircle(a.From, a.To.Sub(a.From), arcB.Centre, arcB.Radius)
-	case !roundB:
-		pts, n = LineCircle(b.From, b.To.Sub(b.From), arcA.Centre, arcA.Radius)
-	default:
-		pts, n = CircleCircle(arcA.Centre, arcA.Radius, arcB.Centre, arcB.Radius)
+	ca, cb := newCurve(a), newCurve(b)
+	pts, n := meet(&ca, &cb)
+	var ms []Meeting
+	for _, p := range pts[:n] {
+		ms = append(ms, Meeting{p, ca.share(p), cb.share(p)})
 	}
-	if n == 0 {
+	slices.SortFunc(ms, func(m, k Meeting) int { return cmp.Compare(m.S, k.S) })
+	return ms
+}
+
+// meet returns the points two curves share, as Meet.
+func meet(a, b *curve) (pts [4]Point, n int) {
+	var found [2]Point
+	k := 0
+	switch {
+	case !a.box.Touches(b.box):
+		return pts, 0
+	case !a.round && !b.round:
+		found[0], k = lineLine(a, b)
+	case !a.round:
+		found, k = LineCircle(a.From, a.To.Sub(a.From), b.centre, b.radius)
+	case !b.round:
+		found, k = LineCircle(b.From, b.To.Sub(b.From), a.centre, a.radius)
+	default:
+		found, k = CircleCircle(a.centre, a.radius, b.centre, b.radius)
+	}
+	if k == 0 {
 		return along(a, b)
 	}
-	return onBoth(a, b, pts[:n])
+	for _, p := range found[:k] {
+		if a.holds(p) && b.holds(p) {
+			pts[n] = p
+			n++
+		}
+	}
+	return pts, n
 }
 
 // lineLine returns where the endless lines of two straight segments cross; none
-// for parallel ones.
-func lineLine(a, b Segment) (Point, int) {
+// for parallel ones and for ones that lie along each other.
+func lineLine(a, b *curve) (Point, int) {
 	u, v := a.To.Sub(a.From), b.To.Sub(b.From)
-	cross := u.Cross(v)
-	if math.Abs(cross) <= 1e-14*u.Norm()*v.Norm() {
+	way := b.From.Sub(a.From)
+	cross, length := u.Cross(v), root(u)
+	off := math.Max(math.Abs(u.Cross(way)), math.Abs(u.Cross(b.To.Sub(a.From)))) / length
+	if off <= onSegment || math.Abs(cross) <= 1e-14*length*root(v) {
 		return Point{}, 0
 	}
-	t := b.From.Sub(a.From).Cross(v) / cross
-	return a.From.Add(u.Times(t)), 1
-}
-
-// onBoth keeps the points that lie on both segments.
-func onBoth(a, b Segment, pts []Point) []Meeting {
-	var ms []Meeting
-	for _, p := range pts {
-		onA, s := a.Nearest(p)
-		onB, t := b.Nearest(p)
-		if p.Dist(onA) <= onSegment && p.Dist(onB) <= onSegment {
-			ms = append(ms, Meeting{p, s, t})
-		}
-	}
-	if len(ms) == 2 && ms[0].S > ms[1].S {
-		ms[0], ms[1] = ms[1], ms[0]
-	}
-	return ms
+	return a.From.Add(u.Times(way.Cross(v) / cross)), 1
 }
 
 // along returns the ends of the stretch that two segments lie along each other,
 // one where they share an end alone.
-func along(a, b Segment) []Meeting {
-	var ms []Meeting
-	for _, p := range []Point{a.From, a.To, b.From, b.To} {
-		fresh := onBoth(a, b, []Point{p})
-		for _, m := range ms {
-			if m.At.Dist(p) <= onSegment {
-				fresh = nil
+func along(a, b *curve) (pts [4]Point, n int) {
+	add := func(p Point, on *curve) {
+		for _, q := range pts[:n] {
+			if p.near(q) {
+				return
 			}
 		}
-		ms = append(ms, fresh...)
+		if on.dist(p) <= onSegment {
+			pts[n] = p
+			n++
+		}
 	}
-	return ms
+	add(a.From, b)
+	add(a.To, b)
+	add(b.From, a)
+	add(b.To, a)
+	return pts, n
 }

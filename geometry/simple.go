@@ -1,44 +1,33 @@
 package geometry
 
-// Simple reports whether the outline neither crosses nor touches itself.
+// Simple reports whether the outline neither crosses nor touches itself. An empty
+// outline is simple.
 func (o Outline) Simple() bool {
 	_, crosses := o.SelfCrossing()
-	return !crosses && o.Len() > 0
+	return !crosses
 }
 
 // SelfCrossing returns a point where the outline crosses or touches itself, and
-// whether there is one.
-func (o Outline) SelfCrossing() (Point, bool) {
-	segments := o.Segments()
-	x := newIndex(boxesOf(segments, onSegment))
-	var at Point
-	found := false
-	for i := range segments {
-		x.near(x.boxes[i], func(j int) bool {
-			if j > i {
-				at, found = crossing(segments, i, j)
-			}
-			return !found
-		})
-		if found {
-			return at, true
-		}
-	}
-	return Point{}, false
+// whether there is one. Points within 1e-9 mm of each other count as one.
+func (o Outline) SelfCrossing() (at Point, crosses bool) {
+	cs := o.curves()
+	newTree(cs).pairs(func(i, j int) bool {
+		at, crosses = meetsAgain(cs, i, j)
+		return !crosses
+	})
+	return at, crosses
 }
 
-// crossing returns a point that segments i < j share besides the corner of
-// neighbours.
-func crossing(segments []Segment, i, j int) (Point, bool) {
-	n := len(segments)
-	for _, m := range Meet(segments[i], segments[j]) {
-		if j == i+1 && m.At.Dist(segments[i].To) <= 2*onSegment {
-			continue
+// meetsAgain reports where curves i < j of a closed run meet otherwise than at
+// the vertices they share as neighbours.
+func meetsAgain(cs []curve, i, j int) (Point, bool) {
+	pts, n := meet(&cs[i], &cs[j])
+	for _, p := range pts[:n] {
+		joint := j == i+1 && p.near(cs[j].From)
+		closing := i == 0 && j == len(cs)-1 && p.near(cs[0].From)
+		if !joint && !closing {
+			return p, true
 		}
-		if i == 0 && j == n-1 && m.At.Dist(segments[i].From) <= 2*onSegment {
-			continue
-		}
-		return m.At, true
 	}
 	return Point{}, false
 }

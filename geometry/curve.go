@@ -1,0 +1,137 @@
+package geometry
+
+import "math"
+
+// curve is a segment made ready for many questions: its circle and its box are
+// worked out once, and nothing asked of it needs an angle.
+type curve struct {
+	Segment
+	round  bool
+	out    Point // from the centre to From
+	centre Point
+	radius float64
+	box    Box // holds every point within onSegment of the segment
+}
+
+func newCurve(s Segment) curve {
+	c := curve{Segment: s, box: NoBox().With(s.From).With(s.To)}
+	if b := s.Bulge; b != 0 {
+		chord := s.To.Sub(s.From)
+		c.round = true
+		c.out = chord.Times(-0.5).Sub(chord.Left().Times((1 - b*b) / (4 * b)))
+		c.centre = s.From.Sub(c.out)
+		c.radius = math.Sqrt(chord.Dot(chord)) * (1 + b*b) / (4 * math.Abs(b))
+		for k := range 4 {
+			if p := c.centre.Add(quarter(k).Times(c.radius)); c.reaches(p) {
+				c.box = c.box.With(p)
+			}
+		}
+	}
+	c.box = c.box.Grow(onSegment)
+	return c
+}
+
+// reaches reports whether an arc spans the direction of p from its centre, for a
+// p on its circle: the arc lies on one side of its chord.
+func (c *curve) reaches(p Point) bool {
+	side := c.To.Sub(c.From).Cross(p.Sub(c.From))
+	return side*c.Bulge <= 0
+}
+
+// dist returns the distance of p from the segment.
+func (c *curve) dist(p Point) float64 {
+	if !c.round {
+		chord, way := c.To.Sub(c.From), p.Sub(c.From)
+		t := way.Dot(chord) / chord.Dot(chord)
+		switch {
+		case t <= 0:
+			return root(way)
+		case t >= 1:
+			return root(p.Sub(c.To))
+		}
+		return math.Abs(chord.Cross(way)) / root(chord)
+	}
+	way := p.Sub(c.centre)
+	length := root(way)
+	if length == 0 || c.reaches(c.centre.Add(way.Times(c.radius/length))) {
+		return math.Abs(c.height(p))
+	}
+	return math.Min(root(p.Sub(c.From)), root(p.Sub(c.To)))
+}
+
+// root is the length of p; unlike Norm it need not fear overflow, for
+// coordinates are checked to be far from it.
+func root(p Point) float64 { return math.Sqrt(p.X*p.X + p.Y*p.Y) }
+
+// height returns how far p lies outside the arc's circle, negative inside: its
+// power over its distance plus the radius, taken from the arc's start so that a
+// large radius costs no digits.
+func (c *curve) height(p Point) float64 {
+	way := p.Sub(c.From)
+	power := way.Dot(way) + 2*way.Dot(c.out)
+	return power / (root(way.Add(c.out)) + c.radius)
+}
+
+// holds reports whether p, on the endless line or circle, lies on the segment or
+// within onSegment of its ends.
+func (c *curve) holds(p Point) bool {
+	if c.From.near(p) || c.To.near(p) {
+		return true
+	}
+	if c.round {
+		return c.reaches(p)
+	}
+	chord := c.To.Sub(c.From)
+	t := p.Sub(c.From).Dot(chord)
+	return t > 0 && t < chord.Dot(chord)
+}
+
+// near reports whether p and q are one point within onSegment.
+func (p Point) near(q Point) bool {
+	dx, dy := p.X-q.X, p.Y-q.Y
+	return dx*dx+dy*dy <= onSegment*onSegment
+}
+
+// share returns how far along the segment p, a point on it, lies: 0 to 1.
+func (c *curve) share(p Point) float64 {
+	switch {
+	case c.From.near(p):
+		return 0
+	case c.To.near(p):
+		return 1
+	case !c.round:
+		chord := c.To.Sub(c.From)
+		return math.Min(1, math.Max(0, p.Sub(c.From).Dot(chord)/chord.Dot(chord)))
+	}
+	way := p.Sub(c.centre)
+	turn := Angle(math.Atan2(c.out.Cross(way), c.out.Dot(way)))
+	if c.Bulge < 0 {
+		turn = -turn
+	}
+	return math.Min(1, float64(turn.Turn())/(4*math.Atan(math.Abs(c.Bulge))))
+}
+
+// leaving returns the unit direction of travel at the start.
+func (c *curve) leaving() Point { return c.travel(c.From) }
+
+// arriving returns the unit direction of travel at the end.
+func (c *curve) arriving() Point { return c.travel(c.To) }
+
+// travel returns the unit direction of travel at p on the segment.
+func (c *curve) travel(p Point) Point {
+	if !c.round {
+		chord := c.To.Sub(c.From)
+		return chord.Times(1 / root(chord))
+	}
+	out := p.Sub(c.From).Add(c.out)
+	return out.Left().Times(math.Copysign(1/root(out), c.Bulge))
+}
+
+// curves returns the outline's segments made ready.
+func (o Outline) curves() []curve {
+	cs := make([]curve, o.Len())
+	for i, v := range o.vertices {
+		cs[i] = newCurve(Segment{v.Point, o.vertices[(i+1)%len(cs)].Point, v.Bulge, v.Quantity})
+	}
+	return cs
+}

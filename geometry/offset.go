@@ -1,0 +1,113 @@
+package geometry
+
+import "math"
+
+// offset is an outline's parallel in the making: every curve on which its points
+// may lie, to the left of each segment and round the corners.
+type offset struct {
+	source Outline
+	tree   *tree // of the source's curves
+	d      []float64
+	most   float64 // the largest of d
+	inward bool    // the left is the inside
+	parts  []part
+}
+
+// part is a curve on which points of the offset may lie.
+type part struct {
+	curve
+	cap  bool // may reach over to the right of the source
+	cuts []cut
+}
+
+// cut is a place along a part where another part meets it.
+type cut struct {
+	at    Point
+	share float64
+}
+
+func newOffset(o Outline, d []float64, change float64, inward bool) *offset {
+	f := &offset{source: o, tree: newTree(o.curves()), inward: inward}
+	f.d = make([]float64, len(d))
+	for i, v := range d {
+		if v > 0 {
+			f.d[i] = math.Max(0, v+change)
+		}
+		f.most = math.Max(f.most, f.d[i])
+	}
+	n := len(f.d)
+	f.parts = make([]part, 0, 2*n)
+	for i := range n {
+		c := &f.tree.curves[i]
+		if s, ok := c.parallel(f.d[i]); ok {
+			f.parts = append(f.parts, part{curve: newCurve(s)})
+		}
+		f.corner(c, &f.tree.curves[(i+1)%n], f.d[i], f.d[(i+1)%n])
+	}
+	return f
+}
+
+// collapsed is the radius in millimetres at which a parallel arc is taken for a
+// point: the ends of what it joined then agree within twice that.
+const collapsed = 5e-10
+
+// parallel returns the segment's parallel at d to its left, and whether there is
+// one: an arc whose centre is nearer than d has none.
+func (c *curve) parallel(d float64) (Segment, bool) {
+	s := c.Segment
+	if d == 0 {
+		return s, true
+	}
+	if c.round && c.locus(d, 1) <= collapsed {
+		return s, false
+	}
+	s.From = s.From.Add(c.leaving().Left().Times(d))
+	s.To = s.To.Add(c.arriving().Left().Times(d))
+	return s, true
+}
+
+// corner adds the arc that rolls round the vertex between a and b where the
+// offset would gape there.
+func (f *offset) corner(a, b *curve, da, db float64) {
+	in, out := a.arriving(), b.leaving()
+	v := b.From
+	switch {
+	case da > db:
+		f.roll(v, in.Left(), in.Left().Times(-1), da, a.Quantity, true)
+	case da < db:
+		f.roll(v, out.Left().Times(-1), out.Left(), db, b.Quantity, true)
+	case in.Cross(out) < 0:
+		f.roll(v, in.Left(), out.Left(), da, a.Quantity, in.Dot(out) < 0)
+	case in.Dot(out) < 0 && in.Cross(out) < smoothTurn:
+		f.roll(v, in.Left(), out.Left(), da, a.Quantity, true)
+	}
+}
+
+// roll adds the arc of radius d about v that runs clockwise between two
+// directions.
+func (f *offset) roll(v, from, to Point, d float64, q Quantity, over bool) {
+	p, r := v.Add(from.Times(d)), v.Add(to.Times(d))
+	if p.near(r) {
+		return
+	}
+	turn := float64(from.Angle(to))
+	if turn > 0 {
+		turn -= 2 * math.Pi
+	}
+	s := Segment{p, r, math.Tan(turn / 4), q}
+	f.parts = append(f.parts, part{curve: newCurve(s), cap: over})
+}
+
+// tooNear is by how much a point of the offset may lie nearer to the source than
+// its distance, in millimetres: over rounding, 1e-12 mm, and the changes of
+// nudge apart.
+const tooNear = 1e-10
+
+// keeps reports whether p, a point of a part, belongs to the offset: no segment
+// of the source is nearer than its distance.
+func (f *offset) keeps(p Point, over bool) bool {
+	clear := f.tree.about(p, f.most, func(i int) bool {
+		return f.d[i] == 0 || f.tree.curves[i].dist(p) >= f.d[i]-tooNear
+	})
+	return clear && (!over || (f.source.Winding(p) != 0) == f.inward)
+}
