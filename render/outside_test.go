@@ -156,8 +156,8 @@ func (p plate) edge(t *testing.T, from, to geometry.Point) float64 {
 // measure checks bars, circle and tips to one pixel.
 func (p plate) measure(t *testing.T) {
 	p.bars(t)
-	p.circle(t)
-	p.tips(t)
+	p.circle(t, point(middle, middle))
+	p.tips(t, point(middle, middle))
 }
 
 func (p plate) bars(t *testing.T) {
@@ -175,9 +175,8 @@ func (p plate) bars(t *testing.T) {
 
 // circle measures the circle at every second degree: across, up, and how far from
 // round.
-func (p plate) circle(t *testing.T) {
+func (p plate) circle(t *testing.T, centre geometry.Point) {
 	var at [180]geometry.Point
-	centre := point(middle, middle)
 	for i := range at {
 		way := geometry.Degrees(float64(2 * i))
 		from := centre.Add(geometry.Polar(radius-0.5, way))
@@ -197,8 +196,8 @@ func (p plate) circle(t *testing.T) {
 }
 
 // tips measures over opposite tips, whose ink stands half a pen proud.
-func (p plate) tips(t *testing.T) {
-	centre, pen := point(middle, middle), render.Visible.Width()
+func (p plate) tips(t *testing.T, centre geometry.Point) {
+	pen := render.Visible.Width()
 	for _, tip := range []int{0, 7, 15, 22} {
 		way := geometry.Clock(geometry.Angle(tip) * geometry.FullTurn / 60)
 		out := geometry.Polar(1, way)
