@@ -77,10 +77,6 @@ func finished(t testing.TB, w Wheel, arms, divisions int) Wheel {
 		FilletAtRim: 0.6, FilletAtHub: 0.6, Allowance: 0.3, StartHole: 0.8,
 	})
 	require.NoError(t, err)
-	for i := range layout.Windows {
-		layout.Windows[i].SawLine, err = layout.Windows[i].Outline.Inset(layout.Spec.Allowance)
-		require.NoError(t, err)
-	}
 	w.Crossing = &layout
 	return w
 }
