@@ -5,6 +5,7 @@ import (
 	"sync"
 	"unicode"
 
+	"github.com/tdewolff/canvas"
 	"github.com/tdewolff/font"
 
 	"tipline/assets/fonts"
@@ -16,7 +17,7 @@ import (
 // times them gives millimetres. A Face may be used by many goroutines at once.
 type Face struct {
 	name   string
-	file   *font.SFNT
+	file   *canvas.Font
 	unit   float64  // capital heights in one font unit
 	shapes sync.Map // glyph number → *shape
 }
@@ -37,11 +38,11 @@ func FaceOf(bold bool) *Face {
 // parseFace reads a font that is built into the program; one that cannot be read
 // is a fault of the build and stops the program.
 func parseFace(name string, file []byte) *Face {
-	sfnt, err := font.ParseSFNT(file, 0)
+	loaded, err := canvas.LoadFont(file, 0, canvas.FontRegular)
 	if err != nil {
 		panic(fmt.Sprintf("render: the built-in font %s cannot be read: %v", name, err))
 	}
-	return &Face{name: name, file: sfnt, unit: 1 / float64(sfnt.OS2.SCapHeight)}
+	return &Face{name: name, file: loaded, unit: 1 / float64(loaded.OS2.SCapHeight)}
 }
 
 // Name returns the face's PostScript name.
@@ -95,7 +96,7 @@ func (f *Face) Kern(left, right uint16) float64 {
 // Subset returns a TrueType file of the glyphs alone, numbered in the order given.
 // The first must be 0.
 func (f *Face) Subset(glyphs []uint16) ([]byte, error) {
-	own := *f.file // the library writes the new counts into these three
+	own := *f.file.SFNT // the library writes the new counts into these three
 	maxp, head, hhea := *own.Maxp, *own.Head, *own.Hhea
 	own.Maxp, own.Head, own.Hhea = &maxp, &head, &hhea
 	part, err := own.Subset(append([]uint16(nil), glyphs...), font.SubsetOptions{Tables: font.KeepPDFTables})

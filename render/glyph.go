@@ -1,6 +1,7 @@
 package render
 
 import (
+	"github.com/tdewolff/canvas"
 	"github.com/tdewolff/font"
 
 	"tipline/geometry"
@@ -28,46 +29,46 @@ type shape struct {
 	ink      geometry.Box
 }
 
-// shape returns the glyph's shape, drawn once and then remembered.
+// shape returns the glyph's shape, drawn once and then remembered; a glyph that
+// the font tells wrongly is blank.
 func (f *Face) shape(glyph uint16) *shape {
 	if known, ok := f.shapes.Load(glyph); ok {
 		return known.(*shape)
 	}
-	pen := &shapePen{&shape{ink: geometry.NoBox()}}
-	if err := f.file.GlyphPath(pen, glyph, 0, 0, 0, f.unit, font.NoHinting); err != nil {
-		pen.shape = &shape{ink: geometry.NoBox()}
+	path := &canvas.Path{}
+	if err := f.file.GlyphPath(path, glyph, 0, 0, 0, f.unit, font.NoHinting); err != nil {
+		path.Reset()
 	}
-	known, _ := f.shapes.LoadOrStore(glyph, pen.shape)
+	known, _ := f.shapes.LoadOrStore(glyph, shapeOf(path))
 	return known.(*shape)
 }
 
-// shapePen takes down a glyph's outline as the font file tells it.
-type shapePen struct{ *shape }
-
-func (p *shapePen) MoveTo(x, y float64) {
-	p.contours = append(p.contours, Contour{Start: p.reach(x, y)})
+// shapeOf takes a glyph's path down as contours. The control points are taken
+// into the box, which is then a little wide at most. A TrueType file has no cubic
+// curves.
+func shapeOf(path *canvas.Path) *shape {
+	s := &shape{ink: geometry.NoBox()}
+	for scan := path.Scanner(); scan.Scan(); {
+		to := s.reach(scan.End())
+		switch scan.Cmd() {
+		case canvas.MoveToCmd:
+			s.contours = append(s.contours, Contour{Start: to})
+		case canvas.QuadToCmd:
+			s.add(Curve{Control: s.reach(scan.CP1()), To: to})
+		default:
+			s.add(Curve{To: to, Straight: true})
+		}
+	}
+	return s
 }
 
-func (p *shapePen) LineTo(x, y float64) { p.add(Curve{To: p.reach(x, y), Straight: true}) }
-
-// QuadTo takes the control point into the box, which is then a little wide at
-// most.
-func (p *shapePen) QuadTo(cx, cy, x, y float64) {
-	p.add(Curve{Control: p.reach(cx, cy), To: p.reach(x, y)})
-}
-
-// CubeTo never happens in a TrueType file; its chord stands for it.
-func (p *shapePen) CubeTo(_, _, _, _, x, y float64) { p.LineTo(x, y) }
-
-func (p *shapePen) Close() {}
-
-func (p *shapePen) add(c Curve) {
-	last := &p.contours[len(p.contours)-1]
+func (s *shape) add(c Curve) {
+	last := &s.contours[len(s.contours)-1]
 	last.Curves = append(last.Curves, c)
 }
 
-func (p *shapePen) reach(x, y float64) geometry.Point {
-	at := geometry.Point{X: x, Y: y}
-	p.ink = p.ink.With(at)
+func (s *shape) reach(p canvas.Point) geometry.Point {
+	at := geometry.Point{X: p.X, Y: p.Y}
+	s.ink = s.ink.With(at)
 	return at
 }
