@@ -53,7 +53,7 @@ type Relief struct {
 	Thickness float64 // of the stock
 	Swing     float64 // radius from spindle axis to cutting end; 0 when not swung
 
-	Heel            []geometry.Outline // the section at the thickness, or at UsableThickness if less
+	Heel            []geometry.Outline // the section at the thickness, or at UsableThickness if less; none where all of it ends there
 	UsableThickness float64            // where the inset pinches out, else Thickness
 	HeelLimit       float64            // greatest depth behind the rake face as far as which every section clears; 0 when not swung, or when nothing fouls
 	HeelAt          geometry.Point     // the point of the edge where that happens

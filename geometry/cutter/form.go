@@ -43,18 +43,21 @@ func (p Pointed) form(o profile, height float64) (Form, error) {
 	return Form{Edge: chain, StockWidth: p.StockWidth, Top: top}, err
 }
 
-// clearTop lowers the top where a leaning front edge would reach the back.
+// clearTop lowers the top where a front edge that leans more than the back would
+// leave the shank less than half as wide as the form is at the tip circle.
 func (p Pointed) clearTop(o profile, under sweep, cutting, top float64) float64 {
-	if p.FrontRelief == 0 {
+	gap := func(y float64) float64 { return under.backAt(y) - p.frontAt(o, y) }
+	least := gap(cutting) / 2
+	wide := func(y float64) bool { return gap(y) >= least }
+	if p.FrontRelief == 0 || wide(top) {
 		return top
 	}
-	apart := func(y float64) bool {
-		return o.foot.X+(y-o.foot.Y)*math.Tan(float64(p.FrontRelief)) < under.backAt(y)-coincide
-	}
-	if apart(top) {
-		return top
-	}
-	return bisect(cutting, top, apart)
+	return bisect(cutting, top, wide)
+}
+
+// frontAt returns x of the front edge at a height above the corner.
+func (p Pointed) frontAt(o profile, y float64) float64 {
+	return o.foot.X + (y-o.foot.Y)*math.Tan(float64(p.FrontRelief))
 }
 
 // backAt returns x of the back at height y, 0 where it does not reach so low.
@@ -64,7 +67,7 @@ func (s sweep) backAt(y float64) float64 {
 		if y < g.From.Y || y > g.To.Y && i < len(s)-1 {
 			continue
 		}
-		return g.From.Toward(g.To, 0).X + shareAtHeight(g, y)
+		return g.From.X + shareAtHeight(g, y)
 	}
 	return 0
 }

@@ -43,7 +43,7 @@ func (c Cut) grownBy(more float64) sweep {
 	under := c.edge().narrowed(width)
 	way := front.From.Sub(front.To)
 	lean := way.X / way.Y
-	apart := func(y float64) bool { return front.To.X+(y-front.To.Y)*lean < under.backAt(y)-coincide }
+	apart := func(y float64) bool { return front.To.X+(y-front.To.Y)*lean < under.backAt(y)-leastShank }
 	if !apart(top) {
 		top = bisect(f.Top, top, apart)
 	}

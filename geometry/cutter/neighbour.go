@@ -108,14 +108,21 @@ func (p Pointed) standsApart(s sweep, height float64) bool {
 	return true
 }
 
+// leastShank is the least width in millimetres that a form must have at the tip
+// circle to be an outline at all.
+const leastShank = 1e-6
+
 // checkFront refuses a front edge that leans into the back below the tip circle.
 func (p Pointed) checkFront(o profile, height float64) error {
 	y := p.cutTop(o.swept, height)
-	front := o.foot.X + (y-o.foot.Y)*math.Tan(float64(p.FrontRelief))
-	back := o.swept.backAt(y)
-	if front < back-coincide || p.FrontRelief == 0 {
+	if p.FrontRelief == 0 || p.frontAt(o, y) < o.swept.backAt(y)-leastShank {
 		return nil
 	}
-	most := math.Atan(math.Max(back-coincide, 0) / y)
+	most := bisect(0, float64(p.FrontRelief), func(lean float64) bool {
+		q := p
+		q.FrontRelief = geometry.Angle(lean)
+		o := q.profile()
+		return q.frontAt(o, y) < o.swept.backAt(y)-leastShank
+	})
 	return geometry.AtMost(FrontRelief, float64(p.FrontRelief), most, "cutter.front-meets-back")
 }

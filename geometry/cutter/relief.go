@@ -144,18 +144,52 @@ func (b *bit) leastSwing(z float64) float64 {
 // heelLimit finds the first section that needs more than the swing and the x of
 // the place that does; fouls is false where none does.
 func (b *bit) heelLimit(swing, end float64) (limit, at float64, fouls bool) {
-	clears := func(z float64) bool { need, _ := b.sectionAt(z).look(); return need <= swing }
-	from := 0.0
+	over := func(z float64) float64 {
+		need, _ := b.sectionAt(z).look()
+		return need - swing
+	}
+	from, below := 0.0, math.Inf(-1)
 	for i := 1; i <= sectionSteps; i++ {
 		z := end * float64(i) / sectionSteps
-		if !clears(z) {
-			limit = closeIn(from, z, clears)
+		above := over(z)
+		if above > 0 {
+			limit = falsePosition(from, z, below, above, over)
 			_, at = b.sectionAt(limit).look()
 			return limit, at, true
 		}
-		from = z
+		from, below = z, above
 	}
 	return 0, 0, false
+}
+
+// falsePosition returns the place between a and b where f, which is fa < 0 at a
+// and fb > 0 at b, passes zero, or one within coincide before it (the Illinois
+// variant of false position; halving where a value is not finite).
+func falsePosition(a, b, fa, fb float64, f func(float64) float64) float64 {
+	side := 0
+	for range 100 {
+		if b-a <= coincide {
+			break
+		}
+		mid := (a + b) / 2
+		if !math.IsInf(fa, 0) && !math.IsInf(fb, 0) {
+			mid = math.Min(math.Max((a*fb-b*fa)/(fb-fa), a+coincide/4), b-coincide/4)
+		}
+		if v := f(mid); v > 0 {
+			b, fb = mid, v
+			if side > 0 {
+				fa /= 2
+			}
+			side = 1
+		} else {
+			a, fa = mid, math.Min(v, -math.SmallestNonzeroFloat64)
+			if side < 0 {
+				fb /= 2
+			}
+			side = -1
+		}
+	}
+	return a
 }
 
 // closeIn halves the run from good, where ok holds or which is 0, to bad until it
