@@ -15,7 +15,7 @@ const (
 	lineOfNotes  = 4.6
 	lineOfFoot   = 1.5 * heightSmall // ISO 3098: base lines 1.5 h apart
 	leastLegend  = 45.0              // width below which the legend goes above the bars
-	leastFree    = 60.0              // width and height a drawing or a tile must have
+	leastFree    = 40.0              // width and height a drawing or a tile must have
 )
 
 // layout says where everything on one sheet stands.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strconv"
 
+	"tipline/geometry"
 	"tipline/render"
 	"tipline/render/template"
 )
@@ -15,8 +16,9 @@ type Sheet struct {
 }
 
 // Place lays one drawing out on paper, in its own scale: upright, or on its side
-// if it only fits so, or tiled over as many sheets as it takes. It refuses paper
-// on which no part of the drawing fits.
+// if it only fits so, or tiled over as many sheets as it takes. A card, which has
+// no scale, is made smaller instead. It refuses paper on which no part of the
+// drawing fits.
 func Place(d *render.Drawing, paper Paper, block TitleBlock, s template.Style) ([]render.Page, error) {
 	return Lay([]Sheet{{d, block}}, paper, s)
 }
@@ -49,10 +51,24 @@ type sheetPlan struct {
 	sheet  Sheet
 	layout layout
 	tiles  []tile
+	size   float64 // of a card that is reduced to fit, 1 for all else
+}
+
+// reduced returns a card made smaller, its lettering too. A card has no scale to
+// keep.
+func reduced(card *render.Drawing, size float64) *render.Drawing {
+	small := card.Placed(geometry.Point{}, size, 0)
+	for _, it := range small.Items {
+		if it.Text != nil {
+			it.Text.Height *= size
+		}
+	}
+	return small
 }
 
 // planSheet chooses how the paper lies: upright if the drawing fits, else on its
-// side if it fits, else the way that takes fewer tiles.
+// side if it fits, else the way that takes fewer tiles. A card is never tiled but
+// reduced, the way that reduces it less.
 func planSheet(sh Sheet, paper Paper, s template.Style) (sheetPlan, error) {
 	block := sh.Block
 	if block.Scale == "" {
@@ -71,13 +87,22 @@ func planSheet(sh Sheet, paper Paper, s template.Style) (sheetPlan, error) {
 		if l.free.Width() < leastFree || l.free.Height() < leastFree {
 			continue
 		}
-		tiles := cut(sh.Drawing.Bounds(), l.free.Width(), l.free.Height())
-		if best.tiles == nil || len(tiles) < len(best.tiles) {
-			best = sheetPlan{sh, l, tiles}
+		p := sheetPlan{sheet: sh, layout: l, size: 1}
+		if bounds := sh.Drawing.Bounds(); sh.Drawing.Scale > 0 {
+			p.tiles = cut(bounds, l.free.Width(), l.free.Height())
+		} else {
+			p.size = min(1, l.free.Width()/bounds.Width(), l.free.Height()/bounds.Height())
+			p.tiles = cut(geometry.Box{}, l.free.Width(), l.free.Height())
+		}
+		if best.tiles == nil || len(p.tiles) < len(best.tiles) || p.size > best.size {
+			best = p
 		}
 	}
 	if best.tiles == nil {
 		return best, &Refusal{paper.Name, "paper.size"}
+	}
+	if best.size < 1 {
+		best.sheet.Drawing = reduced(sh.Drawing, best.size)
 	}
 	return best, nil
 }

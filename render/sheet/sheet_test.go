@@ -208,3 +208,19 @@ func TestPaperThatHoldsNothingIsRefused(t *testing.T) {
 	require.ErrorAs(t, err, &refusal)
 	require.False(t, math.IsNaN(plan(Papers()[0], plate(1, 1, 1), crowded, style).free.Height()))
 }
+
+func TestACardIsReducedNotTiled(t *testing.T) {
+	for _, paper := range papers(t) {
+		pages, err := Place(template.Cautions(style), paper, block, style)
+		require.NoError(t, err)
+		require.Len(t, pages, 1, paper.Name)
+		bounds := pages[0].Drawing.Bounds()
+		require.LessOrEqual(t, bounds.Max.X, pages[0].Width-9, paper.Name)
+		require.GreaterOrEqual(t, bounds.Min.Y, 9.0, paper.Name)
+		for _, it := range pages[0].Drawing.Items {
+			if it.Text != nil {
+				require.GreaterOrEqual(t, it.Text.Height, 1.0, "%s: %q", paper.Name, it.Text.String)
+			}
+		}
+	}
+}

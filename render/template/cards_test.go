@@ -147,3 +147,11 @@ func TestWrapKeepsEveryWord(t *testing.T) {
 	}
 	require.Len(t, wrap(text, 2.5, 1000, true), 1)
 }
+
+// The sagitta against the circle itself.
+func TestHollowLeftByASwing(t *testing.T) {
+	for _, row := range []struct{ thickness, swing float64 }{{1.6, 22}, {3, 40}, {0.8, 15}} {
+		exact := row.swing - math.Sqrt(row.swing*row.swing-row.thickness*row.thickness/4)
+		require.InEpsilon(t, exact, hollow(row.thickness, row.swing), 2e-3)
+	}
+}

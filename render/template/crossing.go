@@ -60,7 +60,6 @@ func drawBore(b *Board, w Wheel) {
 // windows draws every window as waste, its saw line and its start hole.
 func windows(b *Board, lay *crossing.Layout) {
 	for _, win := range lay.Windows {
-		b.Closed(Stroke{Layer: render.LayerWindows, Quantity: "crossing", Fill: render.Paper}, win.Outline)
 		b.Closed(Stroke{render.LayerWindows, "crossing", render.Visible, render.Black, render.Waste}, win.Outline)
 		b.Closed(Stroke{Layer: render.LayerSawLine, Quantity: "crossing.allowance", Pen: render.Hidden}, win.SawLine...)
 		if win.StartHole.Len() > 0 {

@@ -32,9 +32,29 @@ func SettingCard(w Wheel, s Style) (*render.Drawing, error) {
 			c.length("cutter.swing", c.Say("cards.setting.heel", "swing", s.Units.Length(r.Swing)), r.HeelLimit)
 		}
 	}
+	c.y -= 2
+	for _, key := range []string{sideKey(w), "cards.setting.backing", "cards.setting.one-way"} {
+		c.note(c.Say(key))
+	}
+	if r := w.Relief; r != nil && r.Swing > 0 && w.Thickness > 0 {
+		c.note(c.Say("cards.setting.hollow", "depth", s.Units.Fine(hollow(w.Thickness, r.Swing))))
+	}
 	c.beside(settingBeside(w, s))
 	c.depths(w)
 	return c.Drawing, nil
+}
+
+// hollow returns how much deeper the middle of a wheel's thickness is cut than its
+// faces by a cutter swung at a radius and fed straight in: the sagitta w²/8ρ, plane
+// geometry, for a thickness small beside the radius.
+func hollow(thickness, swing float64) float64 { return thickness * thickness / (8 * swing) }
+
+// sideKey says from which side of the wheel the rake face enters.
+func sideKey(w Wheel) string {
+	if w.Enters == "back" {
+		return "cards.setting.side.back"
+	}
+	return "cards.setting.side.template"
 }
 
 // setOverKey says to which side of the wheel's centre line the cutter is set, seen
