@@ -9,13 +9,12 @@ func (o Outline) Contains(p Point) bool { return o.Winding(p) != 0 }
 // arc, an upward one +1, a downward one −1.
 func (o Outline) Winding(p Point) int {
 	n := 0
-	for i := range o.Len() {
-		s := o.Segment(i)
-		n += rayCrossings(s.From, s.To, p)
-		if s.Bulge != 0 {
-			n += bulgeTurns(s, p)
+	o.each(func(from, to Point, bulge float64) {
+		n += rayCrossings(from, to, p)
+		if bulge != 0 {
+			n += bulgeTurns(Segment{From: from, To: to, Bulge: bulge}, p)
 		}
-	}
+	})
 	return n
 }
 
@@ -34,8 +33,9 @@ func rayCrossings(from, to, p Point) int {
 // bulgeTurns counts the turns round p of the circular segment between an arc and
 // its chord: one where p lies inside it.
 func bulgeTurns(s Segment, p Point) int {
-	c := newCurve(s)
-	if c.height(p) >= 0 {
+	out, radius := circleOf(s)
+	way := p.Sub(s.From).Add(out)
+	if way.Dot(way) >= radius*radius {
 		return 0
 	}
 	side := sideOf(s.From, s.To, p)

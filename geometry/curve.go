@@ -14,21 +14,53 @@ type curve struct {
 }
 
 func newCurve(s Segment) curve {
-	c := curve{Segment: s, box: NoBox().With(s.From).With(s.To)}
-	if b := s.Bulge; b != 0 {
-		chord := s.To.Sub(s.From)
-		c.round = true
-		c.out = chord.Times(-0.5).Sub(chord.Left().Times((1 - b*b) / (4 * b)))
-		c.centre = s.From.Sub(c.out)
-		c.radius = math.Sqrt(chord.Dot(chord)) * (1 + b*b) / (4 * math.Abs(b))
-		for k := range 4 {
-			if p := c.centre.Add(quarter(k).Times(c.radius)); c.reaches(p) {
-				c.box = c.box.With(p)
-			}
-		}
-	}
+	c := tight(s)
 	c.box = c.box.Grow(onSegment)
 	return c
+}
+
+// tight returns the curve with the least box that holds it.
+func tight(s Segment) curve {
+	c := curve{Segment: s, box: between(s.From, s.To)}
+	if s.Bulge != 0 {
+		c.round = true
+		c.out, c.radius = circleOf(s)
+		c.centre = s.From.Sub(c.out)
+		c.box = c.bulging(c.box)
+	}
+	return c
+}
+
+// circleOf returns the way from the centre of an arc's circle to its start, and
+// its radius.
+func circleOf(s Segment) (out Point, radius float64) {
+	b := s.Bulge
+	chord := s.To.Sub(s.From)
+	out = chord.Times(-0.5).Sub(chord.Left().Times((1 - b*b) / (4 * b)))
+	return out, root(chord) * (1 + b*b) / (4 * math.Abs(b))
+}
+
+// bulging returns the box of the arc's ends widened to the quarter points of its
+// circle that it spans.
+func (c *curve) bulging(b Box) Box {
+	if c.reaches(Point{c.centre.X + c.radius, c.centre.Y}) {
+		b.Max.X = max(b.Max.X, c.centre.X+c.radius)
+	}
+	if c.reaches(Point{c.centre.X - c.radius, c.centre.Y}) {
+		b.Min.X = min(b.Min.X, c.centre.X-c.radius)
+	}
+	if c.reaches(Point{c.centre.X, c.centre.Y + c.radius}) {
+		b.Max.Y = max(b.Max.Y, c.centre.Y+c.radius)
+	}
+	if c.reaches(Point{c.centre.X, c.centre.Y - c.radius}) {
+		b.Min.Y = min(b.Min.Y, c.centre.Y-c.radius)
+	}
+	return b
+}
+
+// between returns the least box that holds two points.
+func between(p, q Point) Box {
+	return Box{Point{min(p.X, q.X), min(p.Y, q.Y)}, Point{max(p.X, q.X), max(p.Y, q.Y)}}
 }
 
 // reaches reports whether an arc spans the direction of p from its centre, for a

@@ -8,7 +8,8 @@ import "math"
 // An inset touches itself where a disc that lies inside the outline touches it at
 // both ends of a diameter: where a common normal of two segments is as long as
 // the disc is wide. Until the least of those the inset is one outline or none,
-// so whether it vanishes before is found by halving, to 1e-9 mm.
+// so whether it vanishes before is found by halving, to 1e-8 mm, since an outline
+// of that size can no longer be told from a point.
 func (o Outline) PinchOut(limit float64) float64 {
 	if o.Len() == 0 || !(limit > 0) {
 		return 0
@@ -67,9 +68,7 @@ func (c *curve) normals(r *curve, visit func(a, b Point)) {
 		for _, p := range [...]Point{c.From, c.To} {
 			for _, q := range r.feet(p) {
 				visit(p, q)
-				if !q.near(r.From) && !q.near(r.To) {
-					facing = append(facing, q)
-				}
+				facing = append(facing, q)
 			}
 			visit(p, r.From)
 			visit(p, r.To)

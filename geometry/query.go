@@ -77,24 +77,8 @@ func (a Arc) share(d Angle) float64 {
 
 // Bounds returns the least box that holds the segment.
 func (s Segment) Bounds() Box {
-	b := NoBox().With(s.From).With(s.To)
-	a, ok := s.Arc()
-	if !ok {
-		return b
-	}
-	low, high := a.Start, a.Start+a.Sweep
-	if low > high {
-		low, high = high, low
-	}
-	for k := math.Ceil(float64(low) / (math.Pi / 2)); k*math.Pi/2 <= float64(high); k++ {
-		b = b.With(a.Centre.Add(quarter(int(k)).Times(a.Radius)))
-	}
-	return b
-}
-
-// quarter returns the unit direction k quarter turns from the x axis.
-func quarter(k int) Point {
-	return [4]Point{{1, 0}, {0, 1}, {-1, 0}, {0, -1}}[(k%4+4)%4]
+	c := tight(s)
+	return c.box
 }
 
 // Bounds returns the least box that holds the outline; empty for none.
