@@ -21,7 +21,7 @@ func (p Pointed) check() error {
 	}
 	for _, v := range p.ranges() {
 		if !(v.value >= v.least && v.value <= v.most) {
-			return geometry.Between(v.field, finite(v.value), v.least*v.shown(), v.most*v.shown(), v.code)
+			return geometry.Between(v.field, finite(v.value)*v.shown(), v.least*v.shown(), v.most*v.shown(), v.code)
 		}
 	}
 	return p.checkFit()
