@@ -119,6 +119,9 @@ func (c *call) writeTemplate(r *solve.Result, w *solve.Wheel, o order) error {
 	if err != nil {
 		return c.drawing(err)
 	}
+	if o.kind != packet.Crossing {
+		d = d.Centred() // a wheel's own centre is its origin already
+	}
 	return c.write(o.out, func(file io.Writer) error {
 		switch o.as {
 		case "svg":
