@@ -17,6 +17,9 @@ type callout struct {
 	ink      render.Ink
 }
 
+// dot is the radius of the dot that ends a callout's line.
+const dot = 0.3
+
 // callouts are a drawing's notes, in columns that stand past millimetres off a box.
 type callouts struct {
 	notes []callout
@@ -77,6 +80,7 @@ func (n callout) draw(b *Board, at geometry.Point) {
 	leader := Stroke{Layer: render.LayerDimensions, Quantity: n.quantity, Pen: render.Hair, Ink: n.ink}
 	elbow := geometry.Point{X: at.X - 4*side, Y: at.Y}
 	b.Line(leader, geometry.Line{From: geometry.Point{X: at.X - 1.2*side, Y: at.Y}, To: elbow}, geometry.Line{From: elbow, To: n.at})
+	b.Circle(leader, n.at, dot)
 	b.Write(Stroke{Layer: render.LayerText, Quantity: n.quantity, Ink: n.ink}, render.Text{
 		At: at, Height: 2.5, Align: align, Centred: true, String: n.text,
 	})

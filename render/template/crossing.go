@@ -27,7 +27,10 @@ func Crossing(w Wheel, s Style) (*render.Drawing, error) {
 	}
 	b := NewBoard(w.ID, s)
 	b.Drawing.Title = w.Name
-	b.Drawing.Description = b.Say("template.crossing.line")
+	b.Drawing.Description = b.Say("template.teeth.line")
+	if w.Crossing != nil {
+		b.Drawing.Description = b.Say("template.crossing.line")
+	}
 	drawTeeth(b, w)
 	drawBore(b, w)
 	if w.Crossing == nil {

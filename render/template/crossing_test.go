@@ -171,7 +171,7 @@ func TestTheViewNamesEveryDimension(t *testing.T) {
 				found := itemsOn(d, render.LayerText, q)
 				require.Len(t, found, 1, "%s", q)
 				require.Equal(t, text, found[0].Text.String)
-				require.Len(t, itemsOn(d, render.LayerDimensions, q), 1, "%s is led to its place", q)
+				require.Len(t, itemsOn(d, render.LayerDimensions, q), 2, "%s is led to its place", q)
 			}
 		})
 	}
