@@ -94,10 +94,11 @@ type knots struct {
 	arrive [][]int
 }
 
-// tied is how far apart in millimetres ends may lie and count as one: the ends
-// of neighbours about a collapsed arc lie within 1e-9 mm, and meetings of
-// three parts in one point as near as a shallow angle lets rounding put them.
-const tied = 3e-9
+// tied is how far apart in millimetres ends may lie and count as one. Neighbours
+// of the source that are tangent within 1e-12 mm over a piece 1 µm long have
+// parallels whose ends lie 1e-9·d apart along the offset, and meetings of
+// three parts in one point lie as near as a shallow angle lets rounding put them.
+const tied = 5e-9
 
 // tie numbers the nodes: ends within reach of each other, found in order of x.
 func (k *knots) tie() {
@@ -204,29 +205,37 @@ func (k *knots) next(parts []part, i int) int {
 // outline returns a loop of pieces as an outline, neighbours of one part made one
 // again, and whether it encloses more than a sliver.
 func (f *offset) outline(loop []piece) (Outline, bool) {
-	var vs []Vertex
-	for n, p := range loop {
-		c := &f.parts[p.part]
-		if n > 0 && loop[n-1].part == p.part && loop[n-1].to == p.from {
-			p.from = loop[n-1].from
-			loop[n] = p
-			vs = vs[:len(vs)-1]
+	var joined []piece
+	for _, p := range loop {
+		last := len(joined) - 1
+		if last >= 0 && joined[last].part == p.part && joined[last].to == p.from {
+			joined[last].to = p.to
+			continue
 		}
-		vs = append(vs, Vertex{p.from.at, c.stretch(p.from.share, p.to.share), c.Quantity})
+		joined = append(joined, p)
+	}
+	vs := make([]Vertex, len(joined))
+	for i, p := range joined {
+		c := &f.parts[p.part]
+		next := joined[(i+1)%len(joined)].from.at
+		vs[i] = Vertex{p.from.at, c.stretch(p.from, p.to, next), c.Quantity}
 	}
 	o, err := NewOutline(vs)
 	if err != nil {
 		return o, false
 	}
 	area := o.Area()
-	sliver := math.Abs(area) <= o.Length()*tied
+	sliver := math.Abs(area) <= o.Length()*onSegment
 	return o, !sliver && (area > 0 || !f.inward)
 }
 
-// stretch returns the bulge of the arc between two shares.
-func (c *curve) stretch(from, to float64) float64 {
-	if !c.round || from == 0 && to == 1 {
+// stretch returns the bulge of the arc between two cuts, its end carried on to a
+// place within tied of it.
+func (c *curve) stretch(from, to cut, end Point) float64 {
+	if !c.round || from.share == 0 && to.share == 1 && to.at == end {
 		return c.Bulge
 	}
-	return math.Tan(math.Atan(c.Bulge) * (to - from))
+	on := end.Sub(to.at).Dot(c.travel(to.at)) / c.radius
+	sweep := 4*math.Atan(math.Abs(c.Bulge))*(to.share-from.share) + on
+	return math.Copysign(math.Tan(sweep/4), c.Bulge)
 }

@@ -1,30 +1,52 @@
 package geometry
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // PinchOut returns the least inset, up to limit, at which the outline vanishes or
 // falls in two, and limit where it does neither. The outline must be simple.
 //
 // An inset touches itself where a disc that lies inside the outline touches it at
 // both ends of a diameter: where a common normal of two segments is as long as
-// the disc is wide. Until the least of those the inset is one outline or none,
-// so whether it vanishes before is found by halving, to 1e-8 mm, since an outline
-// of that size can no longer be told from a point.
+// the disc is wide. There it falls in two, or a narrow end of it is gone. Between
+// those it is one outline or none, so whether it vanishes is found by halving, to
+// 1e-8 mm, since an outline of that size can no longer be told from a point.
 func (o Outline) PinchOut(limit float64) float64 {
 	if o.Len() == 0 || !(limit > 0) {
 		return 0
 	}
-	neck := o.neck(limit)
-	there := func(d float64) bool {
+	pieces := func(d float64) int {
 		loops, err := o.Inset(d)
-		return err != nil || len(loops) > 0
+		if err != nil {
+			return 1
+		}
+		return len(loops)
 	}
-	if there(neck - 10*tied) {
-		return neck
+	last := 0.0
+	for _, neck := range append(o.necks(limit), limit) {
+		if pieces(neck-10*tied) == 0 {
+			return vanishing(last, neck, pieces)
+		}
+		if neck == limit || pieces(neck+justPast) != 1 {
+			return neck
+		}
+		last = neck
 	}
-	low, high := 0.0, neck
+	return limit
+}
+
+// justPast is how far beyond a neck, in millimetres, it is looked whether the
+// outline has fallen in two: far enough for the parts to be apart, for arcs of up
+// to a metre by their sagitta, and less than any part that matters.
+const justPast = 1e-7
+
+// vanishing returns the distance between low and high from which there are no
+// pieces.
+func vanishing(low, high float64, pieces func(float64) int) float64 {
 	for high-low > onSegment/2 {
-		if middle := (low + high) / 2; there(middle) {
+		if middle := (low + high) / 2; pieces(middle) > 0 {
 			low = middle
 		} else {
 			high = middle
@@ -33,19 +55,19 @@ func (o Outline) PinchOut(limit float64) float64 {
 	return high
 }
 
-// neck returns half the least common normal of two segments whose disc lies
-// inside, and limit where none is shorter.
-func (o Outline) neck(limit float64) float64 {
+// necks returns, in order, half the lengths up to limit of the common normals of
+// two segments whose discs lie inside.
+func (o Outline) necks(limit float64) []float64 {
 	t := newTree(o.curves())
-	least := limit
+	var halves []float64
 	try := func(a, b Point) {
 		half, middle := root(b.Sub(a))/2, a.Toward(b, 0.5)
-		if half >= least || half <= tied {
+		if half >= limit || half <= tied || slices.Contains(halves, half) {
 			return
 		}
-		clear := t.about(middle, half, func(k int) bool { return t.curves[k].dist(middle) >= half-onSegment })
+		clear := t.about(middle, half, func(k int) bool { return t.curves[k].dist(middle) >= half-tooNear })
 		if clear && o.Contains(middle) {
-			least = half
+			halves = append(halves, half)
 		}
 	}
 	wide := make([]curve, len(t.curves))
@@ -57,7 +79,8 @@ func (o Outline) neck(limit float64) float64 {
 		t.curves[i].normals(&t.curves[j], try)
 		return true
 	})
-	return least
+	slices.Sort(halves)
+	return halves
 }
 
 // normals calls visit with the ends of the common normals of two curves, an end
