@@ -172,9 +172,7 @@ func cutterFigures(c *cutter.Cut, r *cutter.Relief) *CutterFigures {
 	}
 	if r != nil {
 		f.UsableThickness, f.SmallestConcave = &r.UsableThickness, some(r.SmallestConcave)
-		if r.Swing > 0 {
-			f.HeelLimit = &r.HeelLimit
-		}
+		f.HeelLimit = some(r.HeelLimit)
 	}
 	return f
 }
