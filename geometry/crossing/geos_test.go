@@ -47,7 +47,7 @@ func TestWindowsAndSawLinesAgreeWithGEOS(t *testing.T) {
 		before := flat(l.Windows[s.Arms-1].Outline, tolerance)
 		for j, w := range l.Windows {
 			g := flat(w.Outline, tolerance)
-			require.GreaterOrEqual(t, g.Distance(before), min(s.ArmAtHub, s.ArmAtRim)-2*tolerance, "case %d window %d: %+v %+v", i, j, b, s)
+			require.GreaterOrEqual(t, g.Distance(before), thinnest(l)-2*tolerance, "case %d window %d: %+v %+v", i, j, b, s)
 			before = g
 			if j > 0 && w.Area == l.Windows[j-1].Area {
 				continue // the same window turned
@@ -57,6 +57,16 @@ func TestWindowsAndSawLinesAgreeWithGEOS(t *testing.T) {
 			sawAgrees(t, w, g, s.Allowance, tolerance, "case %d window %d: %+v %+v", i, j, b, s)
 		}
 	}
+}
+
+// thinnest returns the least width of an arm's straight sides: where they leave the
+// hub's circle, a little inside the radius at which the width at the hub is asked
+// for, or at the rim.
+func thinnest(l Layout) float64 {
+	s := l.Spec
+	leaves := math.Sqrt(max(0, l.HubRadius*l.HubRadius-s.ArmAtHub*s.ArmAtHub/4))
+	taper := (s.ArmAtRim - s.ArmAtHub) / (l.RimRadius - l.HubRadius)
+	return min(s.ArmAtRim, s.ArmAtHub+min(0, taper*(leaves-l.HubRadius)))
 }
 
 func sawAgrees(t *testing.T, w Window, g *geos.Geom, allowance, tolerance float64, about ...any) {
@@ -75,7 +85,8 @@ func sawAgrees(t *testing.T, w Window, g *geos.Geom, allowance, tolerance float6
 		area += line.Area()
 		all = all.Union(saw)
 	}
-	slack := w.Outline.Length() * 2 * tolerance
+	// GEOS straightens what it shrinks by up to a hundredth of the distance
+	slack := w.Outline.Length() * (2*tolerance + 1e-3*allowance)
 	require.InDelta(t, inset.Area(), area, slack, about...)
 	require.Less(t, inset.SymDifference(all).Area(), slack, about...)
 }
@@ -90,9 +101,9 @@ func bench(l Layout, cut float64) *geos.Geom {
 	for _, a := range l.Arms {
 		arms = arms.Union(polygon(trapezoid(l, far, geometry.Clock(a.Angle))))
 	}
-	atRim := opened(round(l.RimRadius).Difference(arms), l.Spec.FilletAtRim)
-	atHub := opened(round(far).Difference(round(l.HubRadius)).Difference(arms), l.Spec.FilletAtHub)
-	return atRim.Difference(round(cut)).Union(atHub.Intersection(round(cut)))
+	atRim := opened(round(l.RimRadius, l.Spec.FilletAtRim).Difference(arms), l.Spec.FilletAtRim)
+	atHub := opened(round(far, l.Spec.FilletAtHub).Difference(round(l.HubRadius, l.Spec.FilletAtHub)).Difference(arms), l.Spec.FilletAtHub)
+	return atRim.Difference(round(cut, 0)).Union(atHub.Intersection(round(cut, 0)))
 }
 
 // trapezoid returns an arm, its sides drawn on inwards to the wheel's centre or to
@@ -125,13 +136,15 @@ func trapezoid(l Layout, far float64, at geometry.Angle) []geometry.Point {
 	return ring
 }
 
-// corners is how many a circle of the bench has, each off by 4e-5 of its radius.
-// With a thousand and more, GEOS 3.11 shrinks such a ring too far.
-const corners = 360
-
-// round returns a circle about the wheel's centre as a polygon.
-func round(radius float64) *geos.Geom {
-	ring := make([]geometry.Point, corners)
+// round returns a circle about the wheel's centre as a polygon of up to 360 corners,
+// each side off by 4e-5 of its radius, and of fewer where they would come closer
+// together than a fortieth of the fillet: GEOS 3.11 shrinks a denser ring too far.
+func round(radius, fillet float64) *geos.Geom {
+	corners := 360.0
+	if fillet > 0 {
+		corners = math.Ceil(min(corners, max(24, 40*2*math.Pi*radius/fillet)))
+	}
+	ring := make([]geometry.Point, int(corners))
 	for i := range ring {
 		ring[i] = geometry.Polar(radius, geometry.Angle(2*math.Pi*(float64(i)+0.5)/corners))
 	}
@@ -146,7 +159,8 @@ func opened(g *geos.Geom, radius float64) *geos.Geom {
 }
 
 // cutOf returns a radius between where the fillets at the hub and those at the rim
-// touch the arms' sides; false where they meet.
+// touch the arms' sides, close to the rim's: further in, discs of the rim fillet's
+// size may find no room. False where they meet.
 func cutOf(l Layout) (float64, bool) {
 	inner, outer := 0.0, math.Inf(1)
 	for _, w := range l.Windows {
@@ -162,7 +176,7 @@ func cutOf(l Layout) (float64, bool) {
 			return 0, false
 		}
 	}
-	return (inner + outer) / 2, inner < outer
+	return outer - (outer-inner)/50, inner < outer
 }
 
 func TestWindowsAreTheDiscLessTheArmsWithTheirCornersRounded(t *testing.T) {
@@ -187,7 +201,7 @@ func TestWindowsAreTheDiscLessTheArmsWithTheirCornersRounded(t *testing.T) {
 		other := bench(l, cut)
 		off := ours.SymDifference(other).Area()
 		// GEOS straightens what it shrinks and grows by up to a hundredth of the distance
-		slack := 1e-4*b.RootRadius + 1e-3*max(s.FilletAtRim, s.FilletAtHub)
+		slack := 1e-4*b.RootRadius + 4e-3*max(s.FilletAtRim, s.FilletAtHub)
 		require.Less(t, off, length*slack, "case %d: %+v %+v", i, b, s)
 	}
 	require.NotZero(t, compared)

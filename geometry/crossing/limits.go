@@ -54,8 +54,10 @@ func limitOf(f fault, b Blank, s Spec) *geometry.Limit {
 			return geometry.AtMost(ofArms, float64(s.Arms), float64(k), "crossing.too-many-arms")
 		}
 	}
-	if l, ok := first[0].limit(b, s, s.barest(b)); ok {
-		return l
+	for _, try := range append(first[:len(first):len(first)], otherwise...) {
+		if l, ok := try.limit(b, s, s.barest(b)); ok {
+			return l
+		}
 	}
 	return &geometry.Limit{Quantity: ofArms, Value: float64(s.Arms), Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.no-room"}
 }
@@ -79,6 +81,9 @@ func blamed(f fault, b Blank, s Spec) []blame {
 func (t blame) limit(b Blank, s, rest Spec) (*geometry.Limit, bool) {
 	value := *t.field.in(&s)
 	*t.field.in(&rest) = value
+	if check(b, rest) == sound {
+		return nil, false
+	}
 	bound, ok := t.field.bound(b, rest, func(s Spec) bool { return check(b, s) == sound })
 	if t.field.up {
 		return geometry.AtLeast(t.field.of, value, bound, t.code), ok

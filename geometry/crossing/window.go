@@ -12,7 +12,9 @@ type opening struct {
 	side                     side
 	rim, hub                 float64
 	filletAtRim, filletAtHub float64
-	apart                    float64 // how far from the axis the side's point at the rim lies; 0 or less beyond it
+
+	apart  float64 // how far from the axis the side's point at the rim lies; 0 or less beyond it
+	beyond float64 // the angle by which the side's point at the hub lies beyond the next arm; less than 0 short of it
 }
 
 // touches says where a window's fillets touch the upper side, and their centres.
@@ -24,8 +26,12 @@ type touches struct {
 
 func openingOf(half geometry.Angle, b Blank, s Spec) opening {
 	rim, hub := b.RootRadius-s.Rim, s.Hub/2
-	apart := geometry.Point{X: rim, Y: -s.ArmAtRim / 2}.Rotate(half).Y
-	return opening{sideOf(half, hub, rim, s), rim, hub, s.FilletAtRim, s.FilletAtHub, apart}
+	return opening{
+		side: sideOf(half, hub, rim, s), rim: rim, hub: hub,
+		filletAtRim: s.FilletAtRim, filletAtHub: s.FilletAtHub,
+		apart:  geometry.Point{X: rim, Y: -s.ArmAtRim / 2}.Rotate(half).Y,
+		beyond: math.Atan2(s.ArmAtHub/2, hub) - 2*float64(half),
+	}
 }
 
 // touch finds where the fillets go. A fillet at the rim has its centre at rim −
@@ -54,8 +60,11 @@ func (o opening) touch() (touches, fault) {
 
 // touchHub finds the fillets at the hub, or the one arc where two would overlap.
 func (o opening) touchHub(t *touches) fault {
-	if o.side.centre >= o.hub {
+	switch {
+	case o.side.centre >= o.hub:
 		return armMissesHub
+	case o.beyond >= 0:
+		return armsMeetAtHub
 	}
 	var ok bool
 	if t.hub, ok = o.side.reach(o.hub+o.filletAtHub, o.filletAtHub); ok {
