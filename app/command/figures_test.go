@@ -56,20 +56,31 @@ func TestNamesOfTheFigures(t *testing.T) {
 		"removed_share", "windup_um_per_n", "divider_chord_mm",
 	}, great.at("crossing").names())
 	require.ElementsMatch(t, []string{
-		"set_over_mm", "touch_height_mm", "infeed_mm", "root_radius_mm", "heel_limit_mm", "usable_thickness_mm",
+		"set_over_mm", "touch_height_mm", "infeed_mm", "root_radius_mm", "usable_thickness_mm",
 		"smallest_concave_radius_mm",
 	}, great.at("cutter").names())
 	require.ElementsMatch(t, []string{"turns", "holes", "circle", "error_um"}, great.at("dividing").names())
 	escape := p.wheel(t, "escape")
 	require.NotContains(t, escape.names(), "pitch_diameter_mm")
 	require.ElementsMatch(t, []string{
-		"set_over_mm", "touch_height_mm", "infeed_mm", "land_mm", "root_radius_mm", "back_radius_mm", "heel_limit_mm",
+		"set_over_mm", "touch_height_mm", "infeed_mm", "land_mm", "root_radius_mm", "back_radius_mm",
 		"usable_thickness_mm",
 	}, escape.at("cutter").names())
 	require.ElementsMatch(t, []string{"turns", "holes", "error_um"}, escape.at("dividing").names(), "60 to 30 is whole turns")
 	for _, f := range p["findings"].([]any) {
 		require.Subset(t, []string{"severity", "wheel", "field", "code", "text"}, plain(f.(map[string]any)).names())
 	}
+}
+
+// With the swing of the sample's cutters no heel fouls, so that there is no limit;
+// on a shorter one there is.
+func TestHeelLimitWhereThereIsOne(t *testing.T) {
+	data, err := samples.Read(samples.First)
+	require.NoError(t, err)
+	short := strings.Replace(string(data), `"swing": "1 in"`, `"swing": "4 mm"`, 1)
+	cutter := figuresOf(t, jobFile(t, short)).wheel(t, "escape").at("cutter")
+	require.Greater(t, cutter["heel_limit_mm"], 0.0)
+	require.Less(t, cutter["heel_limit_mm"], cutter["usable_thickness_mm"])
 }
 
 // What follows from the plan's numbers by one line of arithmetic.

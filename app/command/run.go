@@ -7,6 +7,8 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 
@@ -57,14 +59,16 @@ func commands() []command {
 }
 
 // Opens reports whether the program's arguments ask for the window, and with
-// which job, "" for none. One word that is no command and no flag is a job.
+// which job, "" for none. One word that is no command and no flag is a job, if
+// there is a file of that name or the word has an ending as files have.
 func Opens(args []string) (name string, ok bool) {
 	switch {
 	case len(args) == 0:
 		return "", true
 	case len(args) == 1 && !strings.HasPrefix(args[0], "-"):
 		_, known := find(args[0])
-		return args[0], !known
+		_, err := os.Stat(args[0])
+		return args[0], !known && (err == nil || filepath.Ext(args[0]) != "")
 	}
 	return "", false
 }

@@ -128,6 +128,8 @@ func TestOpens(t *testing.T) {
 	}{
 		{nil, "", true},
 		{[]string{"job.tipline"}, "job.tipline", true},
+		{[]string{"."}, ".", true},
+		{[]string{"frobnicate"}, "", false},
 		{[]string{"figures"}, "figures", false},
 		{[]string{"help"}, "help", false},
 		{[]string{"--help"}, "", false},

@@ -95,7 +95,7 @@ var fields = []Field{
 	count("teeth.count", minTeeth, maxTeeth), length("teeth.module"), count("teeth.leaves", minTeeth, maxTeeth),
 	length("teeth.trundle"), length("teeth.tip_diameter"), length("teeth.root_diameter"),
 	angle("teeth.undercut", 0, 45), size("teeth.floor"), angle("teeth.floor_slope", 0, 30),
-	length("teeth.back_radius"), angle("teeth.back_angle", 0, 80), size("teeth.back_fillet"),
+	length("teeth.back_radius"), angle("teeth.back_angle", 0, 85), size("teeth.back_fillet"),
 	size("teeth.corner_radius"), angle("teeth.front_relief", 0, 10), size("teeth.land"),
 	choice("teeth.solve", "root_diameter", "back_radius", "back_angle", "land"),
 
@@ -104,7 +104,7 @@ var fields = []Field{
 
 	size("blank.oversize"), choice("blank.holding", "mandrel", "collet", "chuck", "faceplate", "adhesive"),
 
-	length("cutter.stock_width"), length("cutter.stock_thickness"), angle("cutter.clearance", 0.5, 45),
+	length("cutter.stock_width"), length("cutter.stock_thickness"), angle("cutter.clearance", 1, 30),
 	length("cutter.swing"), angle("cutter.rake", -30, 30), choice("cutter.enters", "front", "back"),
 	choice("cutter.ground", "facets", "formed"),
 	place("cutter.bit.chain.x"), place("cutter.bit.chain.y"), place("cutter.bit.chain.radius"),
