@@ -86,6 +86,20 @@ func said(d *render.Drawing) []string {
 	return texts
 }
 
+func TestAFlankThatStandsOnBothSidesIsNamedOnce(t *testing.T) {
+	for count := 30; count <= 120; count += 5 {
+		d, err := Grinding(trainWheel(t, count, 5), metric, 10)
+		require.NoError(t, err)
+		flanks := 0
+		for _, text := range said(d) {
+			if strings.HasPrefix(text, "flank") {
+				flanks++
+			}
+		}
+		require.Equal(t, 1, flanks, "%d teeth", count)
+	}
+}
+
 func TestTheStraightBackSaysItsAngle(t *testing.T) {
 	w := pointedWheel(t, "clockwise")
 	cut, err := cutter.Pointed{

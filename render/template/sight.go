@@ -8,7 +8,8 @@ import (
 )
 
 // leastLean is the angle in radians from the infeed, or from square to it, below
-// which an edge needs no sighting line of its own: 1 nm over a millimetre.
+// which an edge needs no sighting line of its own, and within which two angles are
+// one: 1 nm over a millimetre.
 const leastLean = 1e-6
 
 // sightLines draws a line along every straight edge of the form that cuts, long
@@ -77,6 +78,7 @@ func (e *enlargement) sight(edge geometry.Segment, said map[string]bool, written
 	if !steep {
 		angle = math.Pi/2 - lean
 	}
+	angle = math.Round(angle/leastLean) * leastLean
 	text := e.Say(sightKey(edge.Quantity, steep), "angle", e.Style.Units.Angle(geometry.Angle(angle)))
 	if !written || said[text] {
 		return
