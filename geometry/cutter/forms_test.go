@@ -130,32 +130,7 @@ func TestWidths(t *testing.T) {
 	require.False(t, ok)
 }
 
-func TestDepthCard(t *testing.T) {
-	c := escapeForm(t)
-	card := c.Depths()
-	require.Zero(t, card[0].Infeed)
-	require.InDelta(t, 2*math.Pi*25/30, card[0].Land, 1e-9, "the whole pitch at first touch")
-	last := card[len(card)-1]
-	require.InDelta(t, c.Infeed, last.Infeed, 1e-12)
-	require.InDelta(t, 0.2, last.Land, 1e-9)
-	for i := 1; i < len(card); i++ {
-		require.Less(t, card[i].Land, card[i-1].Land)
-		require.InDelta(t, c.Infeed, card[i].Infeed+card[i].Left, 1e-12)
-		if i > 1 {
-			require.Less(t, card[i].Infeed-card[i-1].Infeed, card[i-1].Infeed-card[i-2].Infeed+1e-9, "finer near the end")
-		}
-	}
-	require.InDelta(t, c.LandAt(c.Infeed-0.01)-0.2, last.Change, 1e-12)
-}
-
 // ρ − √(ρ² − w²/4), the exact height of the hump, is w²/8ρ to first order.
 func TestSagitta(t *testing.T) {
 	require.InDelta(t, 22-math.Sqrt(22*22-0.8*0.8), Sagitta(1.6, 22), 1e-5)
-}
-
-func TestMirrored(t *testing.T) {
-	require.True(t, Mirrored("clockwise", false))
-	require.False(t, Mirrored("clockwise", true))
-	require.False(t, Mirrored("anticlockwise", false))
-	require.True(t, Mirrored("anticlockwise", true))
 }

@@ -47,29 +47,52 @@ func inside(q geometry.Point, edge []geometry.Point, d float64) bool {
 	return true
 }
 
-// fouls reports whether any point of the section at depth z, taken on a grid
-// below the infeed, leaves what the edge sweeps.
+// fouls reports whether the section at depth z, looked at point by point upwards
+// at places across the form, leaves what the edge sweeps before the infeed, and
+// whether it has nothing there.
 func fouls(c Cut, edge []geometry.Point, z, clearance, swing float64, steps int) (fouled, empty bool) {
 	empty = true
 	d := z * math.Tan(clearance)
-	for i := range steps {
-		front, back, ok := c.Form.Width(math.Min(c.Infeed, c.Form.Top) * (float64(i) + 0.5) / float64(steps))
+	least, most := c.Form.sides()
+	for k := range steps {
+		x := least + (most-least)*(float64(k)+0.5)/float64(steps)
+		from := lowestPoint(edge, x)
+		y, ok := lowestInside(c, edge, x, from, d)
 		if !ok {
 			continue
 		}
-		y := c.Infeed * (float64(i) + 0.5) / float64(steps)
-		for k := range steps {
-			q := geometry.Point{X: front + (back-front)*(float64(k)+0.5)/float64(steps), Y: y}
-			if !inside(q, edge, d) {
-				continue
-			}
-			empty = false
-			if math.Hypot(swing-y, z) > swing-lowestPoint(edge, q.X) {
-				return true, false
-			}
+		empty = false
+		if math.Hypot(swing-y, z) > swing-from {
+			return true, false
 		}
 	}
 	return false, empty
+}
+
+// lowestInside returns the lowest y at x, from the edge to the infeed, that is in
+// the form and at least d from its edge.
+func lowestInside(c Cut, edge []geometry.Point, x, from, d float64) (float64, bool) {
+	const rungs = 30
+	in := func(y float64) bool {
+		front, back, ok := c.Form.Width(y)
+		return ok && x > front && x < back && inside(geometry.Point{X: x, Y: y}, edge, d)
+	}
+	below := from
+	for i := 1; i <= rungs; i++ {
+		y := from + (c.Infeed-from)*float64(i)/rungs
+		if from < c.Infeed && in(y) {
+			for range 14 {
+				if mid := (y + below) / 2; in(mid) {
+					y = mid
+				} else {
+					below = mid
+				}
+			}
+			return y, true
+		}
+		below = y
+	}
+	return 0, false
 }
 
 // lowestPoint is the height of the edge at x, between the two points beside it.
@@ -104,14 +127,14 @@ func TestHeelAgainstSweptSections(t *testing.T) {
 		edge := pointsOf(c)
 		const off = 0.03
 		if got.HeelLimit > 0 {
-			before, _ := fouls(c, edge, got.HeelLimit*(1-off), float64(clearance), swing, 60)
+			before, _ := fouls(c, edge, got.HeelLimit*(1-off), float64(clearance), swing, 80)
 			require.False(t, before, "fouls before %g: clearance %g, swing %g, %+v", got.HeelLimit, clearance, swing, p)
-			after, gone := fouls(c, edge, got.HeelLimit*(1+off), float64(clearance), swing, 60)
+			after, gone := fouls(c, edge, got.HeelLimit*(1+off), float64(clearance), swing, 80)
 			require.True(t, after || gone, "clears after %g: clearance %g, swing %g, %+v", got.HeelLimit, clearance, swing, p)
 		}
-		_, gone := fouls(c, edge, got.UsableThickness*1.001, float64(clearance), 1e6, 60)
+		_, gone := fouls(c, edge, got.UsableThickness*1.001, float64(clearance), 1e6, 80)
 		require.True(t, gone, "not gone at %g: clearance %g, %+v", got.UsableThickness, clearance, p)
-		_, gone = fouls(c, edge, got.UsableThickness*0.9, float64(clearance), 1e6, 60)
+		_, gone = fouls(c, edge, got.UsableThickness*0.9, float64(clearance), 1e6, 80)
 		require.False(t, gone, "gone before %g: clearance %g, %+v", got.UsableThickness, clearance, p)
 	}
 }
@@ -132,4 +155,47 @@ func pointsOf(c Cut) []geometry.Point {
 		}
 	}
 	return append(pts, c.Form.Edge.Vertex(c.Form.Edge.Len()).Point)
+}
+
+// hollowCut is a space's form with a hollow floor and hollow flanks.
+func hollowCut(t *testing.T) Cut {
+	t.Helper()
+	at := func(r, degrees, bulge float64) geometry.Vertex {
+		return geometry.Vertex{Point: geometry.Polar(r, geometry.Clock(geometry.Degrees(degrees))), Bulge: bulge}
+	}
+	chain, err := geometry.NewChain([]geometry.Vertex{
+		at(20, -4.5, -0.08), at(19.1, -2.4, 0), at(18, -2.2, math.Tan(-geometry.Degrees(1.1).Degrees()*math.Pi/180)),
+		at(18, 2.2, 0), at(19.1, 2.4, -0.08), at(20, 4.5, 0),
+	})
+	require.NoError(t, err)
+	c, err := Space(chain, 40, 20, 0)
+	require.NoError(t, err)
+	require.InDelta(t, 18, c.RootRadius, 1e-9)
+	return c
+}
+
+// The same for a form with hollows, whose sections' corners are rounded where the
+// form's are hollow.
+func TestHeelOfHollowForm(t *testing.T) {
+	c := hollowCut(t)
+	edge := pointsOf(c)
+	for _, clearance := range []geometry.Angle{geometry.Degrees(6), geometry.Degrees(10)} {
+		slope := math.Tan(float64(clearance))
+		for _, swing := range []float64{4, 12} {
+			r, err := c.Relieve(clearance, 2*c.Infeed/slope, swing)
+			require.NoError(t, err)
+			const off = 0.02
+			_, gone := fouls(c, edge, r.UsableThickness*(1+off), float64(clearance), 1e6, 200)
+			require.True(t, gone, "%g", r.UsableThickness)
+			_, gone = fouls(c, edge, r.UsableThickness*(1-2*off), float64(clearance), 1e6, 200)
+			require.False(t, gone, "%g", r.UsableThickness)
+			if r.HeelLimit == 0 {
+				continue
+			}
+			before, _ := fouls(c, edge, r.HeelLimit*(1-off), float64(clearance), swing, 200)
+			require.False(t, before, "%g", r.HeelLimit)
+			after, gone := fouls(c, edge, r.HeelLimit*(1+off), float64(clearance), swing, 200)
+			require.True(t, after || gone, "%g", r.HeelLimit)
+		}
+	}
 }

@@ -68,12 +68,7 @@ var (
 // Cut works out the form, its setting and the space it leaves. A value that
 // cannot be built with is a *geometry.Limit.
 func (p Pointed) Cut() (Cut, error) {
-	if math.Abs(p.CornerRadius) < coincide {
-		p.CornerRadius = 0
-	}
-	if math.Abs(p.BackFillet) < coincide {
-		p.BackFillet = 0
-	}
+	p = p.withoutSpecks()
 	if err := p.check(); err != nil {
 		return Cut{}, err
 	}
@@ -85,6 +80,20 @@ func (p Pointed) Cut() (Cut, error) {
 		return Cut{}, err
 	}
 	return p.cut(height)
+}
+
+// withoutSpecks returns p with roundings and a land too small to be there as 0.
+func (p Pointed) withoutSpecks() Pointed {
+	if math.Abs(p.CornerRadius) < coincide {
+		p.CornerRadius = 0
+	}
+	if math.Abs(p.BackFillet) < coincide {
+		p.BackFillet = 0
+	}
+	if p.Land > 0 && p.Land < noLand {
+		p.Land = 0
+	}
+	return p
 }
 
 // setOver returns e, which makes the undercut at the tip: sin u = e/R.

@@ -11,7 +11,6 @@ const (
 	Clearance      geometry.Quantity = "cutter.clearance"
 	StockThickness geometry.Quantity = "cutter.stock_thickness"
 	Swing          geometry.Quantity = "cutter.swing"
-	Rake           geometry.Quantity = "cutter.rake"
 )
 
 // The range of clearance a bit can be ground with and still hold its edge
