@@ -134,3 +134,14 @@ func boxOfPicture(dst *image.RGBA) box {
 	r := dst.Rect
 	return box{float64(r.Min.X), float64(r.Min.Y), float64(r.Max.X), float64(r.Max.Y)}
 }
+
+// Bounds returns the box of what the painter would paint of a drawing.
+func (p *Painter) Bounds(d *render.Drawing) geometry.Box {
+	shown := render.Drawing{}
+	for i := range d.Items {
+		if !p.leftOut(&d.Items[i]) {
+			shown.Items = append(shown.Items, d.Items[i])
+		}
+	}
+	return shown.Bounds()
+}

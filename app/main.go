@@ -1,0 +1,16 @@
+// Command tipline turns a plan's numbers into a shop packet: it opens a window, or
+// does what its arguments ask for without one.
+package main
+
+import (
+	"os"
+
+	"tipline/app/command"
+)
+
+func main() {
+	if name, ok := command.Opens(os.Args[1:]); ok {
+		os.Exit(open(name))
+	}
+	os.Exit(command.Run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+}

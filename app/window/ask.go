@@ -1,0 +1,138 @@
+package window
+
+import (
+	"errors"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/storage"
+	"fyne.io/fyne/v2/widget"
+
+	"tipline/app/job"
+	"tipline/app/window/desk"
+)
+
+// careful does what would lose the job that is on the desk, after asking whether
+// to save it where it is not saved.
+func (w *Window) careful(then func()) {
+	if w.desk.Saved() {
+		then()
+		return
+	}
+	say := w.desk.Words().Say
+	var question *dialog.CustomDialog
+	answer := func(key string, do func()) *widget.Button {
+		return widget.NewButton(say(key), func() { question.Hide(); do() })
+	}
+	text := newFlow(textSize, ink)
+	text.set(say("ask.unsaved", "title", w.desk.Title()), ink)
+	question = dialog.NewCustomWithoutButtons(say("ask.unsaved.title"), message(text), w.Window)
+	save := answer("ask.save", func() { w.save(then) })
+	save.Importance = widget.HighImportance
+	question.SetButtons([]fyne.CanvasObject{answer("ask.cancel", func() {}), answer("ask.discard", then), save})
+	question.Show()
+}
+
+// message gives a text the width of a question.
+func message(text *flow) fyne.CanvasObject {
+	const width = 420
+	text.lay(width)
+	return text.Container
+}
+
+// quit closes the window, after asking.
+func (w *Window) quit() { w.careful(w.Close) }
+
+// tell says an error, if there is one.
+func (w *Window) tell(err error) {
+	if err == nil {
+		return
+	}
+	sentence := err.Error()
+	var refusal *job.Refusal
+	if errors.As(err, &refusal) {
+		sentence = refusal.Sentence(w.desk.Words())
+	}
+	w.inform("told.trouble", sentence)
+}
+
+// inform says something to be read and closed.
+func (w *Window) inform(title, sentence string) {
+	say := w.desk.Words().Say
+	text := newFlow(textSize, ink)
+	text.set(sentence, ink)
+	dialog.NewCustom(say(title), say("ask.ok"), message(text), w.Window).Show()
+}
+
+// save saves the job, asking for a name where it has none, and then goes on.
+func (w *Window) save(then func()) {
+	if w.desk.File() == "" {
+		w.askSave(then)
+		return
+	}
+	if err := w.desk.Save(); err != nil {
+		w.tell(err)
+		return
+	}
+	then()
+}
+
+// askDelete takes the present part away, after asking.
+func (w *Window) askDelete() {
+	say := w.desk.Words().Say
+	wheel := w.desk.Job().Wheel(w.desk.Part())
+	if wheel == nil {
+		return
+	}
+	text := newFlow(textSize, ink)
+	text.set(say("ask.delete", "name", wheel.Name), ink)
+	dialog.NewCustomConfirm(say("ask.delete.title"), say("ask.delete.yes"), say("ask.cancel"), message(text), func(yes bool) {
+		if yes {
+			w.tell(w.desk.Delete())
+		}
+	}, w.Window).Show()
+}
+
+// askOpen asks for a job file and opens it.
+func (w *Window) askOpen() {
+	ask := dialog.NewFileOpen(func(r fyne.URIReadCloser, err error) {
+		if r == nil || err != nil {
+			w.tell(err)
+			return
+		}
+		name := r.URI().Path()
+		if err := r.Close(); err != nil {
+			w.tell(err)
+			return
+		}
+		w.tell(w.desk.Open(name))
+	}, w.Window)
+	ask.SetFilter(storage.NewExtensionFileFilter([]string{desk.Extension}))
+	if folder, err := storage.ListerForURI(storage.NewFileURI(w.desk.Folder())); err == nil {
+		ask.SetLocation(folder)
+	}
+	w.large(ask)
+}
+
+// askSave asks for a name, saves the job under it and then goes on.
+func (w *Window) askSave(then func()) {
+	w.askName("ask.save.title", desk.Extension, func(name string) {
+		if err := w.desk.SaveAs(name); err != nil {
+			w.tell(err)
+			return
+		}
+		then()
+	})
+}
+
+// askPrint asks for a name, writes the packet under it and says so.
+func (w *Window) askPrint() {
+	w.askName("ask.print.title", ".pdf", func(name string) {
+		pages, err := w.desk.Print(name)
+		if err != nil {
+			w.tell(err)
+			return
+		}
+		w.inform("told.printed.title", w.desk.Words().Say("told.printed", "pages", pages, "file", name))
+	})
+}

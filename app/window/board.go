@@ -1,0 +1,164 @@
+package window
+
+import (
+	"image"
+	"math"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+
+	"tipline/render"
+	"tipline/render/screen"
+)
+
+// board is the drawing: it is panned by dragging, zoomed about the pointer with
+// the wheel, fitted with a double click, and tells which line was pressed. It
+// paints at the screen's own pixels into a picture it keeps.
+type board struct {
+	widget.BaseWidget
+	painter screen.Painter
+	drawing *render.Drawing
+	view    screen.View // in the toolkit's units, of which a screen may have several pixels
+	fitted  bool
+	key     string // of the place the drawing belongs to
+	pixels  *image.RGBA
+	raster  *canvas.Raster
+	legend  *legend
+	pressed func(screen.Found)
+
+	moved, focus bool
+}
+
+// reach is how near a line must be pressed, and margin what is left round a
+// fitted drawing.
+const (
+	reach  = 8
+	margin = 16
+)
+
+func newBoard(l *legend, pressed func(screen.Found)) *board {
+	b := &board{painter: screen.Painter{Theme: screen.Light()}, legend: l, pressed: pressed, fitted: true}
+	b.raster = canvas.NewRaster(b.paint)
+	b.ExtendBaseWidget(b)
+	return b
+}
+
+// show sets the drawing; one of another place is fitted anew.
+func (b *board) show(key string, d *render.Drawing, lit screen.Lit, printed bool) {
+	if key != b.key {
+		b.key, b.fitted = key, true
+	}
+	fresh := b.drawing != d
+	b.drawing, b.painter.Lit, b.painter.Printed = d, lit, printed
+	if b.fitted && fresh || b.view.Blank() {
+		b.fit()
+	}
+	b.changed()
+}
+
+// fit shows the whole drawing.
+func (b *board) fit() {
+	b.fitted = true
+	s := b.Size()
+	if b.drawing == nil || s.Width < 1 || s.Height < 1 {
+		b.view = screen.View{}
+		return
+	}
+	room := max(s.Height-legendHeight, 1)
+	b.view = screen.Fit(b.drawing.Bounds(), float64(s.Width), float64(room), margin)
+}
+
+// changed repaints.
+func (b *board) changed() {
+	b.legend.show(b.drawing, b.view, b.fitted)
+	b.raster.Refresh()
+}
+
+func (b *board) paint(width, height int) image.Image {
+	if b.pixels == nil || b.pixels.Rect.Dx() != width || b.pixels.Rect.Dy() != height {
+		b.pixels = image.NewRGBA(image.Rect(0, 0, width, height))
+	}
+	density := float64(width) / math.Max(float64(b.Size().Width), 1)
+	b.painter.Density = density
+	b.painter.Paint(b.pixels, b.drawing, b.view.Enlarged(density))
+	b.legend.rule(&b.painter, b.pixels, density)
+	return b.pixels
+}
+
+func (b *board) Resize(s fyne.Size) {
+	if s == b.Size() {
+		return
+	}
+	b.BaseWidget.Resize(s)
+	if b.fitted {
+		b.fit()
+	}
+	b.changed()
+}
+
+func (b *board) set(v screen.View) {
+	if b.view.Blank() {
+		return
+	}
+	b.view, b.fitted = v, false
+	b.changed()
+}
+
+func (b *board) Dragged(e *fyne.DragEvent) {
+	b.moved = true
+	b.set(b.view.Pan(float64(e.Dragged.DX), float64(e.Dragged.DY)))
+}
+
+func (b *board) DragEnd() {}
+
+// notch is how much the wheel scrolls by one notch, and closer how much nearer
+// that brings the drawing.
+const (
+	notch  = 25
+	closer = 1.2
+)
+
+func (b *board) Scrolled(e *fyne.ScrollEvent) {
+	if e.Scrolled.DY != 0 {
+		b.zoom(math.Pow(closer, float64(e.Scrolled.DY)/notch), e.Position)
+	}
+}
+
+func (b *board) zoom(factor float64, about fyne.Position) {
+	if !b.view.Blank() {
+		b.set(b.view.Zoom(factor, screen.Pixel{X: float64(about.X), Y: float64(about.Y)}))
+	}
+}
+
+func (b *board) middle() fyne.Position { return fyne.NewPos(b.Size().Width/2, b.Size().Height/2) }
+
+func (b *board) MouseDown(*desktop.MouseEvent) { b.moved = false }
+
+func (b *board) MouseUp(e *desktop.MouseEvent) {
+	if !b.moved && e.Button == desktop.MouseButtonPrimary {
+		b.press(e.Position)
+	}
+}
+
+// press tells which line lies at a place.
+func (b *board) press(at fyne.Position) {
+	p := screen.Pixel{X: float64(at.X), Y: float64(at.Y)}
+	if found, ok := screen.Find(b.drawing, b.view, p, reach); ok {
+		b.pressed(found)
+	}
+}
+
+// Tapped is there so that DoubleTapped is told; MouseUp does not wait for a
+// second tap.
+func (b *board) Tapped(*fyne.PointEvent) {}
+
+func (b *board) DoubleTapped(*fyne.PointEvent) {
+	b.fit()
+	b.changed()
+}
+
+func (b *board) CreateRenderer() fyne.WidgetRenderer { return widget.NewSimpleRenderer(b.raster) }
+
+func (b *board) MinSize() fyne.Size { return fyne.NewSize(200, 160) }

@@ -1,0 +1,110 @@
+package window
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	box "fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
+
+	"tipline/app/window/desk"
+	"tipline/geometry"
+)
+
+// column is the present step's fields, with what the step comes to over them and
+// what other choices would come to below.
+type column struct {
+	fyne.CanvasObject
+	desk    *desk.Desk
+	head    *canvas.Text
+	summary *flow
+	rows    []*row
+	body    *fyne.Container
+	table   *table
+	scroll  *box.Scroll
+	step    desk.Step
+	part    string
+}
+
+func newColumn(d *desk.Desk) *column {
+	c := &column{desk: d, head: written("", headSize, ink, true), summary: newFlow(13, faint), table: newTable()}
+	c.body = box.New(layout.NewCustomPaddedVBoxLayout(rowGap))
+	c.scroll = box.NewVScroll(box.New(layout.NewCustomPaddedLayout(0, 14, 20, 20), c.body))
+	top := box.New(layout.NewCustomPaddedLayout(12, 8, 20, 20),
+		box.New(layout.NewCustomPaddedVBoxLayout(2), c.head, c.summary.Container))
+	c.CanvasObject = box.NewStack(sheetOf(panel), box.NewBorder(top, nil, nil, nil, c.scroll))
+	return c
+}
+
+func (c *column) show() {
+	say(c.head, c.desk.Words().Say("step."+string(c.desk.Step())))
+	c.summary.lay(columnWidth)
+	c.summary.set(c.desk.Summary(), faint)
+	fields := c.desk.Fields()
+	if !c.stands(fields) {
+		c.rebuild(fields)
+	}
+	for i, f := range fields {
+		c.rows[i].show(f)
+	}
+	comparison, ok := c.desk.Compare()
+	c.table.show(comparison, ok)
+	if c.step != c.desk.Step() || c.part != c.desk.Part() {
+		c.step, c.part = c.desk.Step(), c.desk.Part()
+		c.scroll.ScrollToTop()
+	}
+	c.CanvasObject.Refresh()
+}
+
+func (c *column) stands(fields []desk.Field) bool {
+	if len(fields) != len(c.rows) {
+		return false
+	}
+	for i, f := range fields {
+		if !c.rows[i].fits(f) {
+			return false
+		}
+	}
+	return true
+}
+
+// rebuild makes the rows anew, but keeps those that still fit, so that the box
+// that is being typed in stays the same.
+func (c *column) rebuild(fields []desk.Field) {
+	old := c.rows
+	c.rows, c.body.Objects = nil, nil
+	for _, f := range fields {
+		c.rows = append(c.rows, c.rowFor(f, old))
+		c.body.Add(c.rows[len(c.rows)-1].Container)
+	}
+	c.body.Add(c.table.Container)
+}
+
+func (c *column) rowFor(f desk.Field, old []*row) *row {
+	for _, r := range old {
+		if r.fits(f) {
+			return r
+		}
+	}
+	return newRow(c.desk, f)
+}
+
+// row returns the row of a field, nil when the step has none.
+func (c *column) row(field geometry.Quantity) *row {
+	for _, r := range c.rows {
+		if r.path() == field {
+			return r
+		}
+	}
+	return nil
+}
+
+// reveal scrolls until a row is seen.
+func (c *column) reveal(r *row) {
+	top, bottom := r.Position().Y, r.Position().Y+r.Size().Height
+	switch at, high := c.scroll.Offset.Y, c.scroll.Size().Height; {
+	case top < at:
+		c.scroll.ScrollToOffset(fyne.NewPos(0, top))
+	case bottom > at+high:
+		c.scroll.ScrollToOffset(fyne.NewPos(0, bottom-high+14))
+	}
+}

@@ -1,0 +1,166 @@
+package desk
+
+import (
+	"errors"
+	"slices"
+	"strings"
+
+	"tipline/app/job"
+	"tipline/app/solve"
+	"tipline/assets/tables"
+	"tipline/geometry"
+	"tipline/geometry/measure"
+)
+
+// Field is a field of a step as it is shown.
+type Field struct {
+	Part    string // empty for the job's own
+	Path    geometry.Quantity
+	Label   string
+	Text    string
+	Choices []Choice // none where anything may be typed
+	Worked  string   // instead of a text to type: what was worked out
+	Empty   string   // what an empty field stands for
+	Hint    string
+	Refusal string // why the text will not do
+	Grave   bool   // whether that keeps the wheel from being made
+}
+
+// Choice is a word a field may be, and how it is shown.
+type Choice struct{ Value, Label string }
+
+// Fields returns the fields of the present step, none in a job without parts
+// except on paper.
+func (d *Desk) Fields() []Field {
+	if d.step == Paper {
+		return d.paperFields()
+	}
+	w := d.Job().Wheel(d.part)
+	if w == nil {
+		return nil
+	}
+	var fs []Field
+	for _, path := range stepFields(d.step, w.Teeth) {
+		fs = append(fs, d.field(d.part, path))
+	}
+	return fs
+}
+
+func (d *Desk) field(part string, path geometry.Quantity) Field {
+	known, _ := job.FieldAt(path)
+	f := Field{Part: part, Path: path, Label: d.words.Say("field." + string(path))}
+	f.Text, _ = d.Job().Text(part, path)
+	f.Empty = d.say("empty." + string(path))
+	f.Choices = d.choices(path, known, f.Text)
+	f.Worked = d.worked(path)
+	f.Refusal, f.Grave = d.refusal(part, path)
+	f.Hint = d.hint(path, known, f.Text)
+	return f
+}
+
+// say returns a text that not every field has.
+func (d *Desk) say(key string) string {
+	if !d.words.Has(key) {
+		return ""
+	}
+	return d.words.Say(key)
+}
+
+// choices returns the words a field may be. One that stands there and is none of
+// them is offered too, so that it is seen.
+func (d *Desk) choices(path geometry.Quantity, known job.Field, text string) []Choice {
+	values := slices.Clone(known.Choices)
+	switch path {
+	case "teeth.form":
+		values = []string{"cycloidal", "pointed", "measured"}
+	case "material":
+		for _, m := range tables.Materials() {
+			values = append(values, m.Name)
+		}
+	case "crossing.blade":
+		for _, b := range tables.Blades() {
+			values = append(values, b.Name)
+		}
+	}
+	if len(values) == 0 {
+		return nil
+	}
+	if text != "" && !slices.Contains(values, text) {
+		values = append(values, text)
+	}
+	var cs []Choice
+	for _, v := range values {
+		cs = append(cs, Choice{v, d.choiceLabel(path, v)})
+	}
+	return cs
+}
+
+func (d *Desk) choiceLabel(path geometry.Quantity, value string) string {
+	if label := d.say("choice." + string(path) + "." + value); label != "" {
+		return label
+	}
+	return value
+}
+
+// worked returns the value of a field that is solved for, as it came out.
+func (d *Desk) worked(path geometry.Quantity) string {
+	w := d.wheel()
+	if w == nil || w.Part.Teeth == nil || path != geometry.Quantity("teeth."+w.Part.Teeth.Solve.Text) {
+		return ""
+	}
+	u := d.Style().Units
+	switch {
+	case w.Cut == nil:
+		return d.words.Say("window.not-worked-out")
+	case path == "teeth.root_diameter":
+		return u.Length(2 * w.Cut.RootRadius)
+	case path == "teeth.land":
+		return u.Length(w.Cut.Land)
+	case path == "teeth.back_radius":
+		return u.Length(w.Cut.BackRadius)
+	}
+	return u.Angle(w.Cut.BackAngle)
+}
+
+// refusal returns the first error or caution on a field.
+func (d *Desk) refusal(part string, path geometry.Quantity) (sentence string, grave bool) {
+	for _, f := range d.result.Findings {
+		bare, _, _ := strings.Cut(string(f.Field), "[")
+		if f.Part == part && geometry.Quantity(bare) == path && f.Severity != solve.Note {
+			return f.Sentence(d.words, d.Style().Units), f.Severity == solve.Error
+		}
+	}
+	return "", false
+}
+
+// hint returns the field's help, led by its length in the job's unit where it
+// was typed in another way.
+func (d *Desk) hint(path geometry.Quantity, known job.Field, text string) string {
+	help := d.say("help." + string(path))
+	echo := ""
+	if known.Kind == job.Length {
+		echo = d.echo(text)
+	}
+	switch {
+	case echo == "":
+		return help
+	case help == "":
+		return "= " + echo
+	}
+	return "= " + echo + ", " + help
+}
+
+// echo returns a length in the job's unit, nothing where the text says it so
+// already or cannot be read.
+func (d *Desk) echo(text string) string {
+	u := d.Style().Units
+	l, err := measure.ParseLength(text, u.Unit)
+	var refusal *measure.Refusal
+	if text == "" || errors.As(err, &refusal) || err != nil {
+		return ""
+	}
+	if plain := strings.Trim(text, "0123456789., "); plain == "" || plain == string(u.Unit) {
+		return ""
+	}
+	return u.Length(l.MM())
+}

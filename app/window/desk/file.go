@@ -1,0 +1,130 @@
+package desk
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"tipline/app/job"
+	"tipline/assets/samples"
+)
+
+// Extension ends the name of a job file.
+const Extension = ".tipline"
+
+// Begin puts an empty job on the desk.
+func (d *Desk) Begin() { d.lay(job.NewHistory(job.New("mm")), "") }
+
+// Open puts the job in a file on the desk; what was there stays if it cannot be
+// read.
+func (d *Desk) Open(name string) error {
+	j, err := job.Load(name)
+	if err != nil {
+		return err
+	}
+	d.recent.Add(name)
+	d.lay(job.NewHistory(j), name)
+	return nil
+}
+
+// OpenSample puts a sample job on the desk, to be saved under a name of its own.
+func (d *Desk) OpenSample(name string) error {
+	data, err := samples.Read(name)
+	if err != nil {
+		return err
+	}
+	j, err := job.Read(bytes.NewReader(data))
+	if err != nil {
+		return err
+	}
+	d.lay(job.NewHistory(j), "")
+	return nil
+}
+
+// Save writes the job to its file. It must have one.
+func (d *Desk) Save() error { return d.SaveAs(d.file) }
+
+// SaveAs writes the job to a file of another name, which from then on is its own.
+// A name without an ending is given the job file's.
+func (d *Desk) SaveAs(name string) error {
+	if filepath.Ext(name) == "" {
+		name += Extension
+	}
+	if err := job.Save(name, d.Job()); err != nil {
+		return err
+	}
+	d.file = name
+	d.history.MarkSaved()
+	d.recent.Add(name)
+	d.Changed()
+	return nil
+}
+
+// File returns where the job is kept, empty until it is saved.
+func (d *Desk) File() string { return d.file }
+
+// Saved reports whether the job stands as it is kept.
+func (d *Desk) Saved() bool { return d.history.Saved() }
+
+// Title returns the job's title, else its file's name, else that it has none.
+func (d *Desk) Title() string {
+	switch {
+	case d.Job().Title != "":
+		return d.Job().Title
+	case d.file != "":
+		return strings.TrimSuffix(filepath.Base(d.file), Extension)
+	}
+	return d.words.Say("window.untitled")
+}
+
+// FileName returns the name to be offered for a file with the ending, of letters
+// that every disk takes.
+func (d *Desk) FileName(ending string) string {
+	clean := strings.Map(func(r rune) rune {
+		if strings.ContainsRune(`/\:*?"<>|`, r) || r < ' ' {
+			return '-'
+		}
+		return r
+	}, d.Title())
+	return strings.Trim(clean, " .") + ending
+}
+
+// Recent lists the files of recent jobs, the latest first.
+func (d *Desk) Recent() []string { return d.recent.List() }
+
+// Folder returns where files are looked for and offered: the job's folder, else
+// that of the latest recent job, else the maker's own.
+func (d *Desk) Folder() string {
+	if d.file != "" {
+		if whole, err := filepath.Abs(d.file); err == nil {
+			return filepath.Dir(whole)
+		}
+	}
+	if recent := d.Recent(); len(recent) > 0 && There(filepath.Dir(recent[0])) {
+		return filepath.Dir(recent[0])
+	}
+	home, err := os.UserHomeDir()
+	if err != nil {
+		return "."
+	}
+	return home
+}
+
+// Path returns the file's whole name, with its ending if it has none.
+func Path(folder, name, ending string) string {
+	name = strings.TrimSpace(name)
+	if !strings.EqualFold(filepath.Ext(name), ending) {
+		name += ending
+	}
+	if filepath.IsAbs(name) {
+		return name
+	}
+	return filepath.Join(folder, name)
+}
+
+// There reports whether there is a file of the name.
+func There(name string) bool {
+	_, err := os.Stat(name)
+	return err == nil
+}

@@ -1,0 +1,133 @@
+package desk
+
+import (
+	"slices"
+
+	"tipline/app/solve"
+	"tipline/geometry"
+)
+
+// Remark is a finding as it is shown.
+type Remark struct {
+	Severity solve.Severity
+	Where    string // which step, or which part, it is about
+	Sentence string
+	Part     string
+	Field    geometry.Quantity
+}
+
+// Remarks returns what there is to say: of the present part and of the job, the
+// present step's own first within each severity; on paper of every part, but then
+// no notes.
+func (d *Desk) Remarks() []Remark {
+	var rs []Remark
+	for _, f := range d.result.Findings {
+		if d.shown(f) {
+			rs = append(rs, d.remark(f))
+		}
+	}
+	slices.SortStableFunc(rs, func(a, b Remark) int {
+		if by := rank(b.Severity) - rank(a.Severity); by != 0 {
+			return by
+		}
+		return d.here(b) - d.here(a)
+	})
+	return rs
+}
+
+func (d *Desk) shown(f solve.Finding) bool {
+	if d.step == Paper {
+		return f.Severity != solve.Note
+	}
+	return f.Part == "" || f.Part == d.part
+}
+
+func rank(s solve.Severity) int {
+	return slices.Index([]solve.Severity{solve.Note, solve.Caution, solve.Error}, s)
+}
+
+// here is 1 for a remark on the present step.
+func (d *Desk) here(r Remark) int {
+	if s, ok := d.StepOf(r.Field); ok && s == d.step && r.Part == d.part {
+		return 1
+	}
+	return 0
+}
+
+func (d *Desk) remark(f solve.Finding) Remark {
+	r := Remark{Severity: f.Severity, Part: f.Part, Field: f.Field, Sentence: f.Sentence(d.words, d.Style().Units)}
+	if step, ok := d.StepOf(f.Field); ok && f.Part != "" {
+		r.Where = d.words.Say("step." + string(step))
+	}
+	if w := d.Job().Wheel(f.Part); w != nil && d.step == Paper {
+		r.Where = w.Name
+	}
+	return r
+}
+
+// Follow goes to the step and part of a remark's field and lights the field.
+func (d *Desk) Follow(r Remark) {
+	if r.Part != "" && r.Part != d.part {
+		d.Choose(r.Part)
+	}
+	if step, ok := d.StepOf(r.Field); ok {
+		d.Go(step)
+	}
+	d.Light(r.Field)
+}
+
+// Mark is what a step wears.
+type Mark struct {
+	Done            bool // worked out, and nothing stands against it
+	Errors, Caution int
+}
+
+// Mark returns what a step of the present part wears.
+func (d *Desk) Mark(s Step) Mark {
+	var m Mark
+	for _, f := range d.result.Findings {
+		step, ok := d.StepOf(f.Field)
+		if f.Part != d.part || !ok || step != s {
+			continue
+		}
+		switch f.Severity {
+		case solve.Error:
+			m.Errors++
+		case solve.Caution:
+			m.Caution++
+		}
+	}
+	m.Done = m.Errors+m.Caution == 0 && d.built(s)
+	return m
+}
+
+func (d *Desk) built(s Step) bool {
+	w := d.wheel()
+	if w == nil {
+		return false
+	}
+	switch s {
+	case Blank:
+		return w.Teeth != nil
+	case Cutter:
+		return w.Cut != nil
+	case Dividing:
+		return w.Dividing != nil
+	case Crossing:
+		return w.Crossing != nil
+	}
+	return false
+}
+
+// Trouble returns the gravest thing there is to say of a part, empty for nothing
+// graver than a note.
+func (d *Desk) Trouble(part string) solve.Severity {
+	w := d.result.Wheel(part)
+	if w == nil {
+		return ""
+	}
+	if s, _ := solve.Worst(w.Findings); s != solve.Note {
+		return s
+	}
+	return ""
+}

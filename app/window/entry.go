@@ -1,0 +1,60 @@
+package window
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+)
+
+// entry is a box to type in that tells when it is come to and left. What is
+// undone is the job's, not the letters in the box.
+type entry struct {
+	widget.Entry
+	came, left func()
+	undo, redo func()
+}
+
+func newEntry() *entry {
+	e := &entry{came: func() {}, left: func() {}, undo: func() {}, redo: func() {}}
+	e.Wrapping, e.Scroll = fyne.TextWrapOff, fyne.ScrollHorizontalOnly
+	e.ExtendBaseWidget(e)
+	return e
+}
+
+func (e *entry) FocusGained() {
+	e.Entry.FocusGained()
+	e.came()
+}
+
+func (e *entry) FocusLost() {
+	e.Entry.FocusLost()
+	e.left()
+}
+
+func (e *entry) TypedShortcut(s fyne.Shortcut) {
+	switch s.(type) {
+	case *fyne.ShortcutUndo:
+		e.undo()
+	case *fyne.ShortcutRedo:
+		e.redo()
+	default:
+		e.Entry.TypedShortcut(s)
+	}
+}
+
+// choice is a box to choose in that tells when it is come to.
+type choice struct {
+	widget.Select
+	came func()
+}
+
+func newChoice(changed func(string)) *choice {
+	c := &choice{came: func() {}}
+	c.OnChanged = changed
+	c.ExtendBaseWidget(c)
+	return c
+}
+
+func (c *choice) FocusGained() {
+	c.Select.FocusGained()
+	c.came()
+}

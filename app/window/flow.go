@@ -1,0 +1,94 @@
+package window
+
+import (
+	"image/color"
+	"strings"
+
+	"fyne.io/fyne/v2"
+)
+
+// flow is type that is broken into lines to fit its width. Unlike the toolkit's
+// own it knows how tall it is at any width before it is laid out.
+type flow struct {
+	*fyne.Container
+	text   string
+	size   float32
+	colour color.Color
+	bold   bool
+	width  float32 // it was last broken for
+	broken []string
+}
+
+// leading is the distance of lines as a share of the type's size.
+const leading = 1.36
+
+func newFlow(size float32, c color.Color) *flow {
+	f := &flow{size: size, colour: c}
+	f.Container = &fyne.Container{Layout: flowLayout{f}}
+	return f
+}
+
+// set sets the text and its colour.
+func (f *flow) set(text string, c color.Color) {
+	if f.text == text && f.colour == c {
+		return
+	}
+	f.text, f.colour = text, c
+	width := f.width
+	f.width = 0
+	f.lay(width)
+	f.Refresh()
+}
+
+// tall returns how tall the text is at a width.
+func (f *flow) tall(width float32) float32 {
+	if f.text == "" {
+		return 0
+	}
+	return float32(len(wrapped(f.text, f.size, f.style(), width))) * f.size * leading
+}
+
+func (f *flow) style() fyne.TextStyle { return fyne.TextStyle{Bold: f.bold} }
+
+// lay breaks the text for a width.
+func (f *flow) lay(width float32) {
+	if width <= 0 || width == f.width {
+		return
+	}
+	f.width, f.broken, f.Objects = width, nil, nil
+	if f.text == "" {
+		return
+	}
+	f.broken = wrapped(f.text, f.size, f.style(), width)
+	for i, line := range f.broken {
+		t := written(line, f.size, f.colour, f.bold)
+		put(t, 0, float32(i)*f.size*leading, width, f.size*leading)
+		f.Objects = append(f.Objects, t)
+	}
+}
+
+type flowLayout struct{ *flow }
+
+func (l flowLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) { l.lay(s.Width) }
+func (l flowLayout) MinSize([]fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(40, float32(len(l.broken))*l.size*leading)
+}
+
+// wrapped breaks a text at its blanks into lines that fit a width; a word that is
+// wider stands alone.
+func wrapped(text string, size float32, style fyne.TextStyle, width float32) []string {
+	var lines []string
+	line := ""
+	for _, word := range strings.Fields(text) {
+		longer := word
+		if line != "" {
+			longer = line + " " + word
+		}
+		if line != "" && fyne.MeasureText(longer, size, style).Width > width {
+			lines, line = append(lines, line), word
+			continue
+		}
+		line = longer
+	}
+	return append(lines, line)
+}

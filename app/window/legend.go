@@ -1,0 +1,88 @@
+package window
+
+import (
+	"image"
+	"image/color"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+
+	"tipline/app/window/desk"
+	"tipline/render"
+	"tipline/render/screen"
+)
+
+// legend is what stands on the drawing without belonging to it: a scale bar, how
+// far it is zoomed, and what is said when there is nothing to draw.
+type legend struct {
+	*fyne.Container
+	desk    *desk.Desk
+	border  *canvas.Rectangle
+	length  *canvas.Text
+	zoom    *canvas.Text
+	message *flow
+	bar     screen.Bar
+}
+
+// legendHeight is the strip at the foot of the board that the legend stands in.
+const legendHeight = 34
+
+// longest is how long the scale bar may be.
+const longest = 170
+
+func newLegend(d *desk.Desk) *legend {
+	l := &legend{desk: d, border: canvas.NewRectangle(color.Transparent), length: written("", smallSize, ink, false),
+		zoom: written("", smallSize, faint, false), message: newFlow(textSize, faint)}
+	l.border.CornerRadius, l.border.StrokeWidth, l.border.StrokeColor = 7, 1, edge
+	l.zoom.Alignment = fyne.TextAlignTrailing
+	l.Container = &fyne.Container{Layout: legendLayout{l}, Objects: []fyne.CanvasObject{l.border, l.length, l.zoom, l.message.Container}}
+	return l
+}
+
+// frame shows that the drawing has the keyboard.
+func (l *legend) frame(focus bool) {
+	l.border.StrokeColor, l.border.StrokeWidth = edge, 1
+	if focus {
+		l.border.StrokeColor, l.border.StrokeWidth = blue, 2
+	}
+	l.border.Refresh()
+}
+
+func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
+	l.bar = screen.Bar{}
+	message, zoom, length := "", "", ""
+	if d == nil {
+		message = l.desk.Missing()
+	} else if !v.Blank() {
+		perUnit, unit := l.desk.Unit()
+		l.bar = screen.BarOf(d, v, perUnit, longest)
+		length = l.desk.Style().Units.Number(l.bar.Length, 0) + " " + unit
+		if l.bar.Length < 1 {
+			length = l.desk.Style().Units.Number(l.bar.Length, 3) + " " + unit
+		}
+		zoom = l.desk.ZoomLine(v.Magnification(d), fitted)
+	}
+	l.message.set(message, faint)
+	say(l.length, length)
+	say(l.zoom, zoom)
+	l.Layout.Layout(nil, l.Size())
+}
+
+// rule draws the scale bar into the picture of the drawing.
+func (l *legend) rule(p *screen.Painter, dst *image.RGBA, density float64) {
+	bar := l.bar
+	bar.Pixels *= density
+	p.Rule(dst, bar, screen.Pixel{X: 22 * density, Y: float64(dst.Rect.Dy()) - 19*density})
+}
+
+type legendLayout struct{ *legend }
+
+func (legendLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(10, 10) }
+
+func (l legendLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
+	put(l.border, 0, 0, s.Width, s.Height)
+	put(l.length, 22+float32(l.bar.Pixels)+8, s.Height-29, 90, 18)
+	put(l.zoom, s.Width/2, s.Height-29, s.Width/2-20, 18)
+	width := min(s.Width-60, 460)
+	put(l.message.Container, (s.Width-width)/2, s.Height/2-30, width, 60)
+}

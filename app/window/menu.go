@@ -1,0 +1,172 @@
+package window
+
+import (
+	"path/filepath"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+
+	"tipline/app/window/desk"
+	"tipline/assets/samples"
+)
+
+// menu is the window's menu. Its shortcuts work while a field is being typed in
+// too, which a canvas' own do not.
+type menu struct {
+	*fyne.MainMenu
+	window               *Window
+	undo, redo, save     *fyne.MenuItem
+	recent               *fyne.MenuItem
+	onPart               []*fyne.MenuItem
+	shownRecent          []string
+	edited, redoable, of bool
+}
+
+func newMenu(w *Window) *menu {
+	m := &menu{window: w}
+	m.MainMenu = fyne.NewMainMenu(m.jobMenu(), m.editMenu(), m.partMenu(), m.viewMenu())
+	return m
+}
+
+func (m *menu) item(key string, action func()) *fyne.MenuItem {
+	return fyne.NewMenuItem(m.window.desk.Words().Say("menu."+key), action)
+}
+
+// keyed gives an item a key to be pressed with Ctrl.
+func keyed(i *fyne.MenuItem, key fyne.KeyName, more ...fyne.KeyModifier) *fyne.MenuItem {
+	modifier := fyne.KeyModifierShortcutDefault
+	for _, k := range more {
+		modifier |= k
+	}
+	i.Shortcut = &desktop.CustomShortcut{KeyName: key, Modifier: modifier}
+	return i
+}
+
+func (m *menu) jobMenu() *fyne.Menu {
+	w := m.window
+	m.recent = m.item("recent", nil)
+	m.recent.ChildMenu = fyne.NewMenu("")
+	sample := m.item("sample", nil)
+	sample.ChildMenu = m.sampleMenu()
+	m.save = keyed(m.item("save", func() { w.save(func() {}) }), fyne.KeyS)
+	quit := keyed(m.item("quit", w.quit), fyne.KeyQ)
+	quit.IsQuit = true
+	return fyne.NewMenu(w.desk.Words().Say("menu.job"),
+		keyed(m.item("new", func() { w.careful(w.desk.Begin) }), fyne.KeyN),
+		keyed(m.item("open", func() { w.careful(w.askOpen) }), fyne.KeyO),
+		m.recent, sample, fyne.NewMenuItemSeparator(),
+		m.save,
+		keyed(m.item("save-as", func() { w.askSave(func() {}) }), fyne.KeyS, fyne.KeyModifierShift),
+		fyne.NewMenuItemSeparator(),
+		keyed(m.item("print", w.askPrint), fyne.KeyP),
+		fyne.NewMenuItemSeparator(), quit)
+}
+
+func (m *menu) sampleMenu() *fyne.Menu {
+	list, err := samples.List()
+	if err != nil {
+		return fyne.NewMenu("")
+	}
+	child := fyne.NewMenu("")
+	for _, s := range list {
+		child.Items = append(child.Items, fyne.NewMenuItem(s.Title, func() {
+			m.window.careful(func() { m.window.tell(m.window.desk.OpenSample(s.Name)) })
+		}))
+	}
+	return child
+}
+
+func (m *menu) editMenu() *fyne.Menu {
+	d := m.window.desk
+	m.undo, m.redo = m.item("undo", d.Undo), m.item("redo", d.Redo)
+	m.undo.Shortcut, m.redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{}
+	again := keyed(m.item("redo", d.Redo), fyne.KeyZ, fyne.KeyModifierShift)
+	m.window.Canvas().AddShortcut(again.Shortcut, func(fyne.Shortcut) { d.Redo() })
+	return fyne.NewMenu(d.Words().Say("menu.edit"), m.undo, m.redo)
+}
+
+func (m *menu) partMenu() *fyne.Menu {
+	w, d := m.window, m.window.desk
+	add := m.item("add", nil)
+	add.ChildMenu = w.kinds()
+	part := func(key string, do func() error) *fyne.MenuItem {
+		i := m.item(key, func() { w.tell(do()) })
+		m.onPart = append(m.onPart, i)
+		return i
+	}
+	remove := m.item("delete", w.askDelete)
+	m.onPart = append(m.onPart, remove)
+	previous, next := m.item("previous-part", func() { d.Turn(-1) }), m.item("next-part", func() { d.Turn(1) })
+	return fyne.NewMenu(d.Words().Say("menu.part"), add,
+		keyed(part("duplicate", d.Duplicate), fyne.KeyD), remove, fyne.NewMenuItemSeparator(),
+		keyed(part("up", func() error { return d.Move(-1) }), fyne.KeyUp),
+		keyed(part("down", func() error { return d.Move(1) }), fyne.KeyDown),
+		fyne.NewMenuItemSeparator(),
+		keyed(previous, fyne.KeyPageUp), keyed(next, fyne.KeyPageDown))
+}
+
+func (m *menu) viewMenu() *fyne.Menu {
+	w, d := m.window, m.window.desk
+	view := fyne.NewMenu(d.Words().Say("menu.view"))
+	for i, step := range desk.Steps() {
+		key := fyne.KeyName(rune('1' + i))
+		view.Items = append(view.Items, keyed(fyne.NewMenuItem(d.Words().Say("step."+string(step)), func() { d.Go(step) }), key))
+	}
+	view.Items = append(view.Items, fyne.NewMenuItemSeparator(),
+		keyed(m.item("fit", func() { w.board.DoubleTapped(nil) }), fyne.Key0),
+		keyed(m.item("closer", func() { w.board.zoom(closer, w.board.middle()) }), fyne.KeyEqual),
+		keyed(m.item("farther", func() { w.board.zoom(1/closer, w.board.middle()) }), fyne.KeyMinus))
+	return view
+}
+
+// show brings the menu in line with the desk. The toolkit builds a menu anew when
+// it is refreshed, so that is done only where something changed.
+func (m *menu) show() {
+	d := m.window.desk
+	recent := d.Recent()
+	same := len(recent) == len(m.shownRecent)
+	for i := 0; same && i < len(recent); i++ {
+		same = recent[i] == m.shownRecent[i]
+	}
+	if same && m.edited == d.CanUndo() && m.redoable == d.CanRedo() && m.of == (d.Part() != "") && len(m.recent.ChildMenu.Items) > 0 {
+		return
+	}
+	m.edited, m.redoable, m.of, m.shownRecent = d.CanUndo(), d.CanRedo(), d.Part() != "", recent
+	m.undo.Disabled, m.redo.Disabled = !m.edited, !m.redoable
+	for _, i := range m.onPart {
+		i.Disabled = !m.of
+	}
+	m.showRecent(recent)
+	m.MainMenu.Refresh()
+}
+
+func (m *menu) showRecent(files []string) {
+	m.recent.ChildMenu.Items = nil
+	for _, name := range files {
+		m.recent.ChildMenu.Items = append(m.recent.ChildMenu.Items, fyne.NewMenuItem(filepath.Base(name), func() {
+			m.window.careful(func() { m.window.tell(m.window.desk.Open(name)) })
+		}))
+	}
+	if len(files) == 0 {
+		none := m.item("no-recent", func() {})
+		none.Disabled = true
+		m.recent.ChildMenu.Items = append(m.recent.ChildMenu.Items, none)
+	}
+}
+
+// kinds offers the kinds of part that can be added.
+func (w *Window) kinds() *fyne.Menu {
+	m := fyne.NewMenu("")
+	for _, kind := range desk.Kinds() {
+		m.Items = append(m.Items, fyne.NewMenuItem(w.desk.Words().Say("part.kind."+kind), func() { w.tell(w.desk.Add(kind)) }))
+	}
+	return m
+}
+
+// offerKinds offers them beside the rail's button.
+func (w *Window) offerKinds(beside fyne.CanvasObject) {
+	list := widget.NewPopUpMenu(w.kinds(), w.Canvas())
+	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(beside)
+	list.ShowAtPosition(fyne.NewPos(at.X, at.Y-list.MinSize().Height-4))
+}

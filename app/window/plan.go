@@ -1,0 +1,46 @@
+package window
+
+import "fyne.io/fyne/v2"
+
+// plan is where things stand in the window: the steps along the top, the parts on
+// the left, the fields on the right, the drawing between them and the remarks
+// under it.
+type plan struct{}
+
+const (
+	around      = 14 // between things, and round them
+	stripHeight = 44
+	railWidth   = 146
+	sideWidth   = columnWidth + 46
+)
+
+func (plan) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1000, 600) }
+
+func (plan) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	strip, title, rail, drawing, remarks, fields := o[0], o[1], o[2], o[3], o[4], o[5]
+	top := float32(around + stripHeight + around)
+	low := s.Height - around
+	left := float32(around + railWidth + around)
+	right := s.Width - around - sideWidth
+	middle := right - around - left
+	under := min(max((low-top)*0.2, 96), 170)
+	put(strip, left, around, middle, stripHeight)
+	put(title, right, around, sideWidth, stripHeight)
+	put(rail, around, top, railWidth, low-top)
+	put(drawing, left, top, middle, low-top-under-around)
+	put(remarks, left, low-under, middle, under)
+	put(fields, right, top, sideWidth, low-top)
+}
+
+// inset keeps its things inside a border.
+type inset float32
+
+func (i inset) MinSize(objects []fyne.CanvasObject) fyne.Size {
+	return objects[0].MinSize().AddWidthHeight(2*float32(i), 2*float32(i))
+}
+
+func (i inset) Layout(objects []fyne.CanvasObject, s fyne.Size) {
+	for _, o := range objects {
+		put(o, float32(i), float32(i), s.Width-2*float32(i), s.Height-2*float32(i))
+	}
+}

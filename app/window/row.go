@@ -1,0 +1,177 @@
+package window
+
+import (
+	"image/color"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+
+	"tipline/app/window/desk"
+	"tipline/geometry"
+)
+
+// The measures of a row of the column of fields.
+const (
+	columnWidth = 300
+	labelWidth  = 126
+	inputWidth  = columnWidth - labelWidth
+	inputHeight = 34
+	rowGap      = 9
+)
+
+// row is one field: its label, the box it is typed or chosen in, and under it a
+// hint, or why what was typed will not do.
+type row struct {
+	*fyne.Container
+	desk   *desk.Desk
+	field  desk.Field
+	label  *canvas.Text
+	entry  *entry  // nil where the field is chosen
+	choice *choice // nil where the field is typed
+	hint   *flow
+	border *canvas.Rectangle // of a choice, which the toolkit draws without
+	filled bool // while the row itself sets its box
+}
+
+func newRow(d *desk.Desk, f desk.Field) *row {
+	r := &row{desk: d, field: f, label: written(f.Label, textSize, ink, false), hint: newFlow(smallSize, faint)}
+	r.border = canvas.NewRectangle(color.Transparent)
+	r.border.StrokeColor, r.border.StrokeWidth, r.border.CornerRadius = edge, 1, 5
+	r.border.Hidden = len(f.Choices) == 0
+	if len(f.Choices) > 0 {
+		r.choice = newChoice(r.chosen)
+		r.choice.came = r.came
+	} else {
+		r.entry = newEntry()
+		r.entry.OnChanged = r.typed
+		r.entry.came, r.entry.undo, r.entry.redo = r.came, d.Undo, d.Redo
+	}
+	r.Container = &fyne.Container{Layout: rowLayout{r}, Objects: []fyne.CanvasObject{r.label, r.box(), r.hint.Container, r.border}}
+	r.show(f)
+	return r
+}
+
+func (r *row) came() { r.desk.Light(r.field.Path) }
+
+func (r *row) typed(text string) {
+	if !r.filled {
+		r.desk.Type(r.field.Part, r.field.Path, text)
+	}
+}
+
+func (r *row) chosen(label string) {
+	if r.filled {
+		return
+	}
+	for _, c := range r.field.Choices {
+		if c.Label == label {
+			r.desk.Type(r.field.Part, r.field.Path, c.Value)
+		}
+	}
+}
+
+// fits reports whether the row can show the field as it is.
+func (r *row) fits(f desk.Field) bool {
+	return r.field.Path == f.Path && r.field.Part == f.Part && (r.choice != nil) == (len(f.Choices) > 0)
+}
+
+// show sets what the row shows.
+func (r *row) show(f desk.Field) {
+	r.field = f
+	r.filled = true
+	defer func() { r.filled = false }()
+	if r.choice != nil {
+		r.showChoice(f)
+	} else {
+		r.showEntry(f)
+	}
+	switch {
+	case f.Refusal != "" && f.Grave:
+		r.hint.set(f.Refusal, red)
+	case f.Refusal != "":
+		r.hint.set(f.Refusal, orange)
+	default:
+		r.hint.set(f.Hint, faint)
+	}
+}
+
+func (r *row) showChoice(f desk.Field) {
+	var labels []string
+	selected := ""
+	for _, c := range f.Choices {
+		labels = append(labels, c.Label)
+		if c.Value == f.Text {
+			selected = c.Label
+		}
+	}
+	r.choice.PlaceHolder = f.Empty
+	if r.choice.PlaceHolder == "" {
+		r.choice.PlaceHolder = " "
+	}
+	r.choice.Options = labels
+	r.choice.Selected = selected
+	r.choice.Refresh()
+}
+
+func (r *row) showEntry(f desk.Field) {
+	text := f.Text
+	if f.Worked != "" {
+		text = f.Worked
+	}
+	r.entry.SetPlaceHolder(f.Empty)
+	if r.entry.Text != text {
+		r.entry.SetText(text)
+	}
+	if f.Worked != "" != r.entry.Disabled() {
+		if f.Worked != "" {
+			r.entry.Disable()
+		} else {
+			r.entry.Enable()
+		}
+	}
+}
+
+// box returns what the field is typed or chosen in.
+func (r *row) box() interface {
+	fyne.CanvasObject
+	fyne.Focusable
+} {
+	if r.choice != nil {
+		return r.choice
+	}
+	return r.entry
+}
+
+func (r *row) path() geometry.Quantity { return r.field.Path }
+
+// wide reports whether the line under the box needs the row's whole width.
+func (r *row) wide() bool { return r.field.Refusal != "" }
+
+type rowLayout struct{ *row }
+
+func (l rowLayout) hintWidth() float32 {
+	if l.wide() {
+		return columnWidth
+	}
+	return inputWidth - 10
+}
+
+func (l rowLayout) MinSize([]fyne.CanvasObject) fyne.Size {
+	high := float32(inputHeight)
+	if t := l.hint.tall(l.hintWidth()); t > 0 {
+		high += t + 3
+	}
+	return fyne.NewSize(columnWidth, high)
+}
+
+func (l rowLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
+	high := l.label.MinSize().Height
+	put(l.label, 0, (inputHeight-high)/2, labelWidth, high)
+	put(l.box(), labelWidth, 0, inputWidth, inputHeight)
+	put(l.border, labelWidth+0.5, 0.5, inputWidth-1, inputHeight-1)
+	x := float32(labelWidth + 9)
+	if l.wide() {
+		x = 0
+	}
+	put(l.hint.Container, x, inputHeight+2, l.hintWidth(), l.hint.tall(l.hintWidth()))
+}

@@ -1,0 +1,97 @@
+// Package window is Tipline's window: the steps, the parts, the drawing, the
+// fields and the remarks, over a desk that holds the job. Widgets show what the
+// desk says and tell it what was done; they work nothing out.
+package window
+
+import (
+	"fyne.io/fyne/v2"
+	box "fyne.io/fyne/v2/container"
+
+	"tipline/app/window/desk"
+	"tipline/render/screen"
+)
+
+// Window is one window over one desk.
+type Window struct {
+	fyne.Window
+	desk    *desk.Desk
+	menu    *menu
+	strip   *strip
+	rail    *rail
+	board   *board
+	pager   *pager
+	column  *column
+	remarks *remarks
+	title   *heading
+}
+
+// New returns a window that shows what is on the desk.
+func New(app fyne.App, d *desk.Desk) *Window {
+	app.Settings().SetTheme(newLook())
+	w := &Window{Window: app.NewWindow(d.Words().Say("window.program")), desk: d}
+	w.strip = newStrip(d)
+	w.rail = newRail(d, w.offerKinds)
+	legend := newLegend(d)
+	w.board = newBoard(legend, w.pressed)
+	w.pager = newPager(d)
+	w.column = newColumn(d)
+	w.remarks = newRemarks(d, w.follow)
+	w.title = newHeading()
+	w.menu = newMenu(w)
+	drawing := box.NewStack(sheetOf(paper), &fyne.Container{Layout: inset(1.5), Objects: []fyne.CanvasObject{w.board}}, legend.Container, w.pager.Container)
+	w.SetContent(&fyne.Container{Layout: plan{}, Objects: []fyne.CanvasObject{
+		w.strip.Container, w.title.Container, w.rail.CanvasObject, drawing, w.remarks.CanvasObject, w.column.CanvasObject,
+	}})
+	w.SetMainMenu(w.menu.MainMenu)
+	w.SetCloseIntercept(w.quit)
+	w.Resize(fyne.NewSize(1360, 860))
+	d.Changed = w.show
+	w.show()
+	return w
+}
+
+// show brings everything in line with the desk.
+func (w *Window) show() {
+	w.strip.show()
+	w.title.show(w.desk.Title(), w.desk.Saved())
+	w.rail.show()
+	w.column.show()
+	w.remarks.show()
+	w.pager.show()
+	w.menu.show()
+	w.showDrawing()
+	w.SetTitle(w.titleLine())
+}
+
+func (w *Window) showDrawing() {
+	d, _ := w.desk.Drawing()
+	onPaper := w.desk.Step() == desk.Paper
+	key := string(w.desk.Step())
+	if !onPaper {
+		key += " " + w.desk.Part()
+	}
+	w.board.show(key, d, w.desk.Lit(), onPaper)
+}
+
+func (w *Window) titleLine() string {
+	dot := ""
+	if !w.desk.Saved() {
+		dot = "• "
+	}
+	return dot + w.desk.Title() + " – " + w.desk.Words().Say("window.program")
+}
+
+// pressed goes to the field that made a line.
+func (w *Window) pressed(f screen.Found) {
+	w.follow(desk.Remark{Part: f.Part, Field: f.Quantity})
+}
+
+// follow goes to a remark's field, lights what it made and puts the keyboard into
+// it.
+func (w *Window) follow(r desk.Remark) {
+	w.desk.Follow(r)
+	if row := w.column.row(r.Field); row != nil {
+		w.column.reveal(row)
+		w.Canvas().Focus(row.box())
+	}
+}
