@@ -39,7 +39,7 @@ func fit(a, b *curve, radius, side float64) (arc Segment, s, t float64, ok bool)
 	centres, n := centresAt(a, b, radius, side)
 	for _, c := range centres[:n] {
 		from, to := a.foot(c, radius, side), b.foot(c, radius, side)
-		if !from.Finite() || !to.Finite() || !a.holds(from) || !b.holds(to) {
+		if a.kisses(radius, side) || b.kisses(radius, side) || !a.holds(from) || !b.holds(to) {
 			continue
 		}
 		if u, v := a.share(from), b.share(to); !ok || u > s {
@@ -52,6 +52,16 @@ func fit(a, b *curve, radius, side float64) (arc Segment, s, t float64, ok bool)
 		}
 	}
 	return arc, s, t, ok
+}
+
+// kissing is the least share of an arc's radius by which a fillet's must differ
+// from it: where both are nearly one circle the place of their contact is drawn
+// out by the inverse of that, from rounding of 1e-14 of the radius to 1e-9.
+const kissing = 1e-5
+
+// kisses reports whether an arc's circle is too nearly that of the fillet.
+func (c *curve) kisses(r, side float64) bool {
+	return c.round && math.Abs(c.locus(r, side)) < kissing*c.radius
 }
 
 // Angle returns the turn from p's direction to q's, in (−π, π].

@@ -216,7 +216,7 @@ func TestPinchOutIsWhereInsetsStopBeingOne(t *testing.T) {
 			require.NoError(t, err)
 			require.Len(t, in, 1, "case %d, share %v of %v of %v", n, share, d, o.Vertices())
 		}
-		in, err := o.Inset(d + 2e-8) // the lesser part may be gone 1e-7 later
+		in, err := o.Inset(d + 1.5e-7) // the lesser part may be gone soon after
 		require.NoError(t, err)
 		require.NotEqual(t, 1, len(in), "case %d, %v of %v", n, d, o.Vertices())
 	}

@@ -53,8 +53,15 @@ func CircleCircle(c1 Point, r1 float64, c2 Point, r2 float64) (pts [2]Point, n i
 	if d+math.Abs(r1-r2) <= onSegment || apart > onSegment || within > onSegment {
 		return pts, 0
 	}
+	if r1 > r2 { // the small circle's half chord keeps its digits
+		pts, n = CircleCircle(c2, r2, c1, r1)
+		if n == 2 {
+			pts[0], pts[1] = pts[1], pts[0]
+		}
+		return pts, n
+	}
 	u := way.Times(1 / d)
-	along := (d + (r1-r2)*(r1+r2)/d) / 2
+	along := ((d-r2)*(d+r2) + r1*r1) / (2 * d)
 	if apart >= -touching || within >= -touching {
 		return [2]Point{c1.Add(u.Times(math.Copysign(r1, along)))}, 1
 	}

@@ -12,7 +12,7 @@ import (
 // both ends of a diameter: where a common normal of two segments is as long as
 // the disc is wide. There it falls in two, or a narrow end of it is gone. Between
 // those it is one outline or none, so whether it vanishes is found by halving, to
-// 1e-8 mm, since an outline of that size can no longer be told from a point.
+// 1e-7 mm, since an outline of that size can no longer be told from a point.
 func (o Outline) PinchOut(limit float64) float64 {
 	if o.Len() == 0 || !(limit > 0) {
 		return 0
