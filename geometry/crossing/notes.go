@@ -37,7 +37,7 @@ func sawNote(s Spec, patterns []pattern) []*geometry.Limit {
 		case code == "":
 			code = "crossing.saw-line-falls-apart"
 		}
-		most = min(most, p.whole(s.Allowance))
+		most = min(most, p.outline.PinchOut(s.Allowance))
 	}
 	if code == "" {
 		return nil

@@ -28,12 +28,3 @@ func madeBy(o geometry.Outline, q geometry.Quantity) (geometry.Outline, error) {
 	}
 	return geometry.NewOutline(vs)
 }
-
-// whole returns the greatest allowance below one that is too large with which the
-// saw line is still one outline.
-func (p pattern) whole(tooLarge float64) float64 {
-	return narrowed(0, tooLarge, func(allowance float64) bool {
-		inset, err := p.outline.Inset(allowance)
-		return err == nil && len(inset) == 1
-	})
-}
