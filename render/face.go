@@ -103,5 +103,5 @@ func (f *Face) Subset(glyphs []uint16) ([]byte, error) {
 	if err != nil {
 		return nil, fmt.Errorf("subset of %s: %w", f.name, err)
 	}
-	return part.Write(), nil
+	return undated(part.Write()), nil
 }

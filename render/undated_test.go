@@ -1,0 +1,21 @@
+package render
+
+import (
+	"encoding/binary"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+	"github.com/tdewolff/font"
+)
+
+// A subset bears no date, and its sums are those the OpenType specification asks
+// for: the file adds up to 0xB1B0AFBA with the adjustment in it.
+func TestSubsetBearsNoDate(t *testing.T) {
+	file, err := FaceOf(false).Subset([]uint16{0, FaceOf(false).Glyph('a')})
+	require.NoError(t, err)
+	part, err := font.ParseSFNT(file, 0)
+	require.NoError(t, err)
+	head := part.Tables["head"]
+	require.Zero(t, binary.BigEndian.Uint64(head[modifiedAt:]))
+	require.Equal(t, uint32(wholeSum), tableSum(file))
+}
