@@ -224,3 +224,17 @@ func TestACardIsReducedNotTiled(t *testing.T) {
 		}
 	}
 }
+
+func TestACardStandsAtTheTopLeft(t *testing.T) {
+	a4 := Papers()[0]
+	pages, err := Place(plate(100, 50, 0), a4, block, style)
+	require.NoError(t, err)
+	l := plan(a4, plate(100, 50, 0), block, style)
+	for _, it := range pages[0].Drawing.Items {
+		if it.Layer == render.LayerTeeth {
+			b := it.Outlines[0].Bounds()
+			require.InDelta(t, l.free.Min.X, b.Min.X, 1e-9)
+			require.InDelta(t, l.free.Max.Y-space, b.Max.Y, 1e-9)
+		}
+	}
+}

@@ -60,7 +60,8 @@ func TestArmLinesRunThroughTheCentreToTheirTips(t *testing.T) {
 				s := lines[j].Chains[0].Segment(0)
 				require.Greater(t, s.To.Norm(), w.Teeth.TipRadius+5)
 				require.InDelta(t, 0, s.From.Cross(s.To)/s.To.Norm(), 1e-9, "through the dead centre")
-				require.InDelta(t, 0, float64((s.To.Direction() - w.Teeth.Tip(arm.Tip)).Normal()), 1e-9, "on tip %d", arm.Tip)
+				on := w.Teeth.Tip(arm.Tip) - arm.Deviation
+				require.InDelta(t, 0, float64((s.To.Direction() - on).Normal()), 1e-9, "on tip %d", arm.Tip)
 			}
 		})
 	}

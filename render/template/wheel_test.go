@@ -69,16 +69,22 @@ func finished(t testing.TB, w Wheel, arms, divisions int) Wheel {
 	answer, err := dividing.Head{Ratio: 60}.Divide(divisions, w.Teeth.TipRadius)
 	require.NoError(t, err)
 	w.Dividing = &answer
+	w.Crossing = crossed(t, w, arms, crossing.OnTips)
+	return w
+}
+
+// crossed lays arms out on a wheel.
+func crossed(t testing.TB, w Wheel, arms int, placing crossing.Placing) *crossing.Layout {
+	t.Helper()
 	layout, err := crossing.Lay(crossing.Blank{
 		Count: w.Teeth.Count, TipRadius: w.Teeth.TipRadius, RootRadius: w.Teeth.RootRadius, Bore: w.Bore,
 		Outline: w.Teeth.Outline, Thickness: w.Thickness, Density: w.Material.Density, Young: w.Material.Young,
 	}, crossing.Spec{
-		Arms: arms, Placing: crossing.OnTips, Rim: 2.4, Hub: 11, ArmAtRim: 2, ArmAtHub: 2.4,
+		Arms: arms, Placing: placing, Rim: 2.4, Hub: 11, ArmAtRim: 2, ArmAtHub: 2.4,
 		FilletAtRim: 0.6, FilletAtHub: 0.6, Allowance: 0.3, StartHole: 0.8,
 	})
 	require.NoError(t, err)
-	w.Crossing = &layout
-	return w
+	return &layout
 }
 
 // everyDrawing draws all there is of a wheel, by name.
@@ -114,10 +120,12 @@ func firstOr(ds []*render.Drawing, d *render.Drawing) *render.Drawing {
 }
 
 func wheels(t testing.TB) map[string]Wheel {
-	inexact := trainWheel(t, 127, 6)
+	equal := trainWheel(t, 45, 4)
+	equal.Crossing = crossed(t, equal, 4, crossing.Equal)
 	return map[string]Wheel{
+		"arms off the tips": equal, "360 teeth": trainWheel(t, 360, 5),
 		"pointed": pointedWheel(t, "clockwise"), "pointed anticlockwise": pointedWheel(t, "anticlockwise"),
-		"72 teeth": trainWheel(t, 72, 6), "75 teeth": trainWheel(t, 75, 6), "127 teeth": inexact,
+		"72 teeth": trainWheel(t, 72, 6), "75 teeth": trainWheel(t, 75, 6), "127 teeth": trainWheel(t, 127, 6),
 	}
 }
 
