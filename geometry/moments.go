@@ -11,7 +11,8 @@ func (o Outline) Area() float64 {
 	o.each(func(from, to Point, bulge float64) {
 		sum += from.Cross(to) / 2
 		if bulge != 0 {
-			sum += sliceOf(from, to, bulge).area
+			r2, half, halfCos := turnOf(to.Sub(from), bulge)
+			sum += r2 * overSine(4*math.Atan(bulge), 2*half*halfCos) / 2
 		}
 	})
 	return sum
@@ -46,10 +47,8 @@ type slice struct {
 // by integration; the first two are in any handbook of areas (from memory).
 func sliceOf(from, to Point, bulge float64) slice {
 	chord := to.Sub(from)
-	b2 := bulge * bulge
-	half, halfCos := 2*bulge/(1+b2), (1-b2)/(1+b2) // of θ/2
+	r2, half, halfCos := turnOf(chord, bulge)
 	sin := 2 * half * halfCos
-	r2 := chord.Dot(chord) / (4 * half * half)
 	r := math.Sqrt(r2)
 	over := overSine(4*math.Atan(bulge), sin)
 	area := r2 * over / 2
@@ -60,6 +59,14 @@ func sliceOf(from, to Point, bulge float64) slice {
 	centre := from.Toward(to, 0.5).Add(left.Times(r*halfCos - math.Abs(g)))
 	about := r2 * r2 / 4 * (over + sin*2*half*half/3)
 	return slice{area, centre, about - area*g*g}
+}
+
+// turnOf returns the square of an arc's radius and the sine and cosine of half its
+// sweep.
+func turnOf(chord Point, bulge float64) (r2, half, halfCos float64) {
+	b2 := bulge * bulge
+	half, halfCos = 2*bulge/(1+b2), (1-b2)/(1+b2)
+	return chord.Dot(chord) / (4 * half * half), half, halfCos
 }
 
 // overSine returns θ − sin θ, by its series where the difference would lose

@@ -82,17 +82,39 @@ func (s Segment) Bounds() Box {
 }
 
 // Bounds returns the least box that holds the outline; empty for none.
-func (o Outline) Bounds() Box { return boundsOf(o.Len(), o.Segment) }
+func (o Outline) Bounds() Box {
+	b := NoBox()
+	for _, v := range o.vertices {
+		b = b.With(v.Point)
+	}
+	o.each(func(from, to Point, bulge float64) {
+		b = b.withArc(Segment{From: from, To: to, Bulge: bulge})
+	})
+	return b
+}
 
 // Bounds returns the least box that holds the chain; empty for none.
-func (c Chain) Bounds() Box { return boundsOf(c.Len(), c.Segment) }
-
-func boundsOf(n int, segment func(int) Segment) Box {
+func (c Chain) Bounds() Box {
 	b := NoBox()
-	for i := range n {
-		b = b.Union(segment(i).Bounds())
+	for i := range c.Len() {
+		b = b.Union(c.Segment(i).Bounds())
 	}
 	return b
+}
+
+// withArc returns the least box that holds b and a segment whose ends it holds.
+// An arc of at most a half circle lies within its sagitta, bulge·chord/2, of its
+// chord, so most need no second look.
+func (b Box) withArc(s Segment) Box {
+	rise := math.Abs(s.Bulge)
+	if rise == 0 {
+		return b
+	}
+	reach := rise * (math.Abs(s.To.X-s.From.X) + math.Abs(s.To.Y-s.From.Y)) / 2
+	if rise <= 1 && b.Grow(-reach).Contains(s.From) && b.Grow(-reach).Contains(s.To) {
+		return b
+	}
+	return b.Union(s.Bounds())
 }
 
 // Length returns the length round the outline.

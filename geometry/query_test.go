@@ -1,0 +1,70 @@
+package geometry
+
+import (
+	"math"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tipline/geometry/internal/trial"
+)
+
+func TestBoundsContainsAndNearestAgainstADensePolygon(t *testing.T) {
+	rnd := trial.Rand(t, 5)
+	for n := range trial.Count(5000) {
+		o := starry(t, rnd)
+		size := o.Bounds().Width()
+		ps := o.Flatten(size * 1e-6)
+		dense := polygon(t, ps...)
+		b, want := o.Bounds(), dense.Bounds()
+		say := []any{"case %d: %v", n, o.Vertices()}
+		require.InDelta(t, 0, b.Min.Dist(want.Min), size*3e-6, say...)
+		require.InDelta(t, 0, b.Max.Dist(want.Max), size*3e-6, say...)
+		require.InDelta(t, dense.Length(), o.Length(), o.Length()*1e-5, say...)
+		for range 20 {
+			p := Point{b.Min.X + rnd.Float64()*size, b.Min.Y + rnd.Float64()*b.Height()}
+			on, i := o.Nearest(p)
+			d := p.Dist(on)
+			require.InDelta(t, 0, o.Segment(i).Dist(on), 1e-9, say...)
+			theirs, _ := dense.Nearest(p)
+			require.InDelta(t, p.Dist(theirs), d, size*2e-6, say...)
+			if d > size*1e-5 {
+				require.Equal(t, dense.Contains(p), o.Contains(p), say...)
+			}
+		}
+	}
+}
+
+func TestContainsOnTheLevelOfVerticesAndChords(t *testing.T) {
+	o := disc(t, Point{}, 5) // its chords lie along y = 0
+	for _, x := range []float64{-4.999, -1, 0, 3, 4.999} {
+		require.True(t, o.Contains(Point{x, 0}), "x %v", x)
+		require.True(t, o.Reverse().Contains(Point{x, 0}), "x %v", x)
+	}
+	require.False(t, o.Contains(Point{5.001, 0}))
+	require.False(t, o.Contains(Point{-5.001, 0}))
+	turned := o.Rotate(math.Pi / 2) // and along x = 0
+	require.True(t, turned.Contains(Point{0, 1}))
+	require.True(t, turned.Contains(Point{1e-12, -2}))
+	require.False(t, turned.Contains(Point{0, 6}))
+	kite := polygon(t, Point{0, -3}, Point{4, 0}, Point{0, 3}, Point{-4, 0})
+	require.True(t, kite.Contains(Point{0, 0}))
+	require.False(t, kite.Contains(Point{-5, 0}))
+	require.False(t, kite.Contains(Point{5, 0}))
+	require.Equal(t, -1, kite.Reverse().Winding(Point{1, 0}))
+}
+
+func TestAlongASegment(t *testing.T) {
+	s := Segment{From: Point{5, 0}, To: Point{0, 5}, Bulge: math.Tan(math.Pi / 8), Quantity: "land"}
+	require.InDelta(t, 0, s.At(0.5).Dist(Polar(5, math.Pi/4)), 1e-12)
+	require.InDelta(t, 0, s.Tangent(0).Dist(Point{0, 1}), 1e-12)
+	require.InDelta(t, 0, s.Reverse().Tangent(1).Dist(Point{0, -1}), 1e-12)
+	part := s.Part(0.25, 0.75)
+	require.InDelta(t, s.Length()/2, part.Length(), 1e-12)
+	require.InDelta(t, 0, part.At(0.5).Dist(s.At(0.5)), 1e-12)
+	require.Equal(t, Quantity("land"), part.Quantity)
+	on, share := s.Nearest(Point{-3, -1})
+	require.Equal(t, s.To, on)
+	require.Equal(t, 1.0, share)
+	require.Equal(t, Box{Point{-5, -3}, Point{5, 5}}, Segment{From: Point{4, -3}, To: Point{-4, -3}, Bulge: 2}.Bounds())
+}
