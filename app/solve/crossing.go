@@ -93,7 +93,7 @@ func (w *Wheel) crossingFindings(r *reader) {
 		f.Severity = Caution
 		r.findings = append(r.findings, f)
 	}
-	if len(l.Divides) > 0 {
+	if w.Teeth.Count%l.Spec.Arms != 0 {
 		w.dividesFinding(r)
 	}
 	r.find(Note, "crossing.arms", "crossing.figures",
@@ -114,15 +114,21 @@ func (w *Wheel) dividesFinding(r *reader) {
 		number("arms", float64(l.Spec.Arms), Count), number("teeth", float64(w.Teeth.Count), Count),
 		text("counts", list(counts)),
 	}
+	code := func(code string) string {
+		if len(counts) == 0 {
+			return code + "-and-none"
+		}
+		return code
+	}
 	if l.Spec.Placing == crossing.Equal {
 		worst := 0.0
 		for _, a := range l.Arms {
 			worst = max(worst, math.Abs(float64(a.Deviation)))
 		}
-		r.find(Note, "crossing.placing", "crossing.off-tips", append(places, number("value", worst, Angle))...)
+		r.find(Note, "crossing.placing", code("crossing.off-tips"), append(places, number("value", worst, Angle))...)
 		return
 	}
-	r.find(Caution, "crossing.placing", "crossing.unbalanced",
+	r.find(Caution, "crossing.placing", code("crossing.unbalanced"),
 		append(places, number("unbalance", l.Unbalance, Plain), number("heavy", l.Heavy.Degrees(), Degrees))...)
 }
 

@@ -130,7 +130,7 @@ func kindOf(field geometry.Quantity) Kind {
 	switch f.Kind {
 	case job.Angle:
 		return Angle
-	case job.Count:
+	case job.Count, job.Text:
 		return Count
 	}
 	return Length

@@ -34,7 +34,7 @@ func (r *reader) length(field geometry.Quantity, v job.Value, absent float64) fl
 	if v.Empty() {
 		return absent
 	}
-	l, err := measure.ParseLength(v.Text, r.unit)
+	l, err := measure.ParsePlace(v.Text, r.unit)
 	if r.fail(field, err) || !r.within(field, l.MM()) {
 		return absent
 	}

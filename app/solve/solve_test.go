@@ -177,3 +177,17 @@ func BenchmarkSolveSample(b *testing.B) {
 		solve.Solve(context.Background(), j)
 	}
 }
+
+// Teeth that no count of arms divides still get their deviation or unbalance said.
+func TestTeethThatNothingDivides(t *testing.T) {
+	for placing, code := range map[string]string{
+		"on tips": "crossing.unbalanced-and-none", "equal": "crossing.off-tips-and-none",
+	} {
+		j := set(t, set(t, sample(t), "third", "teeth.count", "83"), "third", "crossing.placing", placing)
+		var codes []string
+		for _, f := range solve.Solve(context.Background(), j).Wheel("third").Findings {
+			codes = append(codes, f.Code)
+		}
+		require.Contains(t, codes, code)
+	}
+}

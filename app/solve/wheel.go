@@ -13,6 +13,7 @@ func solveWheel(part *job.Wheel, unit measure.Unit) *Wheel {
 	w := &Wheel{Part: part}
 	w.solveBlank(r)
 	w.solveTeeth(r)
+	w.checkBore(r)
 	w.solveRelief(r)
 	w.solveDividing(r)
 	w.solveCrossing(r)
@@ -48,4 +49,11 @@ func (w *Wheel) solveMaterial(r *reader) {
 		return
 	}
 	w.Material = m
+}
+
+// checkBore says when the bore leaves no wheel.
+func (w *Wheel) checkBore(r *reader) {
+	if w.Teeth != nil {
+		r.fail("bore", w.Teeth.CheckBore(w.Bore))
+	}
 }
