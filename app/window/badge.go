@@ -48,7 +48,7 @@ func sign(count int, zero string) string {
 
 func lettered(ground fyne.CanvasObject, text string) fyne.CanvasObject {
 	put(ground, 0, 0, badgeSize, badgeSize)
-	t := written(text, 11.5, paper, true)
+	t := written(text, badgeType, paper, true)
 	t.Alignment = fyne.TextAlignCenter
 	put(t, 0, 0, badgeSize, badgeSize)
 	return container(ground, t)

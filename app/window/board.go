@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
+	"tipline/geometry"
 	"tipline/render"
 	"tipline/render/screen"
 )
@@ -46,12 +47,12 @@ func newBoard(l *legend, pressed func(screen.Found)) *board {
 }
 
 // show sets the drawing; one of another place is fitted anew.
-func (b *board) show(key string, d *render.Drawing, lit screen.Lit, printed bool) {
+func (b *board) show(key string, d *render.Drawing, lit screen.Lit, page geometry.Box) {
 	if key != b.key {
 		b.key, b.fitted = key, true
 	}
 	fresh := b.drawing != d
-	b.drawing, b.painter.Lit, b.painter.Printed = d, lit, printed
+	b.drawing, b.painter.Lit, b.painter.Sheet, b.painter.Printed = d, lit, page, page.Width() > 0
 	if b.fitted && fresh || b.view.Blank() {
 		b.fit()
 	}
@@ -67,12 +68,19 @@ func (b *board) fit() {
 		return
 	}
 	room := max(s.Height-legendHeight, 1)
-	b.view = screen.Fit(b.drawing.Bounds(), float64(s.Width), float64(room), margin)
+	bounds := b.painter.Sheet
+	if bounds.Width() == 0 {
+		bounds = b.drawing.Bounds()
+	}
+	b.view = screen.Fit(bounds, float64(s.Width), float64(room), margin)
 }
 
 // changed repaints.
 func (b *board) changed() {
 	b.legend.show(b.drawing, b.view, b.fitted)
+	s := b.Size()
+	at, ok := screen.Place(b.drawing, b.view, b.painter.Lit, float64(s.Width), float64(s.Height))
+	b.legend.tag.show(at, ok)
 	b.raster.Refresh()
 }
 

@@ -5,6 +5,7 @@ import (
 	"fyne.io/fyne/v2/canvas"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
 	"tipline/geometry"
@@ -21,16 +22,19 @@ type column struct {
 	body    *fyne.Container
 	table   *table
 	scroll  *box.Scroll
+	print   *widget.Button // on paper only
 	step    desk.Step
 	part    string
 }
 
-func newColumn(d *desk.Desk) *column {
-	c := &column{desk: d, head: written("", headSize, ink, true), summary: newFlow(13, faint), table: newTable()}
+func newColumn(d *desk.Desk, print func()) *column {
+	c := &column{desk: d, head: written("", headSize, ink, true), summary: newFlow(readSize, faint), table: newTable()}
 	c.body = box.New(layout.NewCustomPaddedVBoxLayout(rowGap))
 	c.scroll = box.NewVScroll(box.New(layout.NewCustomPaddedLayout(0, 14, 20, 20), c.body))
 	top := box.New(layout.NewCustomPaddedLayout(12, 8, 20, 20),
 		box.New(layout.NewCustomPaddedVBoxLayout(2), c.head, c.summary.Container))
+	c.print = widget.NewButton(d.Words().Say("menu.print"), print)
+	c.print.Importance = widget.HighImportance
 	c.CanvasObject = box.NewStack(sheetOf(panel), box.NewBorder(top, nil, nil, nil, c.scroll))
 	return c
 }
@@ -77,6 +81,9 @@ func (c *column) rebuild(fields []desk.Field) {
 		c.body.Add(c.rows[len(c.rows)-1].Container)
 	}
 	c.body.Add(c.table.Container)
+	if c.desk.Step() == desk.Paper {
+		c.body.Add(c.print)
+	}
 }
 
 func (c *column) rowFor(f desk.Field, old []*row) *row {

@@ -14,7 +14,7 @@ type heading struct {
 }
 
 func newHeading() *heading {
-	h := &heading{name: written("", 15, ink, true), dot: canvas.NewCircle(orange)}
+	h := &heading{name: written("", tabSize, ink, true), dot: canvas.NewCircle(orange)}
 	h.Container = &fyne.Container{Layout: headingLayout{h}, Objects: []fyne.CanvasObject{h.name, h.dot}}
 	return h
 }

@@ -22,6 +22,7 @@ type legend struct {
 	zoom    *canvas.Text
 	message *flow
 	bar     screen.Bar
+	tag     *tag
 }
 
 // legendHeight is the strip at the foot of the board that the legend stands in.
@@ -32,10 +33,10 @@ const longest = 170
 
 func newLegend(d *desk.Desk) *legend {
 	l := &legend{desk: d, border: canvas.NewRectangle(color.Transparent), length: written("", smallSize, ink, false),
-		zoom: written("", smallSize, faint, false), message: newFlow(textSize, faint)}
+		zoom: written("", smallSize, faint, false), message: newFlow(textSize, faint), tag: newTag(d)}
 	l.border.CornerRadius, l.border.StrokeWidth, l.border.StrokeColor = 7, 1, edge
 	l.zoom.Alignment = fyne.TextAlignTrailing
-	l.Container = &fyne.Container{Layout: legendLayout{l}, Objects: []fyne.CanvasObject{l.border, l.length, l.zoom, l.message.Container}}
+	l.Container = &fyne.Container{Layout: legendLayout{l}, Objects: []fyne.CanvasObject{l.border, l.length, l.zoom, l.message.Container, l.tag.Container}}
 	return l
 }
 
@@ -82,6 +83,7 @@ func (legendLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize
 func (l legendLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	put(l.border, 0, 0, s.Width, s.Height)
 	put(l.length, 22+float32(l.bar.Pixels)+8, s.Height-29, 90, 18)
+	put(l.tag.Container, 0, 0, s.Width, s.Height)
 	put(l.zoom, s.Width/2, s.Height-29, s.Width/2-20, 18)
 	width := min(s.Width-60, 460)
 	put(l.message.Container, (s.Width-width)/2, s.Height/2-30, width, 60)

@@ -52,7 +52,7 @@ func (p *part) TypedKey(e *fyne.KeyEvent) {
 }
 
 func (p *part) CreateRenderer() fyne.WidgetRenderer {
-	r := &partRenderer{part: p, ground: sheetOf(panel), name: written(p.name, 13, ink, false)}
+	r := &partRenderer{part: p, ground: sheetOf(panel), name: written(p.name, readSize, ink, false)}
 	r.name.Alignment = fyne.TextAlignCenter
 	r.Refresh()
 	return r

@@ -20,7 +20,7 @@ type remark struct {
 }
 
 func newRemark(m desk.Remark, tapped func()) *remark {
-	r := &remark{remark: m, text: newFlow(13.5, ink), tapped: tapped}
+	r := &remark{remark: m, text: newFlow(readSize, ink), tapped: tapped}
 	sentence := m.Sentence
 	if m.Where != "" {
 		sentence = m.Where + ": " + sentence

@@ -28,7 +28,7 @@ func newRemarks(d *desk.Desk, follow func(desk.Remark)) *remarks {
 	r.well = &fyne.Container{}
 	mark := tick()
 	mark.Move(fyne.NewPos(17, 16))
-	well := written(d.Words().Say("window.all-well"), 13.5, faint, false)
+	well := written(d.Words().Say("window.all-well"), readSize, faint, false)
 	put(well, 44, 14, 500, 20)
 	r.well.Add(mark)
 	r.well.Add(well)

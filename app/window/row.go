@@ -15,8 +15,8 @@ const (
 	columnWidth = 300
 	labelWidth  = 126
 	inputWidth  = columnWidth - labelWidth
-	inputHeight = 34
-	rowGap      = 9
+	inputHeight = 36
+	rowGap      = 8
 )
 
 // row is one field: its label, the box it is typed or chosen in, and under it a
@@ -30,7 +30,7 @@ type row struct {
 	choice *choice // nil where the field is typed
 	hint   *flow
 	border *canvas.Rectangle // of a choice, which the toolkit draws without
-	filled bool // while the row itself sets its box
+	filled bool              // while the row itself sets its box
 }
 
 func newRow(d *desk.Desk, f desk.Field) *row {

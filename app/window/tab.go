@@ -50,7 +50,7 @@ func (t *tab) TypedKey(e *fyne.KeyEvent) {
 }
 
 func (t *tab) CreateRenderer() fyne.WidgetRenderer {
-	r := &tabRenderer{tab: t, ground: sheetOf(panel), name: written(t.name, 15, ink, false)}
+	r := &tabRenderer{tab: t, ground: sheetOf(panel), name: written(t.name, tabSize, ink, false)}
 	r.name.Alignment = fyne.TextAlignCenter
 	r.Refresh()
 	return r

@@ -41,7 +41,7 @@ func (t *table) show(c desk.Comparison, ok bool) {
 			if i == 0 {
 				colour = faint
 			}
-			text := written(cell, 13, colour, i == c.Chosen && i > 0)
+			text := written(cell, readSize, colour, i == c.Chosen && i > 0)
 			put(text, 8+float32(j)*96, tableHead+float32(i)*tableRow, 100, tableRow)
 			t.Add(text)
 		}

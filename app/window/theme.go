@@ -24,11 +24,15 @@ var (
 	hover    = color.NRGBA{255, 255, 255, 150}
 )
 
-// The sizes of type.
+// The sizes of type. At these the toolkit, which rounds the height of a line and
+// the place of its baseline each by itself, leaves Open Sans' descenders whole.
 const (
 	headSize  = 21
-	textSize  = 14.5
+	tabSize   = 15.4
+	textSize  = 14.68
+	readSize  = 13
 	smallSize = 12
+	badgeType = 11.75
 )
 
 // look is the window's theme. It is light whatever the desktop's is: the drawing

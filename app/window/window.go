@@ -34,7 +34,7 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	legend := newLegend(d)
 	w.board = newBoard(legend, w.pressed)
 	w.pager = newPager(d)
-	w.column = newColumn(d)
+	w.column = newColumn(d, w.askPrint)
 	w.remarks = newRemarks(d, w.follow)
 	w.title = newHeading()
 	w.menu = newMenu(w)
@@ -44,7 +44,7 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	}})
 	w.SetMainMenu(w.menu.MainMenu)
 	w.SetCloseIntercept(w.quit)
-	w.Resize(fyne.NewSize(1360, 860))
+	w.Resize(fyne.NewSize(1280, 740))
 	d.Changed = w.show
 	w.show()
 	return w
@@ -65,12 +65,11 @@ func (w *Window) show() {
 
 func (w *Window) showDrawing() {
 	d, _ := w.desk.Drawing()
-	onPaper := w.desk.Step() == desk.Paper
-	key := string(w.desk.Step())
-	if !onPaper {
+	key, page := string(w.desk.Step()), w.desk.Page()
+	if w.desk.Step() != desk.Paper {
 		key += " " + w.desk.Part()
 	}
-	w.board.show(key, d, w.desk.Lit(), onPaper)
+	w.board.show(key, d, w.desk.Lit(), page)
 }
 
 func (w *Window) titleLine() string {

@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
-	"fyne.io/fyne/v2/widget"
 )
 
 // written returns a line of type.
@@ -14,14 +13,6 @@ func written(text string, size float32, c color.Color, bold bool) *canvas.Text {
 	t.TextSize = size
 	t.TextStyle.Bold = bold
 	return t
-}
-
-// flowing returns type that is broken into lines where it must be.
-func flowing(size fyne.ThemeSizeName) *widget.Label {
-	l := widget.NewLabel("")
-	l.Wrapping = fyne.TextWrapWord
-	l.SizeName = size
-	return l
 }
 
 // sheetOf returns a rounded ground to put things on.

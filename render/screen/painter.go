@@ -20,10 +20,11 @@ type Lit struct {
 // was painted. It is not safe for use by two goroutines at once.
 type Painter struct {
 	Theme   Theme
-	Density float64 // screen pixels to a pixel of ordinary size; 1 when not positive
-	Lit     Lit     // drawn over the rest in Theme.Lit; nothing when zero
-	Bare    bool    // leave out texts, dimensions and centre lines, as for a small picture
-	Printed bool    // texts keep their printed size, as on a page
+	Density float64      // screen pixels to a pixel of ordinary size; 1 when not positive
+	Lit     Lit          // drawn over the rest in Theme.Lit; nothing when zero
+	Bare    bool         // leave out texts, dimensions and centre lines, as for a small picture
+	Printed bool         // texts keep their printed size, as on a page
+	Sheet   geometry.Box // of a printed page, which is then shown lying on a table; none when zero
 
 	plan     plan
 	trace    trace
@@ -34,10 +35,11 @@ type Painter struct {
 
 // Paint fills the picture with the drawing as the view shows it.
 func (p *Painter) Paint(dst *image.RGBA, d *render.Drawing, v View) {
-	fill(dst.Pix, opaque(p.Theme.Paper))
 	if d == nil || v.Blank() {
+		fill(dst.Pix, opaque(p.Theme.Paper))
 		return
 	}
+	p.ground(dst, v)
 	p.plan.of(d)
 	p.rule(v.Scale)
 	for _, i := range p.plan.order {
@@ -46,6 +48,23 @@ func (p *Painter) Paint(dst *image.RGBA, d *render.Drawing, v View) {
 		}
 	}
 	p.light(dst, d, v)
+}
+
+// ground paints what the drawing lies on: paper all over, or a sheet on a table.
+func (p *Painter) ground(dst *image.RGBA, v View) {
+	if p.Sheet.Width() <= 0 {
+		fill(dst.Pix, opaque(p.Theme.Paper))
+		return
+	}
+	fill(dst.Pix, opaque(p.Theme.Table))
+	low, high := v.ToPixel(p.Sheet.Min), v.ToPixel(p.Sheet.Max)
+	rim := []Pixel{low, {high.X, low.Y}, high, {low.X, high.Y}}
+	p.coverage.begin(dst.Rect.Size())
+	p.coverage.polygon(rim)
+	p.coverage.paint(dst, plain(p.Theme.Paper))
+	p.coverage.begin(dst.Rect.Size())
+	p.coverage.stroke(rim, true, p.density(), boxOfPicture(dst))
+	p.coverage.paint(dst, plain(p.Theme.Lead))
 }
 
 func (p *Painter) density() float64 {

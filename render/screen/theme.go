@@ -8,7 +8,7 @@ import (
 
 // Theme holds the colours a drawing is painted in.
 type Theme struct {
-	Paper              color.NRGBA
+	Paper, Table       color.NRGBA    // Table is what a printed sheet lies on
 	Inks               [4]color.NRGBA // by render.Ink
 	Brass, Steel, Lead color.NRGBA    // fills; Lead is the hatching of waste
 	Lit                color.NRGBA    // what a chosen field made
@@ -18,6 +18,7 @@ type Theme struct {
 func Light() Theme {
 	return Theme{
 		Paper: color.NRGBA{255, 255, 255, 255},
+		Table: color.NRGBA{228, 225, 217, 255},
 		Inks: [4]color.NRGBA{
 			render.Black: {28, 27, 25, 255}, render.Blue: {46, 95, 158, 255},
 			render.Grey: {110, 108, 102, 255}, render.Red: {178, 42, 36, 255},
@@ -33,6 +34,7 @@ func Light() Theme {
 func Dark() Theme {
 	return Theme{
 		Paper: color.NRGBA{30, 32, 35, 255},
+		Table: color.NRGBA{20, 21, 23, 255},
 		Inks: [4]color.NRGBA{
 			render.Black: {226, 223, 215, 255}, render.Blue: {132, 176, 232, 255},
 			render.Grey: {150, 148, 142, 255}, render.Red: {240, 120, 110, 255},

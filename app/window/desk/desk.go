@@ -127,4 +127,13 @@ func (d *Desk) Lit() screen.Lit {
 	return screen.Lit{Part: d.part, Quantity: d.lit}
 }
 
+// LitText returns what stands in the field that is lit, as typed or worked out.
+func (d *Desk) LitText() string {
+	if worked := d.worked(d.lit); worked != "" {
+		return worked
+	}
+	text, _ := d.Job().Text(d.part, d.lit)
+	return text
+}
+
 func (d *Desk) wheel() *solve.Wheel { return d.result.Wheel(d.part) }

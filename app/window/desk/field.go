@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"errors"
 	"slices"
 	"strings"
 
@@ -133,21 +132,15 @@ func (d *Desk) refusal(part string, path geometry.Quantity) (sentence string, gr
 	return "", false
 }
 
-// hint returns the field's help, led by its length in the job's unit where it
-// was typed in another way.
+// hint returns the field's length in the job's unit where it was typed in another
+// way, else its help.
 func (d *Desk) hint(path geometry.Quantity, known job.Field, text string) string {
-	help := d.say("help." + string(path))
-	echo := ""
 	if known.Kind == job.Length {
-		echo = d.echo(text)
+		if echo := d.echo(text); echo != "" {
+			return "= " + echo
+		}
 	}
-	switch {
-	case echo == "":
-		return help
-	case help == "":
-		return "= " + echo
-	}
-	return "= " + echo + ", " + help
+	return d.say("help." + string(path))
 }
 
 // echo returns a length in the job's unit, nothing where the text says it so
@@ -155,8 +148,7 @@ func (d *Desk) hint(path geometry.Quantity, known job.Field, text string) string
 func (d *Desk) echo(text string) string {
 	u := d.Style().Units
 	l, err := measure.ParseLength(text, u.Unit)
-	var refusal *measure.Refusal
-	if text == "" || errors.As(err, &refusal) || err != nil {
+	if err != nil {
 		return ""
 	}
 	if plain := strings.Trim(text, "0123456789., "); plain == "" || plain == string(u.Unit) {

@@ -120,14 +120,18 @@ func (d *Desk) TurnTo(page int) {
 	d.Changed()
 }
 
-// PageSize returns the size of the present page, false when there is none.
-func (d *Desk) PageSize() (width, height float64, ok bool) {
+// Page returns the sheet that is looked at, the zero box on other steps and when
+// there is none.
+func (d *Desk) Page() geometry.Box {
+	if d.step != Paper {
+		return geometry.Box{}
+	}
 	doc, _ := d.layOut()
 	if len(doc.Pages) == 0 {
-		return 0, 0, false
+		return geometry.Box{}
 	}
 	p := doc.Pages[d.packet.page]
-	return p.Width, p.Height, true
+	return geometry.Box{Max: geometry.Point{X: p.Width, Y: p.Height}}
 }
 
 func (d *Desk) pageDrawing() (*render.Drawing, bool) {

@@ -18,8 +18,10 @@ func (d *Desk) Summary() string {
 		return d.words.Say("summary.none")
 	}
 	switch {
+	case d.step == Cutter && w.Cut != nil && w.Teeth != nil && w.Teeth.Form == "cycloidal":
+		return d.words.Say("summary.space", "infeed", u.Length(w.Cut.Infeed))
 	case d.step == Cutter && w.Cut != nil:
-		return d.words.Say("summary.cutter", "setover", u.Length(w.Cut.SetOver), "infeed", u.Length(w.Cut.Infeed), "land", u.Length(w.Cut.Land))
+		return d.words.Say("summary.cutter", "setover", u.Length(w.Cut.SetOver), "infeed", u.Length(w.Cut.Infeed))
 	case d.step == Dividing && w.Dividing != nil && w.Dividing.Circle == 0:
 		return d.words.Say("summary.turns", "turns", w.Dividing.Turns)
 	case d.step == Dividing && w.Dividing != nil:
