@@ -39,8 +39,10 @@ func TestHeelOfLevelFloor(t *testing.T) {
 // inside reports whether a point of the form is at least d from every ground
 // edge, given as points close together, and so in the section.
 func inside(q geometry.Point, edge []geometry.Point, d float64) bool {
-	for _, x := range edge {
-		if q.Dist(x) < d {
+	for i := 1; i < len(edge); i++ {
+		way := edge[i].Sub(edge[i-1])
+		t := q.Sub(edge[i-1]).Dot(way) / way.Dot(way)
+		if q.Dist(edge[i-1].Toward(edge[i], math.Max(0, math.Min(1, t)))) < d {
 			return false
 		}
 	}
@@ -129,12 +131,24 @@ func TestHeelAgainstSweptSections(t *testing.T) {
 		if got.HeelLimit > 0 {
 			before, _ := fouls(c, edge, got.HeelLimit*(1-off), float64(clearance), swing, 80)
 			require.False(t, before, "fouls before %g: clearance %g, swing %g, %+v", got.HeelLimit, clearance, swing, p)
-			after, gone := fouls(c, edge, got.HeelLimit*(1+off), float64(clearance), swing, 80)
-			require.True(t, after || gone, "clears after %g: clearance %g, swing %g, %+v", got.HeelLimit, clearance, swing, p)
+			// A place may foul over a short run of sections, and between the looks.
+			after := false
+			for _, deeper := range []float64{off, off / 10, off / 100} {
+				for _, looks := range []int{80, 4000} {
+					fouled, gone := fouls(c, edge, got.HeelLimit*(1+deeper), float64(clearance), swing, looks)
+					if after = after || fouled || gone; after {
+						break
+					}
+				}
+			}
+			require.True(t, after, "clears after %g: clearance %g, swing %g, %+v", got.HeelLimit, clearance, swing, p)
 		}
 		_, gone := fouls(c, edge, got.UsableThickness*1.001, float64(clearance), 1e6, 80)
 		require.True(t, gone, "not gone at %g: clearance %g, %+v", got.UsableThickness, clearance, p)
 		_, gone = fouls(c, edge, got.UsableThickness*0.9, float64(clearance), 1e6, 80)
+		if gone { // what is left lies between the looks
+			_, gone = fouls(c, edge, got.UsableThickness*0.9, float64(clearance), 1e6, 4000)
+		}
 		require.False(t, gone, "gone before %g: clearance %g, %+v", got.UsableThickness, clearance, p)
 	}
 }

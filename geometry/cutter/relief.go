@@ -82,7 +82,7 @@ func (c Cut) checkRelief(clearance geometry.Angle, thickness, swing float64) err
 
 // sectionSteps is how many sections are looked at on the way from the rake face
 // to where nothing is left below the infeed, before the depth is closed in on.
-const sectionSteps = 16
+const sectionSteps = 20
 
 // measureSections finds the usable thickness, the heel limit and the least swing
 // by going from section to section.
@@ -130,12 +130,43 @@ func (b *bit) asFarAs(end float64, will func(pieces int) bool) float64 {
 	return end
 }
 
+// need is a depth and the least swing at which the section there clears.
+type need struct{ z, swing float64 }
+
+// needs returns what sections evenly on the way to end need, and, towards its end
+// a section shrinks and a deeper one may need less, each peak between them.
+func (b *bit) needs(end float64) []need {
+	step := end / sectionSteps
+	even := make([]need, sectionSteps+1)
+	for i := range even {
+		even[i] = need{float64(i) * step, math.Inf(-1)}
+		if i > 0 {
+			even[i].swing = b.needed(even[i].z)
+		}
+	}
+	var all []need
+	for i := 1; i <= sectionSteps; i++ {
+		all = append(all, even[i])
+		last := i == sectionSteps
+		if even[i].swing < even[i-1].swing || !last && even[i].swing < even[i+1].swing ||
+			last && b.needed(end-step/1024) <= even[i].swing {
+			continue
+		}
+		z := golden(math.Max(even[i-1].z, step/2), even[min(i+1, sectionSteps)].z, 44, b.needed)
+		peak := need{z, b.needed(z)}
+		if z < even[i].z {
+			all[len(all)-1], peak = peak, even[i]
+		}
+		all = append(all, peak)
+	}
+	return all
+}
+
 // leastSwing returns the swing at which every section as far as z clears.
 func (b *bit) leastSwing(z float64) float64 {
 	most := math.Inf(-1)
-	for i := 1; i <= sectionSteps; i++ {
-		swing, _ := b.sectionAt(z * float64(i) / sectionSteps).look()
-		most = math.Max(most, swing)
+	for _, n := range b.needs(z) {
+		most = math.Max(most, n.swing)
 	}
 	return most
 }
@@ -143,22 +174,23 @@ func (b *bit) leastSwing(z float64) float64 {
 // heelLimit finds the first section that needs more than the swing and the x of
 // the place that does; fouls is false where none does.
 func (b *bit) heelLimit(swing, end float64) (limit, at float64, fouls bool) {
-	over := func(z float64) float64 {
-		need, _ := b.sectionAt(z).look()
-		return need - swing
-	}
-	from, below := 0.0, math.Inf(-1)
-	for i := 1; i <= sectionSteps; i++ {
-		z := end * float64(i) / sectionSteps
-		above := over(z)
-		if above > 0 {
-			limit = falsePosition(from, z, below, above, over)
+	over := func(z float64) float64 { return b.needed(z) - swing }
+	before := need{0, math.Inf(-1)}
+	for _, n := range b.needs(end) {
+		if n.swing > swing {
+			limit = falsePosition(before.z, n.z, before.swing-swing, n.swing-swing, over)
 			_, at = b.sectionAt(limit).look()
 			return limit, at, true
 		}
-		from, below = z, above
+		before = n
 	}
 	return 0, 0, false
+}
+
+// needed is the least swing at which the section at depth z clears.
+func (b *bit) needed(z float64) float64 {
+	swing, _ := b.sectionAt(z).look()
+	return swing
 }
 
 // falsePosition returns the place between a and b where f, which is fa < 0 at a

@@ -67,6 +67,9 @@ func (s section) bottom(x float64) (float64, bool) {
 		return y, false
 	}
 	foot, way := s.frontLine()
+	if way.Y != 0 && x < s.inset-coincide { // nearer than that to the foremost point's tangent
+		return y, false
+	}
 	return y, way.Cross(geometry.Point{X: x, Y: y}.Sub(foot)) >= -coincide*way.Norm()
 }
 
@@ -87,7 +90,7 @@ func (s section) swingNeeded(x float64) (float64, bool) {
 // one to the next each is one smooth curve, and within the section or not.
 func (s section) knots() []float64 {
 	all := make([]float64, 0, 8*(len(s.floor)+len(s.edge)))
-	all = append(all, s.least, s.most, math.Max(s.wall, s.least))
+	all = append(all, s.least, s.most, math.Max(s.wall, s.least), s.inset)
 	for _, list := range [2]graph{s.floor, s.edge} {
 		for _, c := range list {
 			all = append(all, c.lo, c.hi)
@@ -164,27 +167,26 @@ func (s section) look() (swing, at float64) {
 		}
 	}
 	if high > low {
-		take(s.peak(low, high))
+		take(golden(low, high, 24, func(x float64) float64 { need, _ := s.swingNeeded(x); return need }))
 	}
 	return swing, at
 }
 
-// peak returns the place between a and b that needs the largest swing, by golden
-// section.
-func (s section) peak(a, b float64) float64 {
-	const golden = 0.6180339887498949
-	need := func(x float64) float64 { v, _ := s.swingNeeded(x); return v }
-	c, d := b-golden*(b-a), a+golden*(b-a)
-	fc, fd := need(c), need(d)
-	for range 24 {
+// golden returns the place between a and b where f, which rises and then falls,
+// is greatest, by golden section to a share of 0.618 to the power of steps.
+func golden(a, b float64, steps int, f func(float64) float64) float64 {
+	const share = 0.6180339887498949
+	c, d := b-share*(b-a), a+share*(b-a)
+	fc, fd := f(c), f(d)
+	for range steps {
 		if fc >= fd {
 			b, d, fd = d, c, fc
-			c = b - golden*(b-a)
-			fc = need(c)
+			c = b - share*(b-a)
+			fc = f(c)
 		} else {
 			a, c, fc = c, d, fd
-			d = a + golden*(b-a)
-			fd = need(d)
+			d = a + share*(b-a)
+			fd = f(d)
 		}
 	}
 	return (a + b) / 2
