@@ -87,19 +87,8 @@ func (o Outline) necks(limit float64) []float64 {
 // of a curve counting as a place where any direction is normal. Parallel curves
 // have a stretch of them, for which its ends and its middle stand.
 func (c *curve) normals(r *curve, visit func(a, b Point)) {
-	ends := func(c, r *curve, visit func(a, b Point)) (facing []Point) {
-		for _, p := range [...]Point{c.From, c.To} {
-			for _, q := range r.feet(p) {
-				visit(p, q)
-				facing = append(facing, q)
-			}
-			visit(p, r.From)
-			visit(p, r.To)
-		}
-		return facing
-	}
-	on := ends(c, r, visit)
-	back := ends(r, c, func(a, b Point) { visit(b, a) })
+	on := c.ends(r, visit)
+	back := r.ends(c, func(a, b Point) { visit(b, a) })
 	switch {
 	case c.round && r.round:
 		out := r.centre.Sub(c.centre)
@@ -127,6 +116,20 @@ func (c *curve) normals(r *curve, visit func(a, b Point)) {
 			c.middles(r, on, back, visit)
 		}
 	}
+}
+
+// ends visits the common normals from the ends of c, and returns where those meet
+// the other curve.
+func (c *curve) ends(r *curve, visit func(a, b Point)) (facing []Point) {
+	for _, p := range [...]Point{c.From, c.To} {
+		for _, q := range r.feet(p) {
+			visit(p, q)
+			facing = append(facing, q)
+		}
+		visit(p, r.From)
+		visit(p, r.To)
+	}
+	return facing
 }
 
 // middles visits the middle of the stretch in which two parallel curves face each
