@@ -72,22 +72,25 @@ func registerMarks(b *template.Board, tiles []tile, i int, at geometry.Point) {
 }
 
 // marks returns where a tile's register marks stand on the drawing: half way
-// across each overlap it shares, near both ends of it.
+// across each overlap it shares, a quarter of the way from both ends, clear of the
+// middle of a drawing.
 func marks(t tile) []geometry.Point {
 	inner := t.region.Grow(-overlap / 2)
-	corners := []struct {
-		p      geometry.Point
-		shared bool
-	}{
-		{inner.Min, t.column > 0 || t.row > 0},
-		{geometry.Point{X: inner.Max.X, Y: inner.Min.Y}, t.column < t.columns-1 || t.row > 0},
-		{inner.Max, t.column < t.columns-1 || t.row < t.rows-1},
-		{geometry.Point{X: inner.Min.X, Y: inner.Max.Y}, t.column > 0 || t.row < t.rows-1},
-	}
 	var points []geometry.Point
-	for _, c := range corners {
-		if c.shared {
-			points = append(points, c.p)
+	for _, share := range []float64{0.25, 0.75} {
+		x := t.region.Min.X + share*t.region.Width()
+		y := t.region.Min.Y + share*t.region.Height()
+		if t.column > 0 {
+			points = append(points, geometry.Point{X: inner.Min.X, Y: y})
+		}
+		if t.column < t.columns-1 {
+			points = append(points, geometry.Point{X: inner.Max.X, Y: y})
+		}
+		if t.row > 0 {
+			points = append(points, geometry.Point{X: x, Y: inner.Min.Y})
+		}
+		if t.row < t.rows-1 {
+			points = append(points, geometry.Point{X: x, Y: inner.Max.Y})
 		}
 	}
 	return points

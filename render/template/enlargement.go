@@ -99,7 +99,11 @@ func (e *enlargement) circleAtDepth(radius float64, q geometry.Quantity) (left, 
 	box := e.box().Grow(e.sightPast())
 	centre := e.at(geometry.Point{X: e.cut.SetOver, Y: -e.cut.Height()})
 	r := radius * e.scale
-	from, to := max(box.Min.X, centre.X-0.95*r), min(box.Max.X, centre.X+0.95*r)
+	reach := 0.95 * r
+	if up := box.Min.Y - centre.Y; up > 0 {
+		reach = min(reach, math.Sqrt(max(0, r*r-up*up)))
+	}
+	from, to := max(box.Min.X, centre.X-reach), min(box.Max.X, centre.X+reach)
 	if from >= to {
 		return left, right, false
 	}

@@ -100,17 +100,23 @@ func TestAFlankThatStandsOnBothSidesIsNamedOnce(t *testing.T) {
 	}
 }
 
-func TestTheStraightBackSaysItsAngle(t *testing.T) {
-	w := pointedWheel(t, "clockwise")
-	cut, err := cutter.Pointed{
-		Count: 30, TipRadius: 25, Undercut: geometry.Degrees(10), Floor: 0.5, Straight: true, BackAngle: geometry.Degrees(22),
-		Land: 0.3, StockWidth: 8, Solve: cutter.RootDiameter,
-	}.Cut()
-	require.NoError(t, err)
-	w.Cut, w.Relief = &cut, nil
-	d, err := Grinding(w, metric, 10)
-	require.NoError(t, err)
-	require.Contains(t, said(d), "back 22°")
+func TestTheStraightBackSaysItsAngleFromTheInfeed(t *testing.T) {
+	for _, row := range []struct {
+		back float64
+		text string
+	}{{22, "back 22°"}, {50, "back 50°"}, {60.5, "back 60.5°"}} {
+		w := pointedWheel(t, "clockwise")
+		cut, err := cutter.Pointed{
+			Count: 30, TipRadius: 12, Undercut: geometry.Degrees(5), Floor: 0.1, FloorSlope: geometry.Degrees(5), Straight: true,
+			BackAngle: geometry.Degrees(row.back), Land: 0.2, StockWidth: 8, Solve: cutter.RootDiameter,
+		}.Cut()
+		require.NoError(t, err)
+		w.Cut, w.Relief = &cut, nil
+		d, err := Grinding(w, metric, 10)
+		require.NoError(t, err)
+		require.Contains(t, said(d), row.text)
+		require.Contains(t, said(d), "floor 5°")
+	}
 }
 
 func TestWidthsAcrossTheForm(t *testing.T) {

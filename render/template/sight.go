@@ -58,9 +58,8 @@ func (e *enlargement) cuts(edge geometry.Segment) bool {
 // ten times the last digit that is written.
 const leastCut = 0.01
 
-// sight draws the sighting line along one straight edge and writes its angle: from
-// the infeed for a steep one, from square to it for a flat one. An angle that two
-// edges share is written once.
+// sight draws the sighting line along one straight edge and writes its angle. An
+// angle that two edges share is written once.
 func (e *enlargement) sight(edge geometry.Segment, said map[string]bool, written bool) {
 	placed := e.segment(edge)
 	way := placed.To.Sub(placed.From)
@@ -73,18 +72,18 @@ func (e *enlargement) sight(edge geometry.Segment, said map[string]bool, written
 		return
 	}
 	e.Line(Stroke{Layer: render.LayerRelief, Quantity: edge.Quantity, Pen: render.Thin, Ink: render.Blue}, line)
-	steep := lean <= math.Pi/4
+	key, fromInfeed := sightKey(edge.Quantity, lean <= math.Pi/4)
 	angle := lean
-	if !steep {
+	if !fromInfeed {
 		angle = math.Pi/2 - lean
 	}
 	angle = math.Round(angle/leastLean) * leastLean
-	text := e.Say(sightKey(edge.Quantity, steep), "angle", e.Style.Units.Angle(geometry.Angle(angle)))
+	text := e.Say(key, "angle", e.Style.Units.Angle(geometry.Angle(angle)))
 	if !written || said[text] {
 		return
 	}
 	said[text] = true
-	e.writeSight(edge, line, steep, text)
+	e.writeSight(edge, line, lean <= math.Pi/4, text)
 }
 
 // writeSight writes a sighting line's angle at its upper end: above it for a steep
@@ -101,20 +100,22 @@ func (e *enlargement) writeSight(edge geometry.Segment, line geometry.Line, stee
 	e.call(top, edge.Quantity, render.Blue, text)
 }
 
-// sightKey returns the catalogue's key for an edge that q made.
-func sightKey(q geometry.Quantity, steep bool) string {
+// sightKey returns the catalogue's key for an edge that q made, and whether its
+// angle is counted from the infeed, as a front's and a back's are, or from square to
+// it, as a floor's is; an edge that no field made goes by how steep it is.
+func sightKey(q geometry.Quantity, steep bool) (key string, fromInfeed bool) {
 	switch q {
 	case "teeth.front_relief":
-		return "template.grinding.front-relief"
+		return "template.grinding.front-relief", true
 	case "teeth.floor", "teeth.floor_slope":
-		return "template.grinding.floor"
+		return "template.grinding.floor", false
 	case "teeth.back_angle":
-		return "template.grinding.back"
+		return "template.grinding.back", true
 	}
 	if steep {
-		return "template.grinding.flank"
+		return "template.grinding.flank", true
 	}
-	return "template.grinding.floor"
+	return "template.grinding.floor", false
 }
 
 // topNote writes a note above the form at the end of a line, to its left or right.
