@@ -43,7 +43,7 @@ func plan(paper Paper, d *render.Drawing, block TitleBlock, s template.Style) la
 	if l.inner.Width()-l.blockWide < barInches {
 		l.right = l.inner.Min.X + l.blockWide
 	}
-	l.foot = Wrap(block.Notes.Caution, heightSmall, l.right-l.inner.Min.X, false)
+	l.foot = template.Wrap(block.Notes.Caution, heightSmall, l.right-l.inner.Min.X, false)
 	l.block = geometry.Point{
 		X: l.right - l.blockWide,
 		Y: l.inner.Min.Y + lineOfFoot*float64(len(l.foot)) + 2,
@@ -85,7 +85,7 @@ func (l *layout) planFurniture(block TitleBlock, blockHeight float64) float64 {
 func headerHeight(d *render.Drawing, width float64) float64 {
 	h := heightTitle
 	if d.Description != "" {
-		h += 2.5 + lineHeight*float64(len(Wrap(d.Description, heightText, width, false)))
+		h += 2.5 + lineHeight*float64(len(template.Wrap(d.Description, heightText, width, false)))
 	}
 	return h
 }
@@ -120,7 +120,7 @@ func (l layout) header(b *template.Board, d *render.Drawing) {
 		return
 	}
 	y := title.At.Y - 3.2 - heightText
-	for _, line := range Wrap(d.Description, heightText, l.right-l.inner.Min.X, false) {
+	for _, line := range template.Wrap(d.Description, heightText, l.right-l.inner.Min.X, false) {
 		b.Write(ink, render.Text{At: geometry.Point{X: l.inner.Min.X, Y: y}, Height: heightText, String: line})
 		y -= lineHeight
 	}

@@ -31,21 +31,3 @@ func fit(text string, bold bool, width float64, heights ...float64) render.Text 
 	}
 	return t
 }
-
-// Wrap breaks text into lines no wider than width at that height, between words;
-// a word wider than the width stands on a line of its own.
-func Wrap(text string, height, width float64, bold bool) []string {
-	var lines []string
-	for _, paragraph := range strings.Split(text, "\n") {
-		line := ""
-		for _, word := range strings.Fields(paragraph) {
-			longer := strings.TrimSpace(line + " " + word)
-			if line != "" && (render.Text{String: longer, Height: height, Bold: bold}).Width() > width {
-				lines, longer = append(lines, line), word
-			}
-			line = longer
-		}
-		lines = append(lines, line)
-	}
-	return lines
-}

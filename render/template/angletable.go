@@ -34,7 +34,7 @@ func (c *card) angles(w Wheel) {
 		title += c.Say("cards.dividing.places", "circle", w.Dividing.Circle)
 	}
 	c.rule(c.y)
-	for _, line := range wrap(title, labelHeight, cardWidth, true) {
+	for _, line := range Wrap(title, labelHeight, cardWidth, true) {
 		c.text(0, c.y-7, labelHeight, render.Black, true, "dividing", line)
 		c.y -= 5
 	}

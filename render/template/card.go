@@ -55,7 +55,7 @@ func (c *card) instruct(q geometry.Quantity, label, how string) {
 	c.tick(0, c.y-tickSize)
 	c.text(8, c.y-labelHeight-0.4, labelHeight, render.Black, true, q, label)
 	y := c.y - labelHeight - 0.4
-	for _, line := range wrap(how, 2.5, cardColumn-12, false) {
+	for _, line := range Wrap(how, 2.5, cardColumn-12, false) {
 		y -= 4.4
 		c.text(8, y, 2.5, render.Grey, false, q, line)
 	}

@@ -142,10 +142,11 @@ func TestCautionsNameEveryHazard(t *testing.T) {
 func TestWrapKeepsEveryWord(t *testing.T) {
 	text := "one two three four five supercalifragilistic six"
 	for _, width := range []float64{1, 10, 20, 40, 200} {
-		lines := wrap(text, 2.5, width, false)
+		lines := Wrap(text, 2.5, width, false)
 		require.Equal(t, text, strings.Join(lines, " "))
 	}
-	require.Len(t, wrap(text, 2.5, 1000, true), 1)
+	require.Len(t, Wrap(text, 2.5, 1000, true), 1)
+	require.Equal(t, []string{"one", "two"}, Wrap("one\ntwo", 2.5, 1000, false))
 }
 
 // The sagitta against the circle itself.

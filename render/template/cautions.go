@@ -13,14 +13,14 @@ func Cautions(s Style) *render.Drawing {
 	for _, key := range []string{"eyes", "grinding", "fly", "stock", "brass", "glue", "drills"} {
 		c.text(0, c.y-labelHeight, labelHeight, render.Black, true, "", c.Say("cautions."+key))
 		y := c.y
-		for _, line := range wrap(c.Say("cautions."+key+".text"), 3, cardWidth-text, false) {
+		for _, line := range Wrap(c.Say("cautions."+key+".text"), 3, cardWidth-text, false) {
 			c.text(text, y-labelHeight, 3, render.Black, false, "", line)
 			y -= 5
 		}
 		c.y = min(y, c.y-5) - 4
 	}
 	c.rule(c.y)
-	for _, line := range wrap(c.Say("cautions.last"), labelHeight, cardWidth, true) {
+	for _, line := range Wrap(c.Say("cautions.last"), labelHeight, cardWidth, true) {
 		c.text(0, c.y-4-labelHeight, labelHeight, render.Black, true, "", line)
 		c.y -= 5.6
 	}
@@ -100,7 +100,7 @@ func (c *card) findings(sentences []string) {
 		return
 	}
 	for i, sentence := range sentences {
-		lines := wrap(sentence, 2.5, cardWidth-8, false)
+		lines := Wrap(sentence, 2.5, cardWidth-8, false)
 		if c.y-4.2*float64(len(lines)) < -coverDown && i > 0 {
 			c.text(8, c.y-2.5, 2.5, render.Grey, false, "", c.Say("cards.cover.more", "n", len(sentences)-i))
 			return

@@ -60,7 +60,7 @@ const largeHeight = 10.0
 
 // note writes a line of small text and moves on.
 func (c *card) note(text string) {
-	for _, line := range wrap(text, 2.5, cardColumn-8, false) {
+	for _, line := range Wrap(text, 2.5, cardColumn-8, false) {
 		c.text(0, c.y-2.5, 2.5, render.Black, false, "", line)
 		c.y -= 4.6
 	}

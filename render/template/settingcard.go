@@ -110,7 +110,7 @@ func (c *card) depths(w Wheel) {
 	}
 	if before, ok := landAt(w, w.Cut.Infeed-unit/lastStep); ok {
 		text := c.Say("cards.setting.change", "step", c.Style.Units.Length(unit/lastStep), "change", c.Style.Units.Fine(before-w.Cut.Land))
-		for _, line := range wrap(text, 2.5, cardWidth-x, false) {
+		for _, line := range Wrap(text, 2.5, cardWidth-x, false) {
 			y -= 5
 			c.text(x, y, 2.5, render.Grey, false, "teeth.land", line)
 		}

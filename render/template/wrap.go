@@ -6,17 +6,21 @@ import (
 	"tipline/render"
 )
 
-// wrap breaks text into lines of that height no wider than width, between words;
-// a word wider than the width stands on a line of its own.
-func wrap(text string, height, width float64, bold bool) []string {
+// Wrap breaks text into lines of that height no wider than width, between words
+// and where it has line ends; a word wider than the width stands on a line of its
+// own.
+func Wrap(text string, height, width float64, bold bool) []string {
 	var lines []string
-	line := ""
-	for _, word := range strings.Fields(text) {
-		longer := strings.TrimSpace(line + " " + word)
-		if line != "" && (render.Text{String: longer, Height: height, Bold: bold}).Width() > width {
-			lines, longer = append(lines, line), word
+	for _, paragraph := range strings.Split(text, "\n") {
+		line := ""
+		for _, word := range strings.Fields(paragraph) {
+			longer := strings.TrimSpace(line + " " + word)
+			if line != "" && (render.Text{String: longer, Height: height, Bold: bold}).Width() > width {
+				lines, longer = append(lines, line), word
+			}
+			line = longer
 		}
-		line = longer
+		lines = append(lines, line)
 	}
-	return append(lines, line)
+	return lines
 }
