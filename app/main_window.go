@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
-	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
@@ -28,19 +27,8 @@ func open(name string) int {
 			return command.Nothing
 		}
 	}
-	speak()
 	a := app.NewWithID("tipline")
 	a.SetIcon(fyne.NewStaticResource("tipline.png", icon.PNG()))
 	window.New(a, d).ShowAndRun()
 	return command.Done
-}
-
-// speak gives the toolkit a language where the system names none: it takes the
-// plain C locale for a misspelt one.
-func speak() {
-	for _, name := range []string{"LC_ALL", "LC_MESSAGES", "LANG"} {
-		if l, _, _ := strings.Cut(os.Getenv(name), "."); l == "C" || l == "POSIX" {
-			_ = os.Setenv(name, "en_GB.UTF-8")
-		}
-	}
 }
