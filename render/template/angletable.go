@@ -106,7 +106,7 @@ func DividingTable(w Wheel, s Style) []*render.Drawing {
 	table, size := a.Table(), placedColumns*angleRows(0)
 	var cards []*render.Drawing
 	for from := 0; from < len(table); from += size {
-		c := newCard(w, s, s.Words.Say("cards.dividing.table", "name", w.Name), line)
+		c := newCard(w, s, s.Words.Say("cards.dividing.table", "name", w.title()), line)
 		c.y = -2.5
 		c.table(table[from:min(from+size, len(table))], placedColumns, true)
 		cards = append(cards, c.Drawing)

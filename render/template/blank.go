@@ -15,7 +15,7 @@ func Blank(w Wheel, s Style) (*render.Drawing, error) {
 		return nil, fmt.Errorf("blank of %s: %w", w.ID, ErrNothing)
 	}
 	b := NewBoard(w.ID, s)
-	b.Drawing.Title = b.Say("template.blankview.title", "name", w.Name)
+	b.Drawing.Title = b.Say("template.blankview.title", "name", w.title())
 	b.Drawing.Description = b.Say("template.blankview.line")
 	r := w.Teeth.TipRadius + w.Oversize/2
 	blankFace(b, w, r)

@@ -14,7 +14,7 @@ func BlankCard(w Wheel, s Style) (*render.Drawing, error) {
 	if w.Teeth == nil {
 		return nil, fmt.Errorf("blank card of %s: %w", w.ID, ErrNothing)
 	}
-	c := newCard(w, s, s.Words.Say("cards.blank.title", "name", w.Name), s.Words.Say("cards.blank.line"))
+	c := newCard(w, s, s.Words.Say("cards.blank.title", "name", w.title()), s.Words.Say("cards.blank.line"))
 	tips := 2 * w.Teeth.TipRadius
 	if w.Thickness > 0 {
 		c.size("thickness", c.Say("cards.blank.thickness"), w.Thickness)

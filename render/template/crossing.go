@@ -26,7 +26,7 @@ func Crossing(w Wheel, s Style) (*render.Drawing, error) {
 		return nil, fmt.Errorf("crossing of %s: %w", w.ID, ErrNothing)
 	}
 	b := NewBoard(w.ID, s)
-	b.Drawing.Title = w.Name
+	b.Drawing.Title = w.title()
 	b.Drawing.Description = b.Say("template.teeth.line")
 	if w.Crossing != nil {
 		b.Drawing.Description = b.Say("template.crossing.line")

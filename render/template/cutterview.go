@@ -23,7 +23,7 @@ func CutterView(w Wheel, s Style) (*render.Drawing, error) {
 		return nil, fmt.Errorf("cutter of %s: %w", w.ID, ErrNothing)
 	}
 	e := newEnlargement(w, s, viewScale(w.Cut.Form.StockWidth, viewWidth))
-	e.Drawing.Title = e.Say("template.cutterview.title", "name", w.Name)
+	e.Drawing.Title = e.Say("template.cutterview.title", "name", w.title())
 	e.Drawing.Description = e.Say("template.cutterview.line")
 	e.teethLeft(w, sightPast)
 	e.form()

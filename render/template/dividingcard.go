@@ -17,7 +17,7 @@ func DividingCard(w Wheel, s Style) (*render.Drawing, error) {
 	if a == nil || a.Divisions < 1 {
 		return nil, fmt.Errorf("dividing card of %s: %w", w.ID, ErrNothing)
 	}
-	c := newCard(w, s, s.Words.Say("cards.dividing.title", "name", w.Name), s.Words.Say("cards.dividing.line"))
+	c := newCard(w, s, s.Words.Say("cards.dividing.title", "name", w.title()), s.Words.Say("cards.dividing.line"))
 	c.text(0, c.y-labelHeight, labelHeight, render.Black, false, "dividing", c.Say("cards.dividing.ratio", "n", a.Divisions, "ratio", a.Ratio))
 	c.y -= 10
 	c.large(0, "dividing", c.Say("cards.dividing.turns"), a.Turns)

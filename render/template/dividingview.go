@@ -25,7 +25,7 @@ func DividingView(w Wheel, s Style) (*render.Drawing, error) {
 		return nil, fmt.Errorf("dividing of %s: %w", w.ID, ErrNothing)
 	}
 	b := NewBoard(w.ID, s)
-	b.Drawing.Title = b.Say("template.dividingview.title", "name", w.Name)
+	b.Drawing.Title = b.Say("template.dividingview.title", "name", w.title())
 	b.Drawing.Description = b.Say("template.dividingview.line")
 	b.Drawing.Scale = 0
 	drawPlate(b, w, geometry.Point{}, plateRadius)

@@ -26,7 +26,7 @@ func Grinding(w Wheel, s Style, scale float64) (*render.Drawing, error) {
 		return nil, geometry.Between("scale", scale, leastScale, greatestScale, "template.scale")
 	}
 	e := newEnlargement(w, s, scale)
-	e.Drawing.Title = e.Say("template.grinding.title", "name", w.Name)
+	e.Drawing.Title = e.Say("template.grinding.title", "name", w.title())
 	e.Drawing.Description = e.Say("template.grinding.line")
 	e.stock()
 	e.form()

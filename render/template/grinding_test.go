@@ -9,6 +9,7 @@ import (
 
 	"tipline/geometry"
 	"tipline/geometry/cutter"
+	"tipline/geometry/tooth"
 	"tipline/render"
 )
 
@@ -196,4 +197,26 @@ func TestGrindingNotesHoldTheSettings(t *testing.T) {
 	require.Equal(t, "0.200 mm", values["Land at depth"])
 	require.Equal(t, "10°", values["Table tilt"])
 	require.True(t, strings.Contains(n.Caution, "Eye protection"))
+}
+
+func TestAFormWithoutStockOrRelief(t *testing.T) {
+	teeth, err := tooth.Cycloidal{Count: 48, Module: 1, Leaves: 8}.Wheel()
+	require.NoError(t, err)
+	cut, err := cutter.Space(teeth.Space, 48, teeth.TipRadius, 0)
+	require.NoError(t, err)
+	w := Wheel{ID: "bare", Hand: "clockwise", Teeth: &teeth, Cut: &cut}
+	for title, draw := range map[string]func() (*render.Drawing, error){
+		"grinding": func() (*render.Drawing, error) { return Grinding(w, metric, 10) },
+		"cutter":   func() (*render.Drawing, error) { return CutterView(w, metric) },
+		"setting":  func() (*render.Drawing, error) { return SettingCard(w, metric) },
+	} {
+		d, err := draw()
+		require.NoError(t, err, title)
+		require.Contains(t, d.Title, "bare", "named by its id")
+		require.NotEmpty(t, d.Items)
+		for _, it := range d.Items {
+			require.NotContains(t, []render.Layer{render.LayerStock, render.LayerHeel}, it.Layer, title)
+		}
+	}
+	require.Len(t, GrindingNotes(w, metric).Legend, 1)
 }

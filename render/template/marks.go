@@ -86,8 +86,11 @@ func GrindingNotes(w Wheel, s Style) Notes {
 		Figure{s.Words.Say("template.figure.root"), s.Units.Fine(2 * w.Cut.RootRadius)})
 	n.Legend = []Mark{{Pen: render.Thin, Ink: render.Blue, Text: s.Words.Say("template.legend.sight")}}
 	if r := w.Relief; r != nil {
-		stock := s.Units.Bare(w.Cut.Form.StockWidth) + " × " + s.Units.Length(r.Thickness)
-		n.Figures = append(n.Figures, Figure{s.Words.Say("template.figure.tilt"), s.Units.Angle(r.Clearance)}, Figure{s.Words.Say("template.figure.stock"), stock})
+		n.Figures = append(n.Figures, Figure{s.Words.Say("template.figure.tilt"), s.Units.Angle(r.Clearance)})
+		if width := w.Cut.Form.StockWidth; width > 0 {
+			stock := s.Units.Bare(width) + " × " + s.Units.Length(r.Thickness)
+			n.Figures = append(n.Figures, Figure{s.Words.Say("template.figure.stock"), stock})
+		}
 		if r.Swing > 0 && r.HeelLimit > 0 {
 			name := s.Words.Say("template.figure.heel-limit", "swing", s.Units.Length(r.Swing))
 			n.Figures = append(n.Figures, Figure{name, s.Units.Length(r.HeelLimit)})
@@ -97,7 +100,9 @@ func GrindingNotes(w Wheel, s Style) Notes {
 			n.Legend = append(n.Legend, Mark{Pen: render.Hidden, Text: s.Words.Say("template.legend.heel", "depth", depth)})
 		}
 	}
-	n.Legend = append(n.Legend, Mark{Pen: render.Centre, Ink: render.Grey, Text: s.Words.Say("template.legend.stock")})
+	if w.Cut.Form.StockWidth > 0 {
+		n.Legend = append(n.Legend, Mark{Pen: render.Centre, Ink: render.Grey, Text: s.Words.Say("template.legend.stock")})
+	}
 	return n
 }
 

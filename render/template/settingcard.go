@@ -12,7 +12,7 @@ func SettingCard(w Wheel, s Style) (*render.Drawing, error) {
 	if w.Cut == nil {
 		return nil, fmt.Errorf("setting card of %s: %w", w.ID, ErrNothing)
 	}
-	c := newCard(w, s, s.Words.Say("cards.setting.title", "name", w.Name), s.Words.Say("cards.setting.line"))
+	c := newCard(w, s, s.Words.Say("cards.setting.title", "name", w.title()), s.Words.Say("cards.setting.line"))
 	if w.Cut.Undercut == 0 {
 		c.instruct("cutter", c.Say("cards.setting.centre"), c.Say("cards.setting.centre.straight"))
 	} else {

@@ -36,3 +36,11 @@ type Wheel struct {
 	Crossing  *crossing.Layout
 	Dividing  *dividing.Answer
 }
+
+// title returns what a wheel is called on its sheets: its id when it has no name.
+func (w Wheel) title() string {
+	if w.Name == "" {
+		return w.ID
+	}
+	return w.Name
+}
