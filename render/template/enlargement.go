@@ -17,6 +17,7 @@ type enlargement struct {
 	scale  float64
 	mirror bool
 	notes  callouts
+	tops   []render.Text // notes above the form
 }
 
 // Distances in millimetres of paper.

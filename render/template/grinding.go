@@ -102,7 +102,7 @@ func (e *enlargement) circles() {
 }
 
 // fullSize draws the bare form at full size beside the enlargement, to hold the
-// bit against.
+// bit against, as high in the right column as stands clear of the notes.
 func (e *enlargement) fullSize() {
 	o, err := e.cut.Form.Outline()
 	if err != nil || e.scale < 2 {
@@ -112,13 +112,38 @@ func (e *enlargement) fullSize() {
 	small.scale = 1
 	placed := small.outlines([]geometry.Outline{o})[0]
 	bounds := placed.Bounds()
-	x := e.box().Max.X + columnPast + 8
-	corner := geometry.Point{X: x, Y: e.box().Max.Y + sightPast - 9 - bounds.Height()}
-	move := corner.Sub(bounds.Min)
+	title := render.Text{Height: 3.5, Align: render.Middle, Bold: true, String: "1 : 1"}
+	box := geometry.Box{Max: geometry.Point{X: max(bounds.Width(), title.Width()), Y: bounds.Height() + 2.5 + title.Height}}
+	corner := e.clearCorner(box)
+	middle := corner.X + box.Width()/2
+	move := geometry.Point{X: middle - bounds.Centre().X, Y: corner.Y - bounds.Min.Y}
 	e.Closed(Stroke{render.LayerForm, "cutter", render.Thin, render.Black, render.Steel}, placed.Move(move))
-	e.Write(Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Black}, render.Text{
-		At: geometry.Point{X: x + bounds.Width()/2, Y: corner.Y + bounds.Height() + 2.5}, Height: 3.5, Align: render.Middle, Bold: true, String: "1 : 1",
-	})
+	title.At = geometry.Point{X: middle, Y: corner.Y + bounds.Height() + 2.5}
+	e.Write(Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Black}, title)
+}
+
+// clearCorner returns where the lower left corner of a box goes in the right
+// column: at its top, or lower down, clear of every text; above it all if nowhere.
+func (e *enlargement) clearCorner(size geometry.Box) geometry.Point {
+	top := e.box().Max.Y + sightPast
+	at := geometry.Point{X: e.box().Max.X + columnPast + 6, Y: top - size.Height()}
+	for ; at.Y > e.box().Min.Y; at.Y -= 2 {
+		if e.clear(geometry.Box{Min: at, Max: at.Add(size.Max)}.Grow(1.5)) {
+			return at
+		}
+	}
+	at.Y = top + 8
+	return at
+}
+
+// clear reports whether no text stands in a box.
+func (e *enlargement) clear(box geometry.Box) bool {
+	for _, it := range e.Drawing.Items {
+		if it.Text != nil && it.Text.Bounds().Touches(box) {
+			return false
+		}
+	}
+	return true
 }
 
 // Widths across the form: how many are given, and how they stand on the paper.

@@ -118,13 +118,33 @@ func sightKey(q geometry.Quantity, steep bool) (key string, fromInfeed bool) {
 	return "template.grinding.floor", false
 }
 
-// topNote writes a note above the form at the end of a line, to its left or right.
+// topNote writes a note above the form at the end of a line, to its left or right;
+// where another note stands there already it goes higher, and the line with it.
 func (e *enlargement) topNote(at geometry.Point, q geometry.Quantity, text string, left bool) {
 	t := render.Text{At: at.Add(geometry.Point{X: 1.2, Y: -2.5}), Height: 2.5, String: text}
 	if left {
 		t.At.X, t.Align = at.X-1.2, render.Right
 	}
-	e.Write(Stroke{Layer: render.LayerText, Quantity: q, Ink: render.Blue}, t)
+	raised := t
+	for e.crowded(raised) {
+		raised.At.Y += 4
+	}
+	if up := raised.At.Y - t.At.Y; up > 0 {
+		e.Line(Stroke{Layer: render.LayerRelief, Quantity: q, Pen: render.Hair, Ink: render.Blue},
+			geometry.Line{From: at, To: at.Add(geometry.Point{Y: up})})
+	}
+	e.tops = append(e.tops, raised)
+	e.Write(Stroke{Layer: render.LayerText, Quantity: q, Ink: render.Blue}, raised)
+}
+
+// crowded reports whether a text would stand on a note above the form.
+func (e *enlargement) crowded(t render.Text) bool {
+	for _, other := range e.tops {
+		if t.Bounds().Grow(0.5).Touches(other.Bounds()) {
+			return true
+		}
+	}
+	return false
 }
 
 // radii dimensions every arc of the form: its centre cross and a radius line where
@@ -133,6 +153,7 @@ func (e *enlargement) topNote(at geometry.Point, q geometry.Quantity, text strin
 func (e *enlargement) radii() {
 	said := map[string]bool{}
 	near := e.box().Grow(2 * columnPast)
+	near.Max.Y = e.box().Max.Y
 	for i := range e.cut.Form.Edge.Len() {
 		edge := e.cut.Form.Edge.Segment(i)
 		arc, ok := e.segment(edge).Arc()
