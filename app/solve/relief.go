@@ -18,10 +18,15 @@ func (w *Wheel) solveRelief(r *reader) {
 	clearance := r.angle("cutter.clearance", c.Clearance, usualClearance)
 	thickness := r.length("cutter.stock_thickness", c.StockThickness, w.Cut.Form.StockWidth)
 	swing := r.length("cutter.swing", c.Swing, 0)
+	w.Enters = r.choice("cutter.enters", c.Enters, "front")
+	relieve := w.Cut.Relieve
+	if r.choice("cutter.ground", c.Ground, "facets") == "formed" {
+		relieve = w.Cut.RelieveFormed
+	}
 	if !r.sound(mark) {
 		return
 	}
-	relief, err := w.Cut.Relieve(clearance, thickness, swing)
+	relief, err := relieve(clearance, thickness, swing)
 	if r.fail("cutter.clearance", err) {
 		return
 	}

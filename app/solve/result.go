@@ -25,6 +25,7 @@ type Result struct {
 type Wheel struct {
 	Part      *job.Wheel
 	Hand      string  // "clockwise" or "anticlockwise"
+	Enters    string  // "back" where the rake face enters from the template's back, else "front"
 	Bore      float64 // diameter; 0 for none
 	Thickness float64
 	Oversize  float64 // on the blank's diameter
@@ -41,7 +42,7 @@ type Wheel struct {
 // Template hands the wheel over to be drawn.
 func (w *Wheel) Template() template.Wheel {
 	return template.Wheel{
-		ID: w.Part.ID, Name: w.Part.Name, Hand: w.Hand,
+		ID: w.Part.ID, Name: w.Part.Name, Hand: w.Hand, Enters: w.Enters,
 		Bore: w.Bore, Thickness: w.Thickness, Oversize: w.Oversize, Material: w.Material,
 		Teeth: w.Teeth, Cut: w.Cut, Relief: w.Relief, Crossing: w.Crossing, Dividing: w.Dividing,
 	}
