@@ -36,7 +36,7 @@ xvfb-run -a go test -tags "$tags" -timeout "$timeout" ./...
 echo "== the window's tests without the thread promise"
 log=$(mktemp)
 trap 'rm -f "$log"' EXIT
-xvfb-run -a go test -v -tags gles -timeout "$timeout" ./app/window >"$log" 2>&1 || {
+xvfb-run -a go test -v -tags gles -timeout "$timeout" ./app/window/... >"$log" 2>&1 || {
 	cat "$log"
 	exit 1
 }
