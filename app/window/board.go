@@ -28,6 +28,7 @@ type board struct {
 	raster  *canvas.Raster
 	legend  *legend
 	pressed func(screen.Found)
+	others  func(*fyne.KeyEvent) // takes the keys that are not the drawing's
 
 	moved, focus bool
 }
@@ -39,8 +40,8 @@ const (
 	margin = 16
 )
 
-func newBoard(l *legend, pressed func(screen.Found)) *board {
-	b := &board{painter: screen.Painter{Theme: screen.Light()}, legend: l, pressed: pressed, fitted: true}
+func newBoard(l *legend, pressed func(screen.Found), others func(*fyne.KeyEvent)) *board {
+	b := &board{painter: screen.Painter{Theme: screen.Light()}, legend: l, pressed: pressed, others: others, fitted: true}
 	b.raster = canvas.NewRaster(b.paint)
 	b.ExtendBaseWidget(b)
 	return b

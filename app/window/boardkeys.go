@@ -33,5 +33,7 @@ func (b *board) TypedKey(e *fyne.KeyEvent) {
 		b.set(b.view.Pan(0, -stride))
 	case fyne.KeyHome:
 		b.DoubleTapped(nil)
+	default:
+		b.others(e)
 	}
 }

@@ -2,6 +2,7 @@ package window
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 )
 
@@ -31,15 +32,18 @@ func (e *entry) FocusLost() {
 }
 
 func (e *entry) TypedShortcut(s fyne.Shortcut) {
-	switch s.(type) {
-	case *fyne.ShortcutUndo:
+	switch s.ShortcutName() {
+	case (&fyne.ShortcutUndo{}).ShortcutName():
 		e.undo()
-	case *fyne.ShortcutRedo:
+	case (&fyne.ShortcutRedo{}).ShortcutName(), redoAgain.ShortcutName():
 		e.redo()
 	default:
 		e.Entry.TypedShortcut(s)
 	}
 }
+
+// redoAgain is the other usual key for redoing.
+var redoAgain = &desktop.CustomShortcut{KeyName: fyne.KeyZ, Modifier: fyne.KeyModifierShortcutDefault | fyne.KeyModifierShift}
 
 // choice is a box to choose in that tells when it is come to.
 type choice struct {

@@ -81,8 +81,7 @@ func (m *menu) editMenu() *fyne.Menu {
 	d := m.window.desk
 	m.undo, m.redo = m.item("undo", d.Undo), m.item("redo", d.Redo)
 	m.undo.Shortcut, m.redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{}
-	again := keyed(m.item("redo", d.Redo), fyne.KeyZ, fyne.KeyModifierShift)
-	m.window.Canvas().AddShortcut(again.Shortcut, func(fyne.Shortcut) { d.Redo() })
+	m.window.Canvas().AddShortcut(redoAgain, func(fyne.Shortcut) { d.Redo() })
 	return fyne.NewMenu(d.Words().Say("menu.edit"), m.undo, m.redo)
 }
 

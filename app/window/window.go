@@ -32,7 +32,7 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	w.strip = newStrip(d)
 	w.rail = newRail(d, w.offerKinds)
 	legend := newLegend(d)
-	w.board = newBoard(legend, w.pressed)
+	w.board = newBoard(legend, w.pressed, w.turn)
 	w.pager = newPager(d)
 	w.column = newColumn(d, w.askPrint)
 	w.remarks = newRemarks(d, w.follow)
@@ -44,6 +44,7 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	}})
 	w.SetMainMenu(w.menu.MainMenu)
 	w.SetCloseIntercept(w.quit)
+	w.Canvas().SetOnTypedKey(w.turn)
 	w.Resize(fyne.NewSize(1280, 740))
 	d.Changed = w.show
 	w.show()
@@ -78,6 +79,18 @@ func (w *Window) titleLine() string {
 		dot = "• "
 	}
 	return dot + w.desk.Title() + " – " + w.desk.Words().Say("window.program")
+}
+
+// turn looks at the next page or part, or at the last one.
+func (w *Window) turn(e *fyne.KeyEvent) {
+	by := map[fyne.KeyName]int{fyne.KeyPageDown: 1, fyne.KeyPageUp: -1}[e.Name]
+	switch {
+	case by == 0:
+	case w.desk.Step() == desk.Paper:
+		w.pager.turn(by)
+	default:
+		w.desk.Turn(by)
+	}
 }
 
 // pressed goes to the field that made a line.

@@ -61,8 +61,12 @@ func nearest(s geometry.Segment, p geometry.Point) geometry.Point {
 	return near
 }
 
+// even is how much shorter a line may be and still be as good a place.
+const even = 0.97
+
 // Place returns the middle of the longest line that a lit quantity made and that
-// is seen in a picture of the size, false when there is none.
+// is seen in a picture of the size, the highest of those as long; false when there
+// is none.
 func Place(d *render.Drawing, v View, lit Lit, width, height float64) (Pixel, bool) {
 	if d == nil || v.Blank() || lit.Quantity == "" {
 		return Pixel{}, false
@@ -84,8 +88,9 @@ func Place(d *render.Drawing, v View, lit Lit, width, height float64) (Pixel, bo
 				middle = between(ps[0], ps[1], 0.5)
 			}
 			size := math.Hypot(r.box.x1-r.box.x0, r.box.y1-r.box.y0)
-			if size > longest && picture.contains(middle) {
-				longest, place = size, middle
+			better := size*even > longest || size > longest*even && middle.Y < place.Y
+			if better && picture.contains(middle) {
+				longest, place = math.Max(size, longest), middle
 			}
 		}
 	}

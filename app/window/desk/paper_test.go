@@ -1,0 +1,100 @@
+package desk
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+)
+
+func TestPagesAreTurnedAndPrinted(t *testing.T) {
+	d, _ := opened(t)
+	require.Zero(t, d.Page().Width())
+	d.Go(Paper)
+	count, page := d.Pages()
+	require.Greater(t, count, 10)
+	require.Zero(t, page)
+	cover, _ := d.Drawing()
+	d.TurnTo(1)
+	second, _ := d.Drawing()
+	require.NotSame(t, cover, second)
+	d.TurnTo(count + 5)
+	_, page = d.Pages()
+	require.Equal(t, count-1, page)
+	require.InDelta(t, 210*297, d.Page().Width()*d.Page().Height(), 1e-6)
+	name := filepath.Join(t.TempDir(), "packet.pdf")
+	printed, err := d.Print(name)
+	require.NoError(t, err)
+	require.Equal(t, count, printed)
+	data, err := os.ReadFile(name)
+	require.NoError(t, err)
+	require.Equal(t, "%PDF", string(data[:4]))
+	_, err = d.Print(filepath.Join(t.TempDir(), "no", "folder.pdf"))
+	require.Error(t, err)
+}
+
+func TestPaperAndCopiesAreThePrinters(t *testing.T) {
+	d, _ := opened(t)
+	d.Go(Paper)
+	count, _ := d.Pages()
+	before := d.Job()
+	d.Type("", "printing.paper", "letter")
+	require.InDelta(t, 215.9*279.4, d.Page().Width()*d.Page().Height(), 1e-6)
+	d.Type("", "printing.copies", "2")
+	more, _ := d.Pages()
+	require.Greater(t, more, count)
+	require.Less(t, more, 2*count)
+	d.Type("", "printing.copies", "many")
+	require.NotEmpty(t, fieldOf(t, d, "printing.copies").Refusal)
+	require.Same(t, before, d.Job())
+	require.False(t, d.CanUndo())
+	d.Type("", "printing.paper", "")
+	d.Type("", "units", "in")
+	require.Equal(t, "letter", d.paper().Name)
+}
+
+func TestCompareTellsWhatOtherArmsWouldCome(t *testing.T) {
+	d, _ := opened(t)
+	c, ok := d.Compare()
+	require.True(t, ok)
+	require.Len(t, c.Rows, 4)
+	require.Equal(t, "6", c.Rows[c.Chosen][0])
+	require.Equal(t, d.Style().Units.Number(d.wheel().Crossing.Mass, 1), c.Rows[c.Chosen][1])
+	require.Equal(t, d.Style().Units.Number(d.wheel().Crossing.WindUp, 2), c.Rows[c.Chosen][2])
+	for _, arms := range []string{"3", "12"} {
+		d.Type(d.Part(), "crossing.arms", arms)
+		if c, ok = d.Compare(); ok {
+			require.Equal(t, arms, c.Rows[c.Chosen][0])
+		}
+	}
+	d.Go(Blank)
+	_, ok = d.Compare()
+	require.False(t, ok)
+}
+
+func TestAHintSaysALengthInTheJobsUnit(t *testing.T) {
+	d, _ := opened(t)
+	for _, row := range []struct{ text, hint string }{
+		{"1/2 in", "= 12.70 mm"},
+		{"#60", "= 1.02 mm"},
+		{"13 mm", d.Words().Say("help.crossing.hub")},
+		{"13", d.Words().Say("help.crossing.hub")},
+		{"13,5 mm", d.Words().Say("help.crossing.hub")},
+		{"thick", d.Words().Say("help.crossing.hub")},
+	} {
+		d.Type(d.Part(), "crossing.hub", row.text)
+		require.Equal(t, row.hint, fieldOf(t, d, "crossing.hub").Hint, row.text)
+	}
+}
+
+func TestRecentKeepsTheLatestTen(t *testing.T) {
+	r := Recent{File: filepath.Join(t.TempDir(), "state", "recent")}
+	require.Empty(t, r.List())
+	for _, name := range []string{"/a", "/b", "/c", "/d", "/e", "/f", "/g", "/h", "/i", "/j", "/k", "/c"} {
+		r.Add(name)
+	}
+	require.Equal(t, []string{"/c", "/k", "/j", "/i", "/h", "/g", "/f", "/e", "/d", "/b"}, r.List())
+	Recent{}.Add("/x")
+	require.Empty(t, Recent{}.List())
+}
