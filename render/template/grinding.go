@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"tipline/geometry"
+	"tipline/geometry/measure"
 	"tipline/render"
 )
 
@@ -172,23 +173,24 @@ func (e *enlargement) widths() {
 }
 
 // depths returns round depths, in the maker's unit, that reach past the infeed but
-// not past the drawing of the form.
+// not past the drawing of the form; or nearly to the infeed where the form ends so
+// soon that rounder ones would be few.
 func (e *enlargement) depths() []float64 {
 	unit := 1.0
-	if e.Style.Units.Unit == "in" {
+	if e.Style.Units.Unit == measure.Inch {
 		unit = 25.4
 	}
 	steps := []float64{0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50}
-	step := steps[len(steps)-1] * unit
-	for _, s := range steps {
-		if s*unit*widthsGiven >= 1.1*e.cut.Infeed {
-			step = s * unit
-			break
-		}
+	n := 0
+	for n < len(steps)-1 && steps[n]*unit*widthsGiven < 1.1*e.cut.Infeed {
+		n++
+	}
+	if n > 0 && steps[n]*unit*(widthsGiven-1) >= e.cut.Form.Top && steps[n-1]*unit*widthsGiven >= 0.75*e.cut.Infeed {
+		n--
 	}
 	var depths []float64
 	for i := 1; i <= widthsGiven; i++ {
-		if d := step * float64(i); d < e.cut.Form.Top {
+		if d := steps[n] * unit * float64(i); d < e.cut.Form.Top {
 			depths = append(depths, d)
 		}
 	}

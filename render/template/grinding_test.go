@@ -139,7 +139,8 @@ func TestDepthsReachPastTheInfeed(t *testing.T) {
 		for name, w := range wheels(t) {
 			e := newEnlargement(w, s, 10)
 			depths := e.depths()
-			require.NotEmpty(t, depths, name)
+			require.GreaterOrEqual(t, len(depths), 4, name)
+			require.Greater(t, depths[len(depths)-1], 0.7*w.Cut.Infeed, name)
 			require.LessOrEqual(t, len(depths), widthsGiven)
 			for _, d := range depths {
 				require.Less(t, d, w.Cut.Form.Top)

@@ -3,6 +3,7 @@ package template
 import (
 	"fmt"
 
+	"tipline/geometry/measure"
 	"tipline/render"
 )
 
@@ -89,7 +90,7 @@ var (
 // depths writes what land stands on the tip with so much still to feed.
 func (c *card) depths(w Wheel) {
 	left, unit, lastStep := leftMillimetres, 1.0, 100.0
-	if c.Style.Units.Unit == "in" {
+	if c.Style.Units.Unit == measure.Inch {
 		left, unit, lastStep = leftInches, 25.4, 1000
 	}
 	const x, second = cardColumn + 12, cardColumn + 44
