@@ -2,6 +2,7 @@ package packet
 
 import (
 	"context"
+	"slices"
 
 	"tipline/app/solve"
 	"tipline/render"
@@ -64,15 +65,22 @@ func wheelSheets(r *solve.Result, w *solve.Wheel, o Options) ([]sheet.Sheet, err
 		if err != nil {
 			return nil, err
 		}
-		copies := max(1, o.Copies)
-		if k.IsCard() {
-			copies = 1
-		}
-		for range copies {
-			sheets = append(sheets, sh)
+		sheets = append(sheets, slices.Repeat([]sheet.Sheet{sh}, o.copiesOf(k))...)
+		if k == Dividing {
+			for _, more := range template.DividingTable(w.Template(), o.Style) {
+				sheets = append(sheets, sheet.Sheet{Drawing: more, Block: sh.Block})
+			}
 		}
 	}
 	return sheets, nil
+}
+
+// copiesOf returns how many times a sheet is printed: a card once.
+func (o Options) copiesOf(k Kind) int {
+	if k.IsCard() {
+		return 1
+	}
+	return max(1, o.Copies)
 }
 
 // scales are the enlargements of ISO 5455, the greatest first.

@@ -72,14 +72,14 @@ func (e *enlargement) teethLeft(w Wheel, past float64) {
 
 // setting dimensions the set-over below the teeth, and says infeed and land.
 func (e *enlargement) setting(w Wheel) {
+	fine := e.Style.Units.Fine
 	if e.cut.SetOver != 0 {
 		below := e.box().Min.Y - sightPast
 		if w.Teeth != nil {
 			below = min(below, -rimShown*(w.Teeth.TipRadius-w.Teeth.RootRadius)*e.scale)
 		}
-		e.setOver(below - 7)
+		e.setOver(below-7, e.Say("template.cutterview.set-over", "length", fine(w.Cut.SetOver)))
 	}
-	fine := e.Style.Units.Fine
 	left := e.at(geometry.Point{X: -0.8 * sightPast / e.scale}).X
 	if bounds := e.cut.Form.Edge.Bounds(); bounds.Min.X < 0 {
 		left = e.at(geometry.Point{X: bounds.Min.X - 0.8*sightPast/e.scale}).X
@@ -94,13 +94,14 @@ func (e *enlargement) setting(w Wheel) {
 	}
 }
 
-// setOver draws the wheel's centre line and dimensions the set-over at a height.
-func (e *enlargement) setOver(y float64) {
+// setOver draws the wheel's centre line and dimensions the set-over at a height
+// with the text.
+func (e *enlargement) setOver(y float64, text string) {
 	q := geometry.Quantity("teeth.undercut")
 	centre := e.at(geometry.Point{X: e.cut.SetOver})
 	e.Line(Stroke{Layer: render.LayerCentreLines, Quantity: q, Pen: render.Centre, Ink: render.Blue},
 		geometry.Line{From: geometry.Point{X: centre.X, Y: y - 3}, To: geometry.Point{X: centre.X, Y: e.box().Max.Y + sightPast}},
 		geometry.Line{From: geometry.Point{Y: y - 3}, To: geometry.Point{Y: e.box().Min.Y - sightPast}})
 	from, to := geometry.Point{X: min(0, centre.X), Y: y}, geometry.Point{X: max(0, centre.X), Y: y}
-	e.Add(q, render.Linear(from, to, 0, e.Say("template.cutterview.set-over", "length", e.Style.Units.Fine(math.Abs(e.cut.SetOver))))...)
+	e.Add(q, render.Linear(from, to, 0, text)...)
 }

@@ -33,10 +33,13 @@ func newEnlargement(w Wheel, s Style, scale float64) *enlargement {
 	return &enlargement{Board: b, cut: w.Cut, relief: w.Relief, scale: scale, mirror: w.Mirrored(), notes: callouts{past: columnPast}}
 }
 
-// Mirrored reports whether the form is drawn mirrored: acting faces that point
-// anticlockwise, or a rake face that enters from the template's back, each mirror
-// it once.
-func (w Wheel) Mirrored() bool { return (w.Hand == "anticlockwise") != (w.Enters == "back") }
+// Mirrored reports whether the form is drawn mirrored. The tool frame is a
+// clockwise wheel's seen from the template's side. A rake face leads the cutter
+// through the wheel, so one that enters from the template's side faces away from
+// there, and whoever looks at it looks from the wheel's back and sees the tool
+// frame mirrored; one that enters from the back is seen from the template's side.
+// An anticlockwise wheel mirrors it once more.
+func (w Wheel) Mirrored() bool { return (w.Hand == "anticlockwise") == (w.Enters == "back") }
 
 // call adds a callout beside the form.
 func (e *enlargement) call(at geometry.Point, q geometry.Quantity, ink render.Ink, text string) {

@@ -162,13 +162,13 @@ func (e *enlargement) widths() {
 	ink := Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Black}
 	e.Write(ink, render.Text{At: geometry.Point{X: x, Y: y}, Height: 2.5, Bold: true, String: e.Say("template.grinding.widths")})
 	for i, d := range depths {
-		width, ok := across(e.cut.Form.Edge, d)
+		front, back, ok := e.cut.Form.Width(d)
 		if !ok {
 			continue
 		}
 		at := geometry.Point{X: x + widthsColumn*float64(i), Y: y - 6.5}
 		e.Write(Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Grey}, render.Text{At: at, Height: 2.5, String: e.Style.Units.Length(d)})
-		e.Write(ink, render.Text{At: at.Add(geometry.Point{Y: -6}), Height: 3.5, String: e.Style.Units.Fine(width)})
+		e.Write(ink, render.Text{At: at.Add(geometry.Point{Y: -6}), Height: 3.5, String: e.Style.Units.Fine(back - front)})
 	}
 }
 
@@ -195,21 +195,4 @@ func (e *enlargement) depths() []float64 {
 		}
 	}
 	return depths
-}
-
-// across returns how wide the form is at a depth from the cutting end, between
-// its outermost crossings; false where it does not reach.
-func across(edge geometry.Chain, depth float64) (float64, bool) {
-	box := edge.Bounds().Grow(1)
-	level := geometry.Line{From: geometry.Point{X: box.Min.X, Y: depth}, To: geometry.Point{X: box.Max.X, Y: depth}}
-	first, last, met := 0.0, 0.0, 0
-	for i := range edge.Len() {
-		for _, m := range geometry.Meet(edge.Segment(i), level.Segment()) {
-			if met == 0 {
-				first, last = m.At.X, m.At.X
-			}
-			first, last, met = min(first, m.At.X), max(last, m.At.X), met+1
-		}
-	}
-	return last - first, met > 1
 }

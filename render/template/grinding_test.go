@@ -120,20 +120,6 @@ func TestTheStraightBackSaysItsAngleFromTheInfeed(t *testing.T) {
 	}
 }
 
-func TestWidthsAcrossTheForm(t *testing.T) {
-	wedge, err := geometry.NewChain([]geometry.Vertex{
-		{Point: geometry.Point{X: -3, Y: 4}}, {Point: geometry.Point{X: -1}}, {Point: geometry.Point{X: 1}}, {Point: geometry.Point{X: 3, Y: 4}},
-	})
-	require.NoError(t, err)
-	for _, row := range []struct{ depth, width float64 }{{0.5, 2.5}, {1, 3}, {2, 4}, {3.5, 5.5}} { // plane geometry: 2 + depth
-		width, ok := across(wedge, row.depth)
-		require.True(t, ok)
-		require.InDelta(t, row.width, width, 1e-9)
-	}
-	_, ok := across(wedge, 4.5)
-	require.False(t, ok)
-}
-
 func TestDepthsReachPastTheInfeed(t *testing.T) {
 	for _, s := range []Style{metric, inches} {
 		for name, w := range wheels(t) {

@@ -3,6 +3,7 @@ package template
 import (
 	"fmt"
 
+	"tipline/geometry/cutter"
 	"tipline/geometry/measure"
 	"tipline/render"
 )
@@ -38,17 +39,12 @@ func SettingCard(w Wheel, s Style) (*render.Drawing, error) {
 		c.note(c.Say(key))
 	}
 	if r := w.Relief; r != nil && r.Swing > 0 && w.Thickness > 0 {
-		c.note(c.Say("cards.setting.hollow", "depth", s.Units.Fine(hollow(w.Thickness, r.Swing))))
+		c.note(c.Say("cards.setting.hollow", "depth", s.Units.Fine(cutter.Sagitta(w.Thickness, r.Swing))))
 	}
 	c.beside(settingBeside(w, s))
 	c.depths(w)
 	return c.Drawing, nil
 }
-
-// hollow returns how much deeper the middle of a wheel's thickness is cut than its
-// faces by a cutter swung at a radius and fed straight in: the sagitta w²/8ρ, plane
-// geometry, for a thickness small beside the radius.
-func hollow(thickness, swing float64) float64 { return thickness * thickness / (8 * swing) }
 
 // sideKey says from which side of the wheel the rake face enters.
 func sideKey(w Wheel) string {
@@ -76,7 +72,7 @@ func settingBeside(w Wheel, s Style) *render.Drawing {
 		e.circleAtDepth(r, "teeth")
 	}
 	if w.Cut.SetOver != 0 {
-		e.setOver(e.box().Min.Y - sightPast - 5)
+		e.setOver(e.box().Min.Y-sightPast-5, s.Units.Fine(w.Cut.SetOver))
 	}
 	return e.Drawing
 }
