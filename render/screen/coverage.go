@@ -16,7 +16,8 @@ import (
 // between shapes.
 type coverage struct {
 	width, height int
-	cells         []float32 // width+1 in each row
+	cells         []float32 // stride in each row
+	stride        int       // width and two more, which take what lies right of the last
 	touched       []uint64  // words in each row, a bit for each block of cells
 	words         int
 	top, bottom   int // the rows touched, bottom excluded
@@ -29,7 +30,8 @@ const block = 16 // cells
 func (c *coverage) begin(size image.Point) {
 	if c.width != size.X || c.height != size.Y {
 		*c = coverage{width: size.X, height: size.Y, words: size.X/(64*block) + 1}
-		c.cells = make([]float32, (size.X+1)*size.Y)
+		c.stride = size.X + 2
+		c.cells = make([]float32, c.stride*size.Y)
 		c.touched = make([]uint64, c.words*size.Y)
 	}
 	c.top, c.bottom = c.height, 0
@@ -116,74 +118,74 @@ func (c *coverage) pieces(p, q Pixel, sign float32) {
 
 // rows adds a falling edge that lies within the picture, row by row.
 func (c *coverage) rows(p, q Pixel, sign float32) {
-	slope := (q.X - p.X) / (q.Y - p.Y)
-	x := p.X
-	for y := int(p.Y); y < c.height && float64(y) < q.Y; y++ {
-		high := min(float64(y+1), q.Y) - max(float64(y), p.Y)
-		next := x + high*slope
-		if next < 0 || next > float64(c.width) { // by rounding
-			next = min(max(next, 0), float64(c.width))
-		}
-		c.cross(y, min(x, next), max(x, next), sign*float32(high))
-		x = next
+	slope, width := (q.X-p.X)/(q.Y-p.Y), float64(c.width)
+	x, from := p.X, p.Y
+	for y := int(p.Y); from < q.Y && y < c.height; y++ {
+		to := min(float64(y+1), q.Y)
+		next := min(max(x+(to-from)*slope, 0), width) // rounding may lead outside
+		c.cross(y, x, next, sign*float32(to-from))
+		x, from = next, to
 	}
 }
 
-// cross adds the piece of an edge that crosses one row from x0 to x1 and is high
-// high there: each cell it crosses takes what lies right of the edge, and the
+// cross adds the piece of an edge that crosses one row between two places and is
+// high high there: each cell it crosses takes what lies right of the edge, and the
 // next cell the rest.
 func (c *coverage) cross(y int, x0, x1 float64, high float32) {
-	row := c.cells[y*(c.width+1):][:c.width+1]
-	touched := c.touched[y*c.words:][:c.words]
-	first, last := int(x0), int(x1)
-	for b := first / block; b <= min(last+1, c.width)/block; b++ {
-		touched[b/64] |= 1 << (b % 64)
+	if x0 > x1 {
+		x0, x1 = x1, x0
 	}
+	first, last := int(x0), int(x1)
+	c.touch(y, first, last+1)
+	row := c.cells[y*c.stride:][:c.stride]
 	if first == last {
-		take(row, first, float32((x0+x1)/2)-float32(first), high)
+		take(row[first:first+2], float32((x0+x1)/2-float64(first)), high)
 		return
 	}
 	each := high / float32(x1-x0)
 	for i := first; i <= last; i++ {
 		from, to := max(x0, float64(i)), min(x1, float64(i+1))
-		take(row, i, float32((from+to)/2-float64(i)), each*float32(to-from))
+		take(row[i:i+2], float32((from+to)/2-float64(i)), each*float32(to-from))
 	}
 }
 
-func take(row []float32, i int, middle, high float32) {
-	row[i] += high * (1 - middle)
-	if i+1 < len(row) {
-		row[i+1] += high * middle
+// touch marks the blocks of two cells and of those between.
+func (c *coverage) touch(y, first, last int) {
+	touched := c.touched[y*c.words:][:c.words]
+	for b := first / block; b <= min(last, c.width)/block; b++ {
+		touched[b/64] |= 1 << (b % 64)
 	}
+}
+
+// take adds an edge to the cell it crosses and to the next.
+func take(cells []float32, middle, high float32) {
+	rest := high * middle
+	cells[0] += high - rest
+	cells[1] += rest
 }
 
 // paint paints the covered pixels and leaves every cell 0 again.
 func (c *coverage) paint(dst *image.RGBA, with paint) {
 	for y := c.top; y < c.bottom; y++ {
-		touched := c.touched[y*c.words:][:c.words]
-		cells := c.cells[y*(c.width+1):][:c.width+1]
 		pix := dst.Pix[dst.PixOffset(dst.Rect.Min.X, dst.Rect.Min.Y+y):][:4*c.width]
-		c.row(cells, touched, pix, with.row(y))
+		c.row(y, pix, with.row(y))
 	}
 }
 
-func (c *coverage) row(cells []float32, touched []uint64, pix []uint8, with rowPaint) {
+func (c *coverage) row(y int, pix []uint8, with rowPaint) {
+	touched, cells := c.touched[y*c.words:][:c.words], c.cells[y*c.stride:][:c.stride]
 	sum, x := float32(0), 0
 	for w, word := range touched {
 		touched[w] = 0
 		for ; word != 0; word &= word - 1 {
 			from := (64*w + bits.TrailingZeros64(word)) * block
 			with.run(pix, x, from, shade(sum))
-			to := min(from+block, c.width)
-			for i := from; i < to; i++ {
-				sum += cells[i]
-				with.one(pix, i, shade(sum))
-			}
-			clear(cells[from:min(from+block, len(cells))])
-			x = to
+			x = min(from+block, c.width)
+			sum = with.cells(pix, from, cells[min(from, x):x], sum)
 		}
 	}
 	with.run(pix, x, c.width, shade(sum))
+	clear(cells[c.width:])
 }
 
 // shade returns a coverage in 256ths. Windings that add up cover no more than

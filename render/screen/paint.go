@@ -51,6 +51,41 @@ func (r *rowPaint) one(pix []uint8, x int, cover uint32) {
 	binary.LittleEndian.PutUint32(p, ink)
 }
 
+// cells paints a pixel for each cell, from x on, sums the cells up from a sum and
+// leaves them 0.
+func (r *rowPaint) cells(pix []uint8, x int, cells []float32, sum float32) float32 {
+	if len(r.ruled) > 0 {
+		return r.ruledCells(pix, x, cells, sum)
+	}
+	cover, ink := shade(sum), r.ink
+	pix = pix[4*x:][:4*len(cells)]
+	for i, cell := range cells {
+		if cell != 0 {
+			sum += cell
+			cover = shade(sum)
+			cells[i] = 0
+		}
+		switch cover {
+		case 0:
+		case 256:
+			binary.LittleEndian.PutUint32(pix[4*i:4*i+4], ink)
+		default:
+			p := pix[4*i : 4*i+4]
+			binary.LittleEndian.PutUint32(p, mix(binary.LittleEndian.Uint32(p), ink, cover))
+		}
+	}
+	return sum
+}
+
+func (r *rowPaint) ruledCells(pix []uint8, x int, cells []float32, sum float32) float32 {
+	for i, cell := range cells {
+		sum += cell
+		cells[i] = 0
+		r.one(pix, x+i, shade(sum))
+	}
+	return sum
+}
+
 // run paints pixels that are all equally covered.
 func (r *rowPaint) run(pix []uint8, from, to int, cover uint32) {
 	switch {

@@ -97,6 +97,29 @@ func TestFarAndNearViewsArePainted(t *testing.T) {
 	}
 }
 
+// What a small picture shows is what a large one shows there: leaving out what
+// lies beside the picture leaves no trace.
+func TestAPictureShowsWhatALargerOneShowsThere(t *testing.T) {
+	d := crossed(t, 60)
+	large, small := image.NewRGBA(image.Rect(0, 0, 900, 900)), image.NewRGBA(image.Rect(0, 0, 200, 150))
+	p := Painter{Theme: Light(), Lit: Lit{"wheel", "crossing.rim"}}
+	v := Fit(whole, 900, 900, 10)
+	p.Paint(large, d, v)
+	for _, corner := range []image.Point{{0, 0}, {350, 20}, {420, 400}, {620, 333}, {700, 750}, {111, 500}} {
+		p.Paint(small, d, v.Pan(float64(-corner.X), float64(-corner.Y)))
+		for y := range 150 {
+			for x := range 200 {
+				want, got := large.RGBAAt(x+corner.X, y+corner.Y), small.RGBAAt(x, y)
+				if off(want.R, got.R)+off(want.B, got.B) > 8 {
+					t.Fatalf("%v: pixel %d %d is %v, not %v", corner, x, y, got, want)
+				}
+			}
+		}
+	}
+}
+
+func off(a, b uint8) int { return max(int(a)-int(b), int(b)-int(a)) }
+
 func TestTextIsWrittenAndHeldSmall(t *testing.T) {
 	text := func(height float64) *render.Drawing {
 		return &render.Drawing{Items: []render.Item{{Layer: render.LayerText, Text: &render.Text{Height: height, String: "I"}}}}

@@ -6,9 +6,13 @@ import "math"
 // it their sides are mitred, as along an arc.
 const bend = 0.9
 
-// stroke adds the line of the given width along a run to the coverage, without what
-// lies outside the box. Every piece turns the same way round, so that pieces that
-// overlap add up and none takes away.
+// spike is the cosine of the turn beyond which a corner is cut off instead of
+// drawn to its point.
+const spike = -0.5
+
+// stroke adds the line of the given width along a run to the coverage, without
+// what lies outside the box. Every piece turns the same way round, so that pieces
+// that overlap add up and none takes away.
 func (c *coverage) stroke(ps []Pixel, closed bool, width float64, seen box) {
 	edges := len(ps) - 1
 	if closed {
@@ -25,18 +29,43 @@ func (c *coverage) stroke(ps []Pixel, closed bool, width float64, seen box) {
 		if !ok {
 			continue
 		}
-		atP, atQ := side, side
+		b := bar{p, q, side, side, true, true}
 		if i > 0 || closed {
-			atP, _ = joint(ps[(i+len(ps)-1)%len(ps)], p, side, true)
+			b.begin(ps[(i+len(ps)-1)%len(ps)], seen)
 		}
 		if i+1 < edges || closed {
-			var corner bool
-			if atQ, corner = joint(q, ps[(i+2)%len(ps)], side, false); corner {
-				c.dot(q, half)
+			if after, corner := b.end(ps[(i+2)%len(ps)], seen); corner {
+				c.corner(q, side, after, half)
 			}
 		}
-		c.bar(p, q, atP, atQ, half)
+		c.bar(b, half)
 	}
+}
+
+// bar is the strip along one edge: its sides at both ends in half widths, and
+// whether it is cut off there. Where it runs on into a neighbour that is drawn too
+// it is not; the two cuts would only take each other away.
+type bar struct {
+	p, q       Pixel
+	atP, atQ   Pixel
+	cutP, cutQ bool
+}
+
+// begin joins the bar to the edge that comes from a pixel, where it runs on.
+func (b *bar) begin(from Pixel, seen box) {
+	if before, ok := normal(from, b.p); ok && runsOn(before, b.atP) && !outside(from, b.p, seen) {
+		b.atP, b.cutP = mitre(before, b.atP), false
+	}
+}
+
+// end joins the bar to the edge that goes to a pixel, where it runs on, and
+// reports a corner where it does not.
+func (b *bar) end(to Pixel, seen box) (after Pixel, corner bool) {
+	after, ok := normal(b.q, to)
+	if ok && runsOn(b.atQ, after) && !outside(b.q, to, seen) {
+		b.atQ, b.cutQ = mitre(b.atQ, after), false
+	}
+	return after, ok && b.cutQ
 }
 
 // outside reports whether a line lies wholly beyond one side of the box.
@@ -55,39 +84,46 @@ func normal(p, q Pixel) (Pixel, bool) {
 	return Pixel{-dy / l, dx / l}, true
 }
 
-// joint returns the side of an edge at its joint with a neighbour, mitred where
-// they nearly run on, and whether they meet in a corner instead.
-func joint(p, q Pixel, side Pixel, before bool) (at Pixel, corner bool) {
-	other, ok := normal(p, q)
-	if !ok {
-		return side, false
-	}
-	cos := side.X*other.X + side.Y*other.Y
-	if cos < bend {
-		return side, !before
-	}
-	return Pixel{(side.X + other.X) / (1 + cos), (side.Y + other.Y) / (1 + cos)}, false
+// runsOn reports whether two edges with these normals turn so little that they
+// share their side.
+func runsOn(before, after Pixel) bool { return before.X*after.X+before.Y*after.Y >= bend }
+
+// mitre returns how far, in half widths, the sides of two edges meet from their
+// joint.
+func mitre(before, after Pixel) Pixel {
+	cos := before.X*after.X + before.Y*after.Y
+	return Pixel{(before.X + after.X) / (1 + cos), (before.Y + after.Y) / (1 + cos)}
 }
 
 // bar adds one edge's strip.
-func (c *coverage) bar(p, q, atP, atQ Pixel, half float64) {
-	c.moveTo(Pixel{p.X + half*atP.X, p.Y + half*atP.Y})
-	c.lineTo(Pixel{q.X + half*atQ.X, q.Y + half*atQ.Y})
-	c.lineTo(Pixel{q.X - half*atQ.X, q.Y - half*atQ.Y})
-	c.lineTo(Pixel{p.X - half*atP.X, p.Y - half*atP.Y})
-	c.close()
+func (c *coverage) bar(b bar, half float64) {
+	p0, p1 := Pixel{b.p.X + half*b.atP.X, b.p.Y + half*b.atP.Y}, Pixel{b.p.X - half*b.atP.X, b.p.Y - half*b.atP.Y}
+	q0, q1 := Pixel{b.q.X + half*b.atQ.X, b.q.Y + half*b.atQ.Y}, Pixel{b.q.X - half*b.atQ.X, b.q.Y - half*b.atQ.Y}
+	c.edge(p0, q0)
+	c.edge(q1, p1)
+	if b.cutQ {
+		c.edge(q0, q1)
+	}
+	if b.cutP {
+		c.edge(p1, p0)
+	}
 }
 
-// dot rounds a corner.
-func (c *coverage) dot(at Pixel, half float64) {
-	const sides = 10
-	sin, cos := math.Sincos(-2 * math.Pi / sides)
-	spoke := Pixel{half, 0}
-	c.moveTo(Pixel{at.X + spoke.X, at.Y + spoke.Y})
-	for range sides - 1 {
-		spoke = Pixel{spoke.X*cos - spoke.Y*sin, spoke.X*sin + spoke.Y*cos}
-		c.lineTo(Pixel{at.X + spoke.X, at.Y + spoke.Y})
+// corner fills the gap on the outer side of a corner, to its point unless that
+// would stand out far.
+func (c *coverage) corner(at, before, after Pixel, half float64) {
+	cos := before.X*after.X + before.Y*after.Y
+	turn := before.X*after.Y - before.Y*after.X
+	if turn > 0 { // the gap is on the other side
+		before, after, half = after, before, -half
 	}
+	c.moveTo(at)
+	c.lineTo(Pixel{at.X + half*before.X, at.Y + half*before.Y})
+	if cos > spike {
+		point := mitre(before, after)
+		c.lineTo(Pixel{at.X + half*point.X, at.Y + half*point.Y})
+	}
+	c.lineTo(Pixel{at.X + half*after.X, at.Y + half*after.Y})
 	c.close()
 }
 
@@ -114,7 +150,7 @@ func (c *coverage) dashed(ps []Pixel, closed bool, width float64, pattern []floa
 		}
 		d.skip(t0 * length)
 		d.run(t0*length, t1*length, func(from, to float64) {
-			c.bar(between(p, q, from/length), between(p, q, to/length), side, side, width/2)
+			c.bar(bar{between(p, q, from/length), between(p, q, to/length), side, side, true, true}, width/2)
 		})
 		d.skip((1 - t1) * length)
 	}
