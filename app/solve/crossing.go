@@ -113,23 +113,25 @@ func (w *Wheel) dividesFinding(r *reader) {
 	places := []Place{
 		number("arms", float64(l.Spec.Arms), Count), number("teeth", float64(w.Teeth.Count), Count),
 		text("counts", list(counts)),
+		number("value", offTips(l), Angle), number("unbalance", l.Unbalance, Plain), number("heavy", l.Heavy.Degrees(), Degrees),
 	}
-	code := func(code string) string {
-		if len(counts) == 0 {
-			return code + "-and-none"
-		}
-		return code
-	}
+	severity, some, none := Caution, "crossing.unbalanced", "crossing.unbalanced-and-none"
 	if l.Spec.Placing == crossing.Equal {
-		worst := 0.0
-		for _, a := range l.Arms {
-			worst = max(worst, math.Abs(float64(a.Deviation)))
-		}
-		r.find(Note, "crossing.placing", code("crossing.off-tips"), append(places, number("value", worst, Angle))...)
-		return
+		severity, some, none = Note, "crossing.off-tips", "crossing.off-tips-and-none"
 	}
-	r.find(Caution, "crossing.placing", code("crossing.unbalanced"),
-		append(places, number("unbalance", l.Unbalance, Plain), number("heavy", l.Heavy.Degrees(), Degrees))...)
+	if len(counts) == 0 {
+		some = none
+	}
+	r.find(severity, "crossing.placing", some, places...)
+}
+
+// offTips returns the most by which an arm stands off its tip, in radians.
+func offTips(l *crossing.Layout) float64 {
+	worst := 0.0
+	for _, a := range l.Arms {
+		worst = max(worst, math.Abs(float64(a.Deviation)))
+	}
+	return worst
 }
 
 func tips(l *crossing.Layout) string {

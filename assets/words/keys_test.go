@@ -29,6 +29,17 @@ type use struct{ key, by, at string }
 
 func uses(t *testing.T) []use {
 	var list []use
+	walkSource(t, func(node ast.Node, at string) {
+		if key, by := keyIn(node); key != "" {
+			list = append(list, use{key, by, at})
+		}
+	})
+	require.NotEmpty(t, list)
+	return list
+}
+
+// walkSource visits every node of the program's own source, tests left out.
+func walkSource(t *testing.T, visit func(node ast.Node, at string)) {
 	err := filepath.WalkDir("../..", func(path string, entry fs.DirEntry, err error) error {
 		if err != nil || entry.IsDir() || !strings.HasSuffix(path, ".go") || strings.HasSuffix(path, "_test.go") {
 			return err
@@ -39,16 +50,14 @@ func uses(t *testing.T) []use {
 			return err
 		}
 		ast.Inspect(file, func(node ast.Node) bool {
-			if key, by := keyIn(node); key != "" {
-				list = append(list, use{key, by, positions.Position(node.Pos()).String()})
+			if node != nil {
+				visit(node, positions.Position(node.Pos()).String())
 			}
 			return true
 		})
 		return nil
 	})
 	require.NoError(t, err)
-	require.NotEmpty(t, list)
-	return list
 }
 
 // keyIn returns the key that a call, or a field Code of a literal, names, and
