@@ -111,6 +111,7 @@ func (w *Window) askOpen() {
 	if folder, err := storage.ListerForURI(storage.NewFileURI(w.desk.Folder())); err == nil {
 		ask.SetLocation(folder)
 	}
+	ask.SetView(dialog.ListView)
 	w.large(ask)
 }
 

@@ -70,6 +70,17 @@ func TestAnUnsavedJobIsAskedAbout(t *testing.T) {
 	require.Equal(t, 2, fresh)
 }
 
+func TestAnOpenQuestionHoldsTheMenu(t *testing.T) {
+	w := opened(t)
+	retype(t, w, "crossing.rim", "3 mm")
+	w.askPrint()
+	asked := w.Canvas().Overlays().Top()
+	w.menu.undo.Action()
+	w.menu.save.Action()
+	require.Equal(t, asked, w.Canvas().Overlays().Top())
+	require.True(t, w.desk.CanUndo())
+}
+
 func TestASavedJobIsNotAskedAbout(t *testing.T) {
 	w := opened(t)
 	done := false
@@ -109,9 +120,10 @@ func TestMenuItemsThatNeedAPart(t *testing.T) {
 	for _, i := range w.menu.onPart {
 		require.True(t, i.Disabled, i.Label)
 	}
-	require.Contains(t, w.board.legend.message.text, "no parts")
+	require.True(t, w.welcome.Visible())
 	w.kinds().Items[1].Action()
 	require.Len(t, w.rail.parts, 1)
+	require.False(t, w.welcome.Visible())
 	require.NotNil(t, w.board.drawing)
 	for _, i := range w.menu.onPart {
 		require.False(t, i.Disabled, i.Label)

@@ -70,6 +70,7 @@ func (w *Window) askFolder(into *widget.Entry) {
 	if at, err := storage.ListerForURI(storage.NewFileURI(into.Text)); err == nil {
 		ask.SetLocation(at)
 	}
+	ask.SetView(dialog.ListView)
 	w.large(ask)
 }
 

@@ -29,8 +29,18 @@ func newMenu(w *Window) *menu {
 	return m
 }
 
+// item returns an item with the catalogue's text; while a question is open it does
+// nothing.
 func (m *menu) item(key string, action func()) *fyne.MenuItem {
-	return fyne.NewMenuItem(m.window.desk.Words().Say("menu."+key), action)
+	return fyne.NewMenuItem(m.window.desk.Words().Say("menu."+key), m.unasked(action))
+}
+
+func (m *menu) unasked(action func()) func() {
+	return func() {
+		if m.window.Canvas().Overlays().Top() == nil {
+			action()
+		}
+	}
 }
 
 // keyed gives an item a key to be pressed with Ctrl.
@@ -81,7 +91,7 @@ func (m *menu) editMenu() *fyne.Menu {
 	d := m.window.desk
 	m.undo, m.redo = m.item("undo", d.Undo), m.item("redo", d.Redo)
 	m.undo.Shortcut, m.redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{}
-	m.window.Canvas().AddShortcut(redoAgain, func(fyne.Shortcut) { d.Redo() })
+	m.window.Canvas().AddShortcut(redoAgain, func(fyne.Shortcut) { m.redo.Action() })
 	return fyne.NewMenu(d.Words().Say("menu.edit"), m.undo, m.redo)
 }
 
@@ -110,7 +120,7 @@ func (m *menu) viewMenu() *fyne.Menu {
 	view := fyne.NewMenu(d.Words().Say("menu.view"))
 	for i, step := range desk.Steps() {
 		key := fyne.KeyName(rune('1' + i))
-		view.Items = append(view.Items, keyed(fyne.NewMenuItem(d.Words().Say("step."+string(step)), func() { d.Go(step) }), key))
+		view.Items = append(view.Items, keyed(fyne.NewMenuItem(d.Words().Say("step."+string(step)), m.unasked(func() { d.Go(step) })), key))
 	}
 	view.Items = append(view.Items, fyne.NewMenuItemSeparator(),
 		keyed(m.item("fit", func() { w.board.DoubleTapped(nil) }), fyne.Key0),

@@ -38,6 +38,7 @@ func newRemarks(d *desk.Desk, follow func(desk.Remark)) *remarks {
 
 func (r *remarks) show() {
 	now := r.desk.Remarks()
+	r.well.Hidden = len(now) > 0 || len(r.desk.Job().Wheels) == 0
 	if slices.Equal(now, r.shown) && len(now) == len(r.list.Objects) {
 		return
 	}
@@ -45,7 +46,6 @@ func (r *remarks) show() {
 	for _, m := range now {
 		r.list.Objects = append(r.list.Objects, newRemark(m, func() { r.follow(m) }))
 	}
-	r.well.Hidden = len(now) > 0 || len(r.desk.Job().Wheels) == 0
 	r.scroll.ScrollToTop()
 	r.CanvasObject.Refresh()
 }

@@ -23,6 +23,7 @@ type Window struct {
 	column  *column
 	remarks *remarks
 	title   *heading
+	welcome *welcome
 }
 
 // New returns a window that shows what is on the desk.
@@ -38,7 +39,8 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	w.remarks = newRemarks(d, w.follow)
 	w.title = newHeading()
 	w.menu = newMenu(w)
-	drawing := box.NewStack(sheetOf(paper), &fyne.Container{Layout: inset(1.5), Objects: []fyne.CanvasObject{w.board}}, legend.Container, w.pager.Container)
+	w.welcome = newWelcome(w)
+	drawing := box.NewStack(sheetOf(paper), &fyne.Container{Layout: inset(1.5), Objects: []fyne.CanvasObject{w.board}}, legend.Container, w.pager.Container, w.welcome.Container)
 	w.SetContent(&fyne.Container{Layout: plan{}, Objects: []fyne.CanvasObject{
 		w.strip.Container, w.title.Container, w.rail.CanvasObject, drawing, w.remarks.CanvasObject, w.column.CanvasObject,
 	}})
@@ -60,6 +62,7 @@ func (w *Window) show() {
 	w.remarks.show()
 	w.pager.show()
 	w.menu.show()
+	w.welcome.show()
 	w.showDrawing()
 	w.SetTitle(w.titleLine())
 }

@@ -71,10 +71,11 @@ func around(arms int) []int {
 	return []int{first, first + 1, first + 2}
 }
 
-// Missing says why there is no drawing.
+// Missing says why there is no drawing of a part; a job without parts says it
+// elsewhere.
 func (d *Desk) Missing() string {
 	if len(d.Job().Wheels) == 0 {
-		return d.words.Say("window.no-parts")
+		return ""
 	}
 	return d.words.Say("window.nothing")
 }

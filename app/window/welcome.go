@@ -1,0 +1,44 @@
+package window
+
+import (
+	"fyne.io/fyne/v2"
+	box "fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/widget"
+
+	"tipline/assets/samples"
+)
+
+// welcome is what stands in the place of the drawing in a job without parts: the
+// three ways to begin.
+type welcome struct {
+	*fyne.Container
+	window *Window
+	add    *widget.Button
+}
+
+func newWelcome(w *Window) *welcome {
+	say := w.desk.Words().Say
+	v := &welcome{window: w}
+	v.add = widget.NewButton(say("window.add"), nil)
+	v.add.OnTapped = func() { w.offerKinds(v.add) }
+	v.add.Importance = widget.HighImportance
+	open := widget.NewButton(say("menu.open"), func() { w.careful(w.askOpen) })
+	sample := widget.NewButton(say("window.sample"), func() {
+		w.careful(func() { w.tell(w.desk.OpenSample(samples.First)) })
+	})
+	head := written(say("window.welcome"), headSize, ink, true)
+	head.Alignment = fyne.TextAlignCenter
+	line := written(say("window.no-parts"), textSize, faint, false)
+	line.Alignment = fyne.TextAlignCenter
+	buttons := box.New(layout.NewCustomPaddedHBoxLayout(12), v.add, open, sample)
+	v.Container = box.NewCenter(box.New(layout.NewCustomPaddedVBoxLayout(14), head, line, box.NewCenter(buttons)))
+	return v
+}
+
+func (v *welcome) show() {
+	if hidden := len(v.window.desk.Job().Wheels) > 0; hidden != v.Hidden {
+		v.Hidden = hidden
+		v.Refresh()
+	}
+}
