@@ -22,7 +22,7 @@ func (c curve) at(x float64) float64 {
 		return c.y + c.slope*(x-c.x)
 	}
 	w := x - c.x
-	return c.y + c.halfSign*math.Sqrt(math.Max(c.radius*c.radius-w*w, 0))
+	return c.y + c.halfSign*math.Sqrt(max(c.radius*c.radius-w*w, 0))
 }
 
 // crossing returns the x, between lo and hi, where the curve meets the line
@@ -56,7 +56,7 @@ func (g graph) highest(x float64) float64 {
 	most := math.Inf(-1)
 	for i := range g {
 		if x >= g[i].lo && x <= g[i].hi {
-			most = math.Max(most, g[i].at(x))
+			most = max(most, g[i].at(x))
 		}
 	}
 	return most
@@ -67,7 +67,7 @@ func (g graph) lowest(x float64) float64 {
 	least := math.Inf(1)
 	for i := range g {
 		if x >= g[i].lo && x <= g[i].hi {
-			least = math.Min(least, g[i].at(x))
+			least = min(least, g[i].at(x))
 		}
 	}
 	return least

@@ -94,9 +94,10 @@ func (c Cut) measureSections(r *Relief) {
 	if b.hollow() {
 		r.UsableThickness = b.asFarAs(r.UsableThickness, func(pieces int) bool { return pieces == 1 })
 	}
-	r.LeastSwing = math.Max(b.leastSwing(r.UsableThickness), c.Infeed)
+	needs := b.needs(end)
+	r.LeastSwing = math.Max(b.leastSwing(needs, r.UsableThickness), c.Infeed)
 	if r.Swing > 0 {
-		limit, at, fouls := b.heelLimit(r.Swing, end)
+		limit, at, fouls := b.heelLimit(needs, r.Swing)
 		if fouls {
 			r.HeelLimit = limit
 			r.HeelAt = geometry.Point{X: at, Y: b.edge.lowest(at)}
@@ -152,7 +153,7 @@ func (b *bit) needs(end float64) []need {
 			last && b.needed(end-step/1024) <= even[i].swing {
 			continue
 		}
-		z := golden(math.Max(even[i-1].z, step/2), even[min(i+1, sectionSteps)].z, 44, b.needed)
+		z := golden(math.Max(even[i-1].z, step/2), even[min(i+1, sectionSteps)].z, 30, b.needed)
 		peak := need{z, b.needed(z)}
 		if z < even[i].z {
 			all[len(all)-1], peak = peak, even[i]
@@ -163,20 +164,22 @@ func (b *bit) needs(end float64) []need {
 }
 
 // leastSwing returns the swing at which every section as far as z clears.
-func (b *bit) leastSwing(z float64) float64 {
-	most := math.Inf(-1)
-	for _, n := range b.needs(z) {
-		most = math.Max(most, n.swing)
+func (b *bit) leastSwing(needs []need, z float64) float64 {
+	most := b.needed(z)
+	for _, n := range needs {
+		if n.z <= z {
+			most = math.Max(most, n.swing)
+		}
 	}
 	return most
 }
 
 // heelLimit finds the first section that needs more than the swing and the x of
 // the place that does; fouls is false where none does.
-func (b *bit) heelLimit(swing, end float64) (limit, at float64, fouls bool) {
+func (b *bit) heelLimit(needs []need, swing float64) (limit, at float64, fouls bool) {
 	over := func(z float64) float64 { return b.needed(z) - swing }
 	before := need{0, math.Inf(-1)}
-	for _, n := range b.needs(end) {
+	for _, n := range needs {
 		if n.swing > swing {
 			limit = falsePosition(before.z, n.z, before.swing-swing, n.swing-swing, over)
 			_, at = b.sectionAt(limit).look()
