@@ -1,6 +1,8 @@
 package window
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	box "fyne.io/fyne/v2/container"
@@ -95,10 +97,16 @@ func (c *column) rowFor(f desk.Field, old []*row) *row {
 	return newRow(c.desk, f)
 }
 
-// row returns the row of a field, nil when the step has none.
+// row returns the row of a field, or the first of a whole such as the teeth; nil
+// when the step has none.
 func (c *column) row(field geometry.Quantity) *row {
 	for _, r := range c.rows {
 		if r.path() == field {
+			return r
+		}
+	}
+	for _, r := range c.rows {
+		if strings.HasPrefix(string(r.path()), string(field)+".") {
 			return r
 		}
 	}

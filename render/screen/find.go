@@ -68,7 +68,11 @@ const even = 0.97
 // is seen in a picture of the size, the highest of those as long; false when there
 // is none.
 func Place(d *render.Drawing, v View, lit Lit, width, height float64) (Pixel, bool) {
-	if d == nil || v.Blank() || lit.Quantity == "" {
+	if d == nil || v.Blank() {
+		return Pixel{}, false
+	}
+	lit, ok := litOn(d, lit)
+	if !ok {
 		return Pixel{}, false
 	}
 	picture := box{0, 0, width, height}

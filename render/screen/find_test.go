@@ -55,6 +55,10 @@ func TestPlaceStandsOnALitLineThatIsSeen(t *testing.T) {
 	require.Less(t, at.Y, 450.0, "the highest of lines as long")
 	_, ok = Place(d, v, Lit{"other", "crossing.rim"}, 900, 900)
 	require.False(t, ok)
+	_, ok = Place(d, v, Lit{"wheel", "teeth.count"}, 900, 900)
+	require.True(t, ok, "the number of teeth lights all of them")
+	_, ok = Place(d, v, Lit{"wheel", ""}, 900, 900)
+	require.False(t, ok)
 	_, ok = Place(d, v.Pan(5000, 0), Lit{"wheel", "crossing.rim"}, 900, 900)
 	require.False(t, ok)
 }

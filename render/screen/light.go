@@ -2,6 +2,7 @@ package screen
 
 import (
 	"image"
+	"strings"
 
 	"tipline/geometry"
 	"tipline/render"
@@ -9,20 +10,54 @@ import (
 
 // light draws the lit lines again, heavier and in the lit colour.
 func (p *Painter) light(dst *image.RGBA, d *render.Drawing, v View) {
-	if p.Lit.Quantity == "" {
+	lit, ok := litOn(d, p.Lit)
+	if !ok {
 		return
 	}
 	for _, i := range p.plan.order {
 		it := &d.Items[i]
-		if it.Part != p.Lit.Part || p.leftOut(it) || it.Pen == render.NoPen {
+		if it.Part != lit.Part || p.leftOut(it) || it.Pen == render.NoPen {
 			continue
 		}
 		p.trace.reset()
-		p.trace.lit(it, p.Lit.Quantity, v)
+		p.trace.lit(it, lit.Quantity, v)
 		if len(p.trace.runs) > 0 {
 			p.line(dst, it.Pen, p.Theme.Lit, litWidth*p.density())
 		}
 	}
+}
+
+// litOn returns what is to be lit on a drawing: the lines of the quantity, else
+// those of the whole it belongs to, as of all teeth for their number.
+func litOn(d *render.Drawing, lit Lit) (Lit, bool) {
+	for q := string(lit.Quantity); q != ""; q = q[:max(strings.LastIndex(q, "."), 0)] {
+		lit.Quantity = geometry.Quantity(q)
+		for i := range d.Items {
+			if it := &d.Items[i]; it.Part == lit.Part && it.Pen != render.NoPen && makes(it, lit.Quantity) {
+				return lit, true
+			}
+		}
+	}
+	return lit, false
+}
+
+// makes reports whether a quantity made any line of an item.
+func makes(it *render.Item, q geometry.Quantity) bool {
+	for _, o := range it.Outlines {
+		for i := range o.Len() {
+			if madeBy(o.Segment(i), it.Quantity) == q {
+				return true
+			}
+		}
+	}
+	for _, c := range it.Chains {
+		for i := range c.Len() {
+			if madeBy(c.Segment(i), it.Quantity) == q {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // lit traces the segments of an item that a quantity made, each run of them as an

@@ -124,7 +124,19 @@ func (d *Desk) Light(field geometry.Quantity) {
 
 // Lit returns which lines are lit.
 func (d *Desk) Lit() screen.Lit {
+	if other, ok := shownBy[d.lit]; ok {
+		return screen.Lit{Part: d.part, Quantity: other}
+	}
 	return screen.Lit{Part: d.part, Quantity: d.lit}
+}
+
+// shownBy names the lines that show a field which makes none of its own.
+var shownBy = map[geometry.Quantity]geometry.Quantity{
+	"crossing.arm_at_hub": "crossing.arm_at_rim",
+	"crossing.placing":    "crossing.arms",
+	"crossing.blade":      "crossing.allowance",
+	"teeth.floor_slope":   "teeth.floor",
+	"teeth.back_fillet":   "teeth.back_angle",
 }
 
 // LitText returns what stands in the field that is lit, as typed or worked out.

@@ -32,6 +32,9 @@ func stepFields(s Step, t *job.Teeth) []geometry.Quantity {
 		return slices.Concat([]geometry.Quantity{"name", "teeth.form", "teeth.count"}, sizeFields(t),
 			[]geometry.Quantity{"bore", "thickness", "material", "hand", "blank.oversize", "blank.holding"})
 	case Cutter:
+		if formOf(t) == "measured" {
+			return nil
+		}
 		return append(pointFields(t), "cutter.stock_width", "cutter.stock_thickness", "cutter.clearance", "cutter.swing")
 	case Dividing:
 		return []geometry.Quantity{"dividing.ratio", "dividing.circles", "dividing.direct"}

@@ -77,6 +77,9 @@ func (d *Desk) Missing() string {
 	if len(d.Job().Wheels) == 0 {
 		return ""
 	}
+	if w := d.wheel(); w != nil && d.step == Cutter && formOf(w.Part.Teeth) == "measured" {
+		return d.words.Say("window.no-form")
+	}
 	return d.words.Say("window.nothing")
 }
 
