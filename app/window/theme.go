@@ -29,7 +29,7 @@ var (
 const (
 	headSize  = 21
 	tabSize   = 15.4
-	textSize  = 14.68
+	textSize  = 15.4
 	readSize  = 13
 	smallSize = 12
 	badgeType = 11.75
