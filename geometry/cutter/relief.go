@@ -153,7 +153,7 @@ func (b *bit) needs(end float64) []need {
 			last && b.needed(end-step/1024) <= even[i].swing {
 			continue
 		}
-		z := golden(math.Max(even[i-1].z, step/2), even[min(i+1, sectionSteps)].z, 30, b.needed)
+		z := golden(math.Max(even[i-1].z, step/2), even[min(i+1, sectionSteps)].z, 40, b.needed)
 		peak := need{z, b.needed(z)}
 		if z < even[i].z {
 			all[len(all)-1], peak = peak, even[i]

@@ -167,7 +167,7 @@ func (s section) look() (swing, at float64) {
 		}
 	}
 	if high > low {
-		take(golden(low, high, 16, func(x float64) float64 { need, _ := s.swingNeeded(x); return need }))
+		take(golden(low, high, 24, func(x float64) float64 { need, _ := s.swingNeeded(x); return need }))
 	}
 	return swing, at
 }
