@@ -59,9 +59,10 @@ func (p *Painter) Rule(dst *image.RGBA, b Bar, at Pixel) {
 		return
 	}
 	width, seen := 1.2*p.density(), boxOfPicture(dst)
-	p.coverage.begin(dst.Rect.Size())
+	cover := &p.hand(0).coverage
+	cover.begin(dst.Rect.Size())
 	line := func(x0, y0, x1, y1 float64) {
-		p.coverage.stroke([]Pixel{{at.X + x0, at.Y + y0}, {at.X + x1, at.Y + y1}}, false, width, seen)
+		cover.stroke([]Pixel{{at.X + x0, at.Y + y0}, {at.X + x1, at.Y + y1}}, false, width, seen)
 	}
 	line(-width/2, 0, b.Pixels+width/2, 0)
 	for i := range b.Parts + 1 {
@@ -71,5 +72,5 @@ func (p *Painter) Rule(dst *image.RGBA, b Bar, at Pixel) {
 		}
 		line(x, 0, x, high)
 	}
-	p.coverage.paint(dst, plain(p.Theme.ink(render.Black)))
+	cover.paint(dst, plain(p.Theme.ink(render.Black)))
 }

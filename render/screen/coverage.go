@@ -24,7 +24,7 @@ type coverage struct {
 	start, at     Pixel
 }
 
-const block = 16 // cells
+const block = 8 // cells
 
 // begin readies the coverage for a shape on a picture of this size.
 func (c *coverage) begin(size image.Point) {
@@ -116,25 +116,36 @@ func (c *coverage) pieces(p, q Pixel, sign float32) {
 	}
 }
 
-// rows adds a falling edge that lies within the picture, row by row.
+// rows adds a falling edge that lies within the picture, row by row. It and what
+// it calls are run for every row of every edge, and compare by hand what min and
+// max would, which look for numbers that are none.
 func (c *coverage) rows(p, q Pixel, sign float32) {
 	slope, width := (q.X-p.X)/(q.Y-p.Y), float64(c.width)
 	x, from := p.X, p.Y
 	for y := int(p.Y); from < q.Y && y < c.height; y++ {
-		to := min(float64(y+1), q.Y)
-		next := min(max(x+(to-from)*slope, 0), width) // rounding may lead outside
-		c.cross(y, x, next, sign*float32(to-from))
+		to := float64(y + 1)
+		if to > q.Y {
+			to = q.Y
+		}
+		next := x + (to-from)*slope
+		if next < 0 { // by rounding
+			next = 0
+		} else if next > width {
+			next = width
+		}
+		if x < next {
+			c.cross(y, x, next, sign*float32(to-from))
+		} else {
+			c.cross(y, next, x, sign*float32(to-from))
+		}
 		x, from = next, to
 	}
 }
 
-// cross adds the piece of an edge that crosses one row between two places and is
-// high high there: each cell it crosses takes what lies right of the edge, and the
-// next cell the rest.
+// cross adds the piece of an edge that crosses one row from x0 to x1 and is high
+// high there: each cell it crosses takes what lies right of the edge, and the next
+// cell the rest.
 func (c *coverage) cross(y int, x0, x1 float64, high float32) {
-	if x0 > x1 {
-		x0, x1 = x1, x0
-	}
 	first, last := int(x0), int(x1)
 	c.touch(y, first, last+1)
 	row := c.cells[y*c.stride:][:c.stride]
@@ -143,16 +154,24 @@ func (c *coverage) cross(y int, x0, x1 float64, high float32) {
 		return
 	}
 	each := high / float32(x1-x0)
-	for i := first; i <= last; i++ {
-		from, to := max(x0, float64(i)), min(x1, float64(i+1))
+	from := x0
+	for i := first; i < last; i++ {
+		to := float64(i + 1)
 		take(row[i:i+2], float32((from+to)/2-float64(i)), each*float32(to-from))
+		from = to
 	}
+	take(row[last:last+2], float32((from+x1)/2-float64(last)), each*float32(x1-from))
 }
 
 // touch marks the blocks of two cells and of those between.
 func (c *coverage) touch(y, first, last int) {
 	touched := c.touched[y*c.words:][:c.words]
-	for b := first / block; b <= min(last, c.width)/block; b++ {
+	if last > c.width {
+		last = c.width
+	}
+	from, to := uint(first)/block, uint(last)/block
+	touched[from/64] |= 1 << (from % 64)
+	for b := from + 1; b <= to; b++ {
 		touched[b/64] |= 1 << (b % 64)
 	}
 }
@@ -194,5 +213,8 @@ func shade(sum float32) uint32 {
 	if sum < 0 {
 		sum = -sum
 	}
-	return uint32(min(sum, 1)*256 + 0.5)
+	if sum >= 1 {
+		return 256
+	}
+	return uint32(int32(sum*256 + 0.5))
 }

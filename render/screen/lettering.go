@@ -16,12 +16,12 @@ const (
 )
 
 // text writes an item's text.
-func (p *Painter) text(dst *image.RGBA, it *render.Item, v View) {
+func (p *hand) text(dst *image.RGBA, it *render.Item, v View) {
 	scale, ok := p.letterScale(it.Text, v)
 	if !ok {
 		return
 	}
-	contours := p.plan.contours(it.Text)
+	contours := p.plan.letters[it.Text]
 	at := v.ToPixel(it.Text.At)
 	p.coverage.begin(dst.Rect.Size())
 	for _, c := range contours {
@@ -43,7 +43,7 @@ func (p *Painter) letterScale(t *render.Text, v View) (float64, bool) {
 	return v.Scale * math.Min(1, mostLetters*p.density()/height), true
 }
 
-func (p *Painter) letter(c render.Contour, at Pixel, scale float64) {
+func (p *hand) letter(c render.Contour, at Pixel, scale float64) {
 	p.coverage.moveTo(letterPixel(at, scale, c.Start))
 	for _, curve := range c.Curves {
 		to := letterPixel(at, scale, curve.To)

@@ -9,7 +9,7 @@ import (
 )
 
 // light draws the lit lines again, heavier and in the lit colour.
-func (p *Painter) light(dst *image.RGBA, d *render.Drawing, v View) {
+func (p *hand) light(dst *image.RGBA, d *render.Drawing, v View) {
 	lit, ok := litOn(d, p.Lit)
 	if !ok {
 		return

@@ -26,11 +26,8 @@ type Painter struct {
 	Printed bool         // texts keep their printed size, as on a page
 	Sheet   geometry.Box // of a printed page, which is then shown lying on a table; none when zero
 
-	plan     plan
-	trace    trace
-	coverage coverage
-	pattern  []float64
-	ruled    []uint16
+	plan  plan
+	hands []*hand
 }
 
 // Paint fills the picture with the drawing as the view shows it.
@@ -39,19 +36,12 @@ func (p *Painter) Paint(dst *image.RGBA, d *render.Drawing, v View) {
 		fill(dst.Pix, opaque(p.Theme.Paper))
 		return
 	}
-	p.ground(dst, v)
-	p.plan.of(d)
-	p.rule(v.Scale)
-	for _, i := range p.plan.order {
-		if it := &d.Items[i]; !p.leftOut(it) {
-			p.item(dst, it, v)
-		}
-	}
-	p.light(dst, d, v)
+	p.plan.of(d, p.Bare)
+	p.share(dst, d, v)
 }
 
 // ground paints what the drawing lies on: paper all over, or a sheet on a table.
-func (p *Painter) ground(dst *image.RGBA, v View) {
+func (p *hand) ground(dst *image.RGBA, v View) {
 	if p.Sheet.Width() <= 0 {
 		fill(dst.Pix, opaque(p.Theme.Paper))
 		return
@@ -86,7 +76,7 @@ func (p *Painter) leftOut(it *render.Item) bool {
 	return it.Text != nil || it.Pen == render.Hair
 }
 
-func (p *Painter) item(dst *image.RGBA, it *render.Item, v View) {
+func (p *hand) item(dst *image.RGBA, it *render.Item, v View) {
 	if it.Text != nil {
 		p.text(dst, it, v)
 	}
@@ -103,7 +93,7 @@ func (p *Painter) item(dst *image.RGBA, it *render.Item, v View) {
 }
 
 // fill fills the traced outlines by the even-odd rule.
-func (p *Painter) fill(dst *image.RGBA, it *render.Item, v View) {
+func (p *hand) fill(dst *image.RGBA, it *render.Item, v View) {
 	p.trace.nest()
 	p.coverage.begin(dst.Rect.Size())
 	for _, r := range p.trace.runs {
@@ -132,7 +122,7 @@ func (p *Painter) fillColour(it *render.Item) color.NRGBA {
 }
 
 // line strokes the traced outlines and chains.
-func (p *Painter) line(dst *image.RGBA, pen render.Pen, c color.NRGBA, width float64) {
+func (p *hand) line(dst *image.RGBA, pen render.Pen, c color.NRGBA, width float64) {
 	seen := boxOfPicture(dst)
 	p.coverage.begin(dst.Rect.Size())
 	pattern := p.dashes(pen, width)

@@ -30,8 +30,8 @@ func (p *Painter) penWidth(pen render.Pen, scale float64) float64 {
 }
 
 // dashes returns the pen's marks and gaps in pixels, in proportion to the width it
-// draws; nil for a continuous line. It uses the painter's memory.
-func (p *Painter) dashes(pen render.Pen, width float64) []float64 {
+// draws; nil for a continuous line. It uses the hand's memory.
+func (p *hand) dashes(pen render.Pen, width float64) []float64 {
 	p.pattern = p.pattern[:0]
 	for _, l := range pen.Dashes() {
 		p.pattern = append(p.pattern, l*width/pen.Width())
@@ -46,7 +46,7 @@ const (
 )
 
 // rule makes the hatching's period: how much of each pixel of a row a line covers.
-func (p *Painter) rule(scale float64) {
+func (p *hand) rule(scale float64) {
 	density := p.density()
 	apart := math.Min(math.Max(render.WasteSpacing*scale, leastHatch*density), mostHatch*density)
 	n := max(int(math.Round(apart*math.Sqrt2)), 2)

@@ -7,16 +7,23 @@ import "tipline/render"
 type plan struct {
 	drawing *render.Drawing
 	items   int
+	bare    bool
 	order   []int
 	letters map[*render.Text][]render.Contour
 }
 
-// of makes the plan the drawing's, if it is not already.
-func (p *plan) of(d *render.Drawing) {
-	if p.drawing == d && p.items == len(d.Items) {
+// of makes the plan the drawing's, if it is not already; a bare painter writes no
+// letters.
+func (p *plan) of(d *render.Drawing, bare bool) {
+	if p.drawing == d && p.items == len(d.Items) && p.bare == bare {
 		return
 	}
-	*p = plan{drawing: d, items: len(d.Items), order: layered(d), letters: map[*render.Text][]render.Contour{}}
+	*p = plan{drawing: d, items: len(d.Items), bare: bare, order: layered(d), letters: map[*render.Text][]render.Contour{}}
+	for i := range d.Items {
+		if t := d.Items[i].Text; t != nil && !bare {
+			p.letters[t] = contours(t)
+		}
+	}
 }
 
 // layered returns the items' places layer by layer, the lowest first.
@@ -40,10 +47,7 @@ func layered(d *render.Drawing) []int {
 }
 
 // contours returns a text's letters about the text's place.
-func (p *plan) contours(t *render.Text) []render.Contour {
-	if known, ok := p.letters[t]; ok {
-		return known
-	}
+func contours(t *render.Text) []render.Contour {
 	at := t.At.Times(-1)
 	cs := t.Glyphs()
 	for i := range cs {
@@ -53,6 +57,5 @@ func (p *plan) contours(t *render.Text) []render.Contour {
 			c.Control, c.To = c.Control.Add(at), c.To.Add(at)
 		}
 	}
-	p.letters[t] = cs
 	return cs
 }
