@@ -35,7 +35,8 @@ func stepFields(s Step, t *job.Teeth) []geometry.Quantity {
 		if formOf(t) == "measured" {
 			return nil
 		}
-		return append(pointFields(t), "cutter.stock_width", "cutter.stock_thickness", "cutter.clearance", "cutter.swing")
+		return append(pointFields(t), "cutter.stock_width", "cutter.stock_thickness", "cutter.clearance", "cutter.ground",
+			"cutter.swing", "cutter.enters")
 	case Dividing:
 		return []geometry.Quantity{"dividing.ratio", "dividing.circles", "dividing.direct"}
 	case Crossing:
