@@ -72,8 +72,12 @@ func theoretical(t testing.TB, count, leaves, arcs int) (wheel, pinion Gear) {
 	}
 	chain, err := geometry.NewChain(vs)
 	require.NoError(t, err)
-	wheel = Gear{chain, count, pitch, floor}
+	return Gear{chain, count, pitch, floor}, radial(t, leaves)
+}
 
+// radial returns a pinion of radial leaves of module 1 that end at the pitch
+// circle.
+func radial(t testing.TB, leaves int) Gear {
 	lp, thin := float64(leaves)/2, geometry.Angle(0.9*math.Pi/(2*float64(leaves)))
 	deep := lp - math.Min(2.4, 0.9*lp)
 	at := func(r float64, a geometry.Angle, bulge float64) geometry.Vertex {
@@ -82,7 +86,7 @@ func theoretical(t testing.TB, count, leaves, arcs int) (wheel, pinion Gear) {
 	leaf, err := geometry.NewChain([]geometry.Vertex{
 		at(deep, -thin, 0), at(lp, -thin, math.Tan(float64(thin)/2)), at(lp, thin, 0), at(deep, thin, 0)})
 	require.NoError(t, err)
-	return wheel, Gear{leaf, leaves, lp, deep}
+	return Gear{leaf, leaves, lp, deep}
 }
 
 // Conjugate flanks keep the ratio of the counts at every moment, and both pairs
