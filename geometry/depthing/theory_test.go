@@ -109,3 +109,20 @@ func recess(t testing.TB, count, leaves int) float64 {
 	require.NoError(t, err)
 	return float64(turn.Recess / wheel.Pitch())
 }
+
+// The theoretical faces are the epicycloid to 0.1 µm.
+func TestTheFacesAreTheEpicycloid(t *testing.T) {
+	for _, c := range [][2]int{{54, 11}, {30, 12}, {8, 35}, {6, 176}, {2000, 10}} {
+		wheel, _ := theoretical(t, c[0], c[1], 60)
+		pitch, rolling, half := float64(c[0])/2, float64(c[1])/4, math.Pi/(2*float64(c[0]))
+		for i := range 500 {
+			rolled := math.Pi * float64(i) / 500
+			p := epicycloid(pitch, rolling, rolled).Rotate(geometry.Clock(0) - geometry.Angle(half))
+			if p.X < 0 {
+				break
+			}
+			q, _ := wheel.Tooth.Nearest(p)
+			require.Less(t, q.Dist(p), 1e-4, "%v at %v", c, rolled)
+		}
+	}
+}
