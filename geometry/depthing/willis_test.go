@@ -11,7 +11,8 @@ import (
 )
 
 // drawn is how far, in pitches, an arc of recess may fall short of one where the
-// limit was found on drawings or models, as Willis' were.
+// limit was found on drawings or models, as Willis' were. It is set by his 30
+// teeth for 12 leaves, the row that falls shortest.
 const drawn = 0.0065
 
 // Beckett (1903), pp. 276-281, gives the lowest numbers that drive wholly after
@@ -20,7 +21,7 @@ const drawn = 0.0065
 // numbers reach a whole pitch, or fall short by less than can be drawn; a tooth
 // fewer falls short in every row. Printed 32 leaves for 7 teeth is out of
 // sequence and falls short by far: it cannot be reproduced, while 52, from memory
-// of Willis, does it.
+// of Willis, does it. His 176 leaves for 6 teeth do it, but 150 would as well.
 func TestWillisLowestNumbers(t *testing.T) {
 	for _, row := range willis(t) {
 		t.Run(row.name, func(t *testing.T) {
@@ -41,10 +42,21 @@ func TestWillisLowestNumbers(t *testing.T) {
 	}
 }
 
+// Where the printed limit falls short the exact one is a tooth or two above it,
+// and 7 teeth are content with 50 leaves.
+func TestExactLowestNumbersNearWillis(t *testing.T) {
+	for _, c := range [][2]int{{55, 11}, {32, 12}} {
+		require.GreaterOrEqual(t, recess(t, c[0], c[1]), 1.0)
+		require.Less(t, recess(t, c[0]-1, c[1]), 1.0)
+	}
+	require.GreaterOrEqual(t, recess(t, 7, 50), 1.0)
+	require.Less(t, recess(t, 7, 49), 1.0)
+}
+
 // Beckett, same pages: impossible below 11 leaves, 10 very nearly. The rolled
 // cycloid of a rack gives 10 leaves 1.01 pitches and 9 leaves 0.94, so 10 is the
-// edge itself: short of a pitch with the wheels of a clock, just over with 2,000
-// teeth.
+// edge itself: short of a pitch with the wheels of a clock, just over from some
+// 400 teeth on.
 func TestNoWheelDrivesNineLeavesWhollyAfterTheLine(t *testing.T) {
 	require.InDelta(t, 0.94, recess(t, 2000, 9), 0.01)
 	require.InDelta(t, 1.01, recess(t, 2000, 10), 0.01)
