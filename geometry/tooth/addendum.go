@@ -6,17 +6,18 @@ import "math"
 // teeth, in modules: the height above the pitch circle at which the epicycloid
 // that starts at the tooth's flank meets the tooth's centre line. The circle that
 // rolls on the pitch circle is half the pinion's pitch diameter across, and the
-// tooth is half the pitch wide. From Goodrich, The Modern Clock (1905), ch. XIV,
-// and Beckett, Clocks, Watches and Bells (8th ed. 1903), p. 276.
-func addendumFactor(count, leaves int) float64 {
-	return height(float64(count)/2, float64(leaves)/4, rolledToTip(count, leaves))
+// tooth is half the pitch wide. A ratio need make no whole wheel, so that neither
+// number need be whole. From Goodrich, The Modern Clock (1905), ch. XIV, and
+// Beckett, Clocks, Watches and Bells (8th ed. 1903), p. 276.
+func addendumFactor(count, leaves float64) float64 {
+	return height(count/2, leaves/4, rolledToTip(count, leaves))
 }
 
 // rolledToTip returns how far the rolling circle has turned against the line of
 // centres when the epicycloid meets the tooth's centre line, to the last digit.
-func rolledToTip(count, leaves int) float64 {
-	pitch, rolling := float64(count)/2, float64(leaves)/4
-	half := math.Pi / (2 * float64(count)) // from the flank to the centre line
+func rolledToTip(count, leaves float64) float64 {
+	pitch, rolling := count/2, leaves/4
+	half := math.Pi / (2 * count) // from the flank to the centre line
 	// At π the curve is at its highest and has gone leaves times half round: the
 	// centre line is met before.
 	low, high := 0.0, math.Pi

@@ -143,7 +143,7 @@ func TestWillisLowestNumbers(t *testing.T) {
 		_, err := fmt.Sscanf(row["quantity_and_unit"], "driver teeth %d with follower leaves", &count)
 		require.NoError(t, err)
 		leaves = int(decimals(t, row["value"]))
-		recess := float64(leaves) / 4 * rolledToTip(count, leaves) / math.Pi
+		recess := float64(leaves) / 4 * rolledToTip(float64(count), float64(leaves)) / math.Pi
 		require.InDelta(t, decimals(t, arc), recess, 0.00005, "%v", row)
 		checked++
 	}

@@ -31,7 +31,7 @@ func (c Cycloidal) TheoreticalAddendum() float64 {
 	if c.Count < 1 || c.Leaves < 2 {
 		return 0
 	}
-	return addendumFactor(c.Count, c.Leaves)
+	return addendumFactor(float64(c.Count), float64(c.Leaves))
 }
 
 // AddendumFactor returns the addendum that is cut, 0.95 f, in modules.
@@ -57,55 +57,16 @@ func (c Cycloidal) Wheel() (Wheel, error) {
 	if err := c.check(); err != nil {
 		return Wheel{}, err
 	}
-	tooth := c.tooth()
-	outline, err := around(c.Count, tooth)
-	if err != nil {
-		return Wheel{}, err
-	}
-	space, err := c.space(tooth)
-	if err != nil {
-		return Wheel{}, err
-	}
-	return Wheel{
-		Form: "cycloidal", Count: c.Count,
-		TipRadius: c.TipRadius(), RootRadius: c.RootRadius(), PitchRadius: c.PitchRadius(),
-		Outline: outline, Space: space,
-	}, nil
+	return c.tooth().wheel()
 }
 
-// tooth returns the vertices from tip 0 anticlockwise to before the next tip.
-func (c Cycloidal) tooth() []geometry.Vertex {
-	n := geometry.Angle(c.Count)
-	half := math.Pi / (2 * n) // half a tooth, and half a space
-	top := geometry.Clock(0)
-	tip := geometry.Polar(c.TipRadius(), top)
-	pitch, root := c.PitchRadius(), c.RootRadius()
-	left, right := top+half, top+3*half // of the space
-	bulge := arcBulge(tip, geometry.Polar(pitch, left), c.ArcRadius())
-	return []geometry.Vertex{
-		{Point: tip, Bulge: bulge, Quantity: "teeth.leaves"},
-		{Point: geometry.Polar(pitch, left), Quantity: "teeth.count"},
-		{Point: geometry.Polar(root, left), Bulge: math.Tan(math.Pi / (4 * float64(c.Count))), Quantity: "teeth.module"},
-		{Point: geometry.Polar(root, right), Quantity: "teeth.count"},
-		{Point: geometry.Polar(pitch, right), Bulge: bulge, Quantity: "teeth.leaves"},
+// tooth returns the tooth as it is struck.
+func (c Cycloidal) tooth() struck {
+	return struck{
+		count: c.Count, tip: c.TipRadius(), pitch: c.PitchRadius(), root: c.RootRadius(),
+		half: math.Pi / (2 * geometry.Angle(c.Count)), arc: c.ArcRadius(),
+		arcs: "teeth.leaves", flanks: "teeth.count", floor: "teeth.module",
 	}
-}
-
-// space returns the space that runs anticlockwise from tip 0, moved a pitch
-// round and run the other way: clockwise from tip 0 to tip 1.
-func (c Cycloidal) space(tooth []geometry.Vertex) (geometry.Chain, error) {
-	pitch := geometry.FullTurn / geometry.Angle(c.Count)
-	end := geometry.Vertex{Point: tooth[0].Point.Rotate(pitch)}
-	chain, err := geometry.NewChain(append(tooth[:len(tooth):len(tooth)], end))
-	return chain.Reverse().Rotate(-pitch), err
-}
-
-// arcBulge returns the bulge of the arc, less than half a circle and
-// anticlockwise, from one point to another with that radius, at least half their
-// distance.
-func arcBulge(from, to geometry.Point, radius float64) float64 {
-	half := from.Dist(to) / 2
-	return half / (radius + math.Sqrt(radius*radius-half*half))
 }
 
 // SpaceForm returns the form that cuts the wheel's spaces, fed in without
@@ -115,9 +76,5 @@ func (c Cycloidal) SpaceForm(stockWidth float64) (cutter.Cut, error) {
 	if err := c.check(); err != nil {
 		return cutter.Cut{}, err
 	}
-	space, err := c.space(c.tooth())
-	if err != nil {
-		return cutter.Cut{}, err
-	}
-	return cutter.Space(space, c.Count, c.TipRadius(), stockWidth)
+	return c.tooth().spaceForm(stockWidth)
 }

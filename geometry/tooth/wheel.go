@@ -67,3 +67,13 @@ func around(count int, tooth []geometry.Vertex) (geometry.Outline, error) {
 	}
 	return geometry.NewOutline(vertices)
 }
+
+// spaceTo returns the space that such a tooth runs down and up again, to where
+// the next tooth has end, moved a pitch round and run the other way: clockwise
+// from tip 0 to tip 1.
+func spaceTo(count int, tooth []geometry.Vertex, end geometry.Point) (geometry.Chain, error) {
+	pitch := geometry.FullTurn / geometry.Angle(count)
+	last := geometry.Vertex{Point: end.Rotate(pitch)}
+	chain, err := geometry.NewChain(append(tooth[:len(tooth):len(tooth)], last))
+	return chain.Reverse().Rotate(-pitch), err
+}
