@@ -15,7 +15,12 @@ import (
 // published returns the rows of testdata/cycloidal.csv of one topic; each has its
 // source in its last column.
 func published(t *testing.T, topic string) []map[string]string {
-	file, err := os.Open("../../testdata/cycloidal.csv")
+	return publishedIn(t, "cycloidal.csv", topic)
+}
+
+// publishedIn returns the rows of a file of testdata of one topic.
+func publishedIn(t *testing.T, name, topic string) []map[string]string {
+	file, err := os.Open("../../testdata/" + name)
 	require.NoError(t, err)
 	defer file.Close()
 	records, err := csv.NewReader(file).ReadAll()
