@@ -139,7 +139,7 @@ func wheelFigures(w *solve.Wheel) WheelFigures {
 	}
 	if w.Cut != nil {
 		f.Cutter = cutterFigures(w.Cut, w.Relief)
-		if w.Teeth.Form != "cycloidal" {
+		if w.Teeth.Form == "pointed" || w.Teeth.Form == "ratchet" {
 			f.Cutter.Land = &w.Cut.Land
 		}
 	}

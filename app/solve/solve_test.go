@@ -144,6 +144,38 @@ func TestWhatWouldDoDoes(t *testing.T) {
 	}
 }
 
+// A wheel for a lantern pinion has teeth, a cutter and a word on how it drives;
+// trundles too thick for it are refused with the thickest that would do.
+func TestLanternDriver(t *testing.T) {
+	j := set(t, sample(t), "third", "teeth.form", "lantern driver")
+	w := solve.Solve(context.Background(), j).Wheel("third")
+	require.Equal(t, 80, w.Teeth.Count)
+	require.NotNil(t, w.Cut)
+	require.NotNil(t, w.Crossing)
+	require.NoError(t, w.Teeth.CheckBore(w.Bore))
+	require.True(t, w.Teeth.Outline.Simple())
+	var said []string
+	for _, f := range w.Findings {
+		said = append(said, f.Code)
+	}
+	require.Contains(t, said, "teeth.lantern-contact")
+	thick := solve.Solve(context.Background(), set(t, j, "third", "teeth.trundle", "1.7 mm"))
+	require.Contains(t, errorsOf(thick, "third")[0], "teeth.trundle: ")
+}
+
+// A ratchet is a pointed wheel: the other hand is its mirror image.
+func TestRatchetBothHands(t *testing.T) {
+	j := set(t, sample(t), "escape", "teeth.form", "ratchet")
+	one := solve.Solve(context.Background(), j).Wheel("escape").Teeth
+	other := solve.Solve(context.Background(), set(t, j, "escape", "hand", "anticlockwise")).Wheel("escape").Teeth
+	require.Equal(t, "ratchet", one.Form)
+	require.InDelta(t, one.Outline.Area(), other.Outline.Area(), 1e-9)
+	for i := range one.Outline.Len() {
+		p, _ := other.Outline.Nearest(one.Outline.Vertex(i).Mirror())
+		require.InDelta(t, 0, p.Dist(one.Outline.Vertex(i).Mirror()), 1e-9)
+	}
+}
+
 // large is a wheel of 360 teeth with six filleted windows.
 func large(t testing.TB) *job.Job {
 	j := sample(t)

@@ -3,6 +3,7 @@ package solve
 import (
 	"tipline/app/job"
 	"tipline/geometry"
+	"tipline/geometry/cutter"
 	"tipline/geometry/tooth"
 )
 
@@ -20,16 +21,15 @@ func (w *Wheel) solveTeeth(r *reader) {
 	if !r.need(map[geometry.Quantity]job.Value{"teeth.form": t.Form, "teeth.count": t.Count}) {
 		return
 	}
-	switch form := r.choice("teeth.form", t.Form, ""); form {
+	switch r.choice("teeth.form", t.Form, "") {
 	case "cycloidal":
 		w.solveCycloidal(r, t)
 	case "pointed", "ratchet":
 		w.solvePointed(r, t)
+	case "lantern driver":
+		w.solveDriver(r, t)
 	case "measured":
 		w.solveMeasured(r, t)
-	case "":
-	default:
-		r.find(Error, "teeth.form", "teeth.form-not-yet", text("read", form))
 	}
 }
 
@@ -49,14 +49,42 @@ func (w *Wheel) solveCycloidal(r *reader, t *job.Teeth) {
 		return
 	}
 	w.Teeth = &wheel
+	w.solveSpaceForm(r, c.SpaceForm)
+}
+
+// solveSpaceForm works out the cutter of a train wheel's space, if one is asked
+// for.
+func (w *Wheel) solveSpaceForm(r *reader, form func(stockWidth float64) (cutter.Cut, error)) {
 	if w.Part.Cutter == nil {
 		return
 	}
-	stock := r.length("cutter.stock_width", w.Part.Cutter.StockWidth, usualStock)
-	cut, err := c.SpaceForm(stock)
+	cut, err := form(r.length("cutter.stock_width", w.Part.Cutter.StockWidth, usualStock))
 	if !r.fail("cutter.stock_width", err) {
 		w.Cut = &cut
 	}
+}
+
+// solveDriver works out a wheel that drives a lantern pinion.
+func (w *Wheel) solveDriver(r *reader, t *job.Teeth) {
+	mark := len(r.findings)
+	r.need(map[geometry.Quantity]job.Value{"teeth.module": t.Module, "teeth.leaves": t.Leaves})
+	d := tooth.LanternDriver{
+		Count:   r.count("teeth.count", t.Count, 0),
+		Module:  r.length("teeth.module", t.Module, 0),
+		Leaves:  r.count("teeth.leaves", t.Leaves, 0),
+		Trundle: r.length("teeth.trundle", t.Trundle, 0),
+	}
+	if !r.sound(mark) {
+		return
+	}
+	driving, err := d.Drive()
+	if r.fail("teeth.count", err) {
+		return
+	}
+	w.Teeth = &driving.Wheel
+	r.find(Note, "teeth.trundle", "teeth.lantern-contact", number("trundle", d.TrundleDiameter(), Length),
+		number("contact", driving.Contact, Plain), number("begins", float64(driving.Begins), Angle))
+	w.solveSpaceForm(r, d.SpaceForm)
 }
 
 func (w *Wheel) solveMeasured(r *reader, t *job.Teeth) {

@@ -58,7 +58,7 @@ func (e *enlargement) teethLeft(w Wheel, past float64) {
 		o = o.Mirror()
 	}
 	turn := w.Cut.Undercut
-	if w.Cut.Undercut == 0 && w.Teeth.Form != "pointed" {
+	if w.Cut.Undercut == 0 && w.Teeth.Form != "pointed" && w.Teeth.Form != "ratchet" {
 		turn = geometry.FullTurn / geometry.Angle(2*w.Teeth.Count)
 	}
 	centre := geometry.Point{X: w.Cut.SetOver, Y: -w.Cut.Height()}

@@ -70,8 +70,6 @@ func (d *Desk) say(key string) string {
 func (d *Desk) choices(path geometry.Quantity, known job.Field, text string) []Choice {
 	values := slices.Clone(known.Choices)
 	switch path {
-	case "teeth.form":
-		values = []string{"cycloidal", "pointed", "measured"}
 	case "material":
 		for _, m := range tables.Materials() {
 			values = append(values, m.Name)
@@ -95,7 +93,7 @@ func (d *Desk) choices(path geometry.Quantity, known job.Field, text string) []C
 }
 
 func (d *Desk) choiceLabel(path geometry.Quantity, value string) string {
-	if label := d.say("choice." + string(path) + "." + value); label != "" {
+	if label := d.say("choice." + string(path) + "." + strings.ReplaceAll(value, " ", "-")); label != "" {
 		return label
 	}
 	return value

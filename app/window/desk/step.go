@@ -62,7 +62,11 @@ func sizeFields(t *job.Teeth) []geometry.Quantity {
 	case "measured":
 		return []geometry.Quantity{"teeth.tip_diameter", "teeth.root_diameter"}
 	}
-	return []geometry.Quantity{"teeth.module", "teeth.leaves"}
+	fields := []geometry.Quantity{"teeth.module", "teeth.leaves"}
+	if formOf(t) == "lantern driver" {
+		fields = append(fields, "teeth.trundle")
+	}
+	return fields
 }
 
 // pointFields are what makes the form of a pointed tooth's cutter; other teeth

@@ -18,7 +18,7 @@ func (d *Desk) Summary() string {
 		return d.words.Say("summary.none")
 	}
 	switch {
-	case d.step == Cutter && w.Cut != nil && w.Teeth != nil && w.Teeth.Form == "cycloidal":
+	case d.step == Cutter && w.Cut != nil && w.Cut.SetOver == 0:
 		return d.words.Say("summary.space", "infeed", u.Length(w.Cut.Infeed))
 	case d.step == Cutter && w.Cut != nil:
 		return d.words.Say("summary.cutter", "setover", u.Length(w.Cut.SetOver), "infeed", u.Length(w.Cut.Infeed))
