@@ -1,6 +1,8 @@
 package template
 
 import (
+	"cmp"
+	"slices"
 	"math"
 
 	"tipline/geometry"
@@ -147,13 +149,43 @@ func (e *enlargement) crowded(t render.Text) bool {
 	return false
 }
 
-// radii dimensions every arc of the form: its centre cross and a radius line where
-// the centre lies near enough and the arc is large enough, else a callout. A
-// radius that two arcs share is written once.
+// rounding is an arc of the form with what is written of it.
+type rounding struct {
+	q    geometry.Quantity
+	arc  geometry.Arc
+	text string
+}
+
+// mostRadii is how many radii are dimensioned: a flank fitted with more arcs than
+// that is ground to the drawing, and only its least and greatest are called out.
+const mostRadii = 3
+
+// radii dimensions the arcs of the form: each has its centre cross and a radius
+// line where the centre lies near enough and the arc is large enough, else a
+// callout. A radius that two arcs share is written once.
 func (e *enlargement) radii() {
-	said := map[string]bool{}
+	all := e.roundings()
+	fitted := len(all) > mostRadii
+	if fitted {
+		slices.SortFunc(all, func(a, b rounding) int { return cmp.Compare(a.arc.Radius, b.arc.Radius) })
+		all = []rounding{all[0], all[len(all)-1]}
+	}
 	near := e.box().Grow(2 * columnPast)
 	near.Max.Y = e.box().Max.Y
+	for _, r := range all {
+		if middle := r.arc.At(0.5); fitted || r.arc.Radius < leastRadius || !near.Contains(r.arc.Centre) {
+			e.call(middle, r.q, render.Black, r.text)
+		} else {
+			s := Stroke{Layer: render.LayerDimensions, Quantity: r.q, Pen: render.Thin}
+			cross(e.Board, s, r.arc.Centre, 0, 3)
+			e.Add(r.q, render.Radius(r.arc.Centre, r.arc.Radius, middle.Sub(r.arc.Centre).Direction(), r.text)...)
+		}
+	}
+}
+
+// roundings returns the form's arcs, the first of each radius, without the root.
+func (e *enlargement) roundings() []rounding {
+	var all []rounding
 	for i := range e.cut.Form.Edge.Len() {
 		edge := e.cut.Form.Edge.Segment(i)
 		arc, ok := e.segment(edge).Arc()
@@ -161,18 +193,11 @@ func (e *enlargement) radii() {
 			continue
 		}
 		text := e.Say(radiusKey(edge.Quantity), "radius", e.Style.Units.Bare(arc.Radius/e.scale))
-		if said[text] {
-			continue
-		}
-		said[text] = true
-		if middle := arc.At(0.5); arc.Radius < leastRadius || !near.Contains(arc.Centre) {
-			e.call(middle, edge.Quantity, render.Black, text)
-		} else {
-			s := Stroke{Layer: render.LayerDimensions, Quantity: edge.Quantity, Pen: render.Thin}
-			cross(e.Board, s, arc.Centre, 0, 3)
-			e.Add(edge.Quantity, render.Radius(arc.Centre, arc.Radius, middle.Sub(arc.Centre).Direction(), text)...)
+		if !slices.ContainsFunc(all, func(r rounding) bool { return r.text == text }) {
+			all = append(all, rounding{edge.Quantity, arc, text})
 		}
 	}
+	return all
 }
 
 // isRoot reports whether an arc lies along a circle about the wheel's centre, which
