@@ -4,7 +4,9 @@ import (
 	"errors"
 
 	"fyne.io/fyne/v2"
+	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/widget"
 
@@ -36,8 +38,7 @@ func (w *Window) careful(then func()) {
 // message gives a text the width of a question.
 func message(text *flow) fyne.CanvasObject {
 	const width = 420
-	text.lay(width)
-	return text.Container
+	return box.New(layout.NewGridWrapLayout(fyne.NewSize(width, text.tall(width))), text.Container)
 }
 
 // quit closes the window, after asking.
