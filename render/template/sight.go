@@ -2,8 +2,8 @@ package template
 
 import (
 	"cmp"
-	"slices"
 	"math"
+	"slices"
 
 	"tipline/geometry"
 	"tipline/render"
