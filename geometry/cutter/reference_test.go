@@ -1,17 +1,15 @@
 package cutter
 
 import (
-	"encoding/csv"
 	"math"
-	"os"
 	"regexp"
 	"strconv"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
-
 	"tipline/geometry"
+	"tipline/geometry/internal/trial"
 )
 
 // reference is a row of a table of published or computed values.
@@ -21,15 +19,9 @@ type reference struct {
 
 func references(t *testing.T, name string) []reference {
 	t.Helper()
-	file, err := os.Open("../../testdata/" + name)
-	require.NoError(t, err)
-	rows, err := csv.NewReader(file).ReadAll()
-	require.NoError(t, err)
-	require.NoError(t, file.Close())
 	var list []reference
-	for _, r := range rows[1:] {
-		require.NotEmpty(t, r[6], "no source: %s", r[1])
-		list = append(list, reference{r[0], r[1], r[2], r[3], r[4], r[6]})
+	for _, r := range trial.Reference(t, name) {
+		list = append(list, reference{r["topic"], r["item"], r["quantity_and_unit"], r["value"], r["status"], r["source"]})
 	}
 	return list
 }

@@ -8,6 +8,8 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"tipline/geometry/internal/trial"
 )
 
 // numbers returns every whole number of a text, in order.
@@ -43,7 +45,7 @@ func perMinute(t *testing.T, wheels, pinions [2]int, escape int) (float64, Beat)
 // rounding of 9.785. They are not reproduced.
 func TestPublishedTrains(t *testing.T) {
 	checked := 0
-	for _, row := range rows(t, "worked.csv") {
+	for _, row := range trial.Reference(t, "worked.csv") {
 		n := numbers(row["given"])
 		if row["topic"] != "train table" && row["topic"] != "train" || len(n) != 5 {
 			continue

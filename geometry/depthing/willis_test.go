@@ -1,13 +1,13 @@
 package depthing
 
 import (
-	"encoding/csv"
-	"os"
 	"strconv"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"tipline/geometry/internal/trial"
 )
 
 // drawn is how far, in pitches, an arc of recess may fall short of one where the
@@ -93,7 +93,7 @@ type limit struct {
 }
 
 func willis(t *testing.T) (limits []limit) {
-	for _, row := range rows(t, "cycloidal.csv") {
+	for _, row := range trial.Reference(t, "cycloidal.csv") {
 		if row["topic"] != "Willis lowest numbers" {
 			continue
 		}
@@ -109,24 +109,4 @@ func willis(t *testing.T) (limits []limit) {
 	}
 	require.NotEmpty(t, limits)
 	return limits
-}
-
-// rows returns the rows of a table of testdata; each has its source last.
-func rows(t testing.TB, name string) []map[string]string {
-	file, err := os.Open("../../testdata/" + name)
-	require.NoError(t, err)
-	defer file.Close()
-	records, err := csv.NewReader(file).ReadAll()
-	require.NoError(t, err)
-	var table []map[string]string
-	for _, record := range records[1:] {
-		row := map[string]string{}
-		for i, column := range records[0] {
-			row[column] = record[i]
-		}
-		require.NotEmpty(t, row["source"])
-		table = append(table, row)
-	}
-	require.NotEmpty(t, table)
-	return table
 }

@@ -1,39 +1,20 @@
 package dividing
 
 import (
-	"encoding/csv"
 	"fmt"
-	"os"
 	"strconv"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
-
 	"tipline/assets/tables"
+	"tipline/geometry/internal/trial"
 )
 
 // published returns the rows of testdata/dividing.csv of one kind; each has its
 // source in its last column.
 func published(t *testing.T, kind string) []map[string]string {
-	file, err := os.Open("../../testdata/dividing.csv")
-	require.NoError(t, err)
-	defer file.Close()
-	records, err := csv.NewReader(file).ReadAll()
-	require.NoError(t, err)
-	var rows []map[string]string
-	for _, record := range records[1:] {
-		row := map[string]string{}
-		for i, name := range records[0] {
-			row[name] = record[i]
-		}
-		if row["kind"] == kind {
-			require.NotEmpty(t, row["source"])
-			rows = append(rows, row)
-		}
-	}
-	require.NotEmpty(t, rows, kind)
-	return rows
+	return trial.Of(t, trial.Reference(t, "dividing.csv"), "kind", kind)
 }
 
 func whole(t *testing.T, text string) int {

@@ -1,15 +1,15 @@
 package tooth
 
 import (
-	"encoding/csv"
 	"fmt"
 	"math"
-	"os"
 	"strconv"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"tipline/geometry/internal/trial"
 )
 
 // published returns the rows of testdata/cycloidal.csv of one topic; each has its
@@ -20,24 +20,7 @@ func published(t *testing.T, topic string) []map[string]string {
 
 // publishedIn returns the rows of a file of testdata of one topic.
 func publishedIn(t *testing.T, name, topic string) []map[string]string {
-	file, err := os.Open("../../testdata/" + name)
-	require.NoError(t, err)
-	defer file.Close()
-	records, err := csv.NewReader(file).ReadAll()
-	require.NoError(t, err)
-	var rows []map[string]string
-	for _, record := range records[1:] {
-		row := map[string]string{}
-		for i, name := range records[0] {
-			row[name] = record[i]
-		}
-		if row["topic"] == topic {
-			require.NotEmpty(t, row["source"])
-			rows = append(rows, row)
-		}
-	}
-	require.NotEmpty(t, rows, topic)
-	return rows
+	return trial.Of(t, trial.Reference(t, name), "topic", topic)
 }
 
 func decimals(t *testing.T, text string) float64 {
