@@ -66,6 +66,7 @@ type CutterFigures struct {
 	Land            *float64 `json:"land_mm,omitempty"`
 	RootRadius      float64  `json:"root_radius_mm"`
 	BackRadius      *float64 `json:"back_radius_mm,omitempty"`
+	BackAngle       *float64 `json:"back_angle_deg,omitempty"`
 	HeelLimit       *float64 `json:"heel_limit_mm,omitempty"`
 	UsableThickness *float64 `json:"usable_thickness_mm,omitempty"`
 	SmallestConcave *float64 `json:"smallest_concave_radius_mm,omitempty"`
@@ -154,9 +155,9 @@ func crossingFigures(l *crossing.Layout) *CrossingFigures {
 		Area: l.Area, Mass: l.Mass, Inertia: l.Inertia, Unbalance: l.Unbalance,
 		RemovedShare: l.RemovedShare, WindUp: l.WindUp,
 	}
-	for _, arm := range l.Arms {
+	for j, arm := range l.Arms {
 		f.ArmTips = append(f.ArmTips, arm.Tip)
-		f.ArmAngles = append(f.ArmAngles, arm.Angle.Degrees())
+		f.ArmAngles = append(f.ArmAngles, armDegrees(l, j))
 	}
 	for _, window := range l.Windows {
 		f.WindowArea = append(f.WindowArea, window.Area)
@@ -165,10 +166,18 @@ func crossingFigures(l *crossing.Layout) *CrossingFigures {
 	return f
 }
 
+// armDegrees returns where arm j stands without the rounding of radians.
+func armDegrees(l *crossing.Layout, j int) float64 {
+	if l.Spec.Placing == crossing.Equal {
+		return 360 * float64(j) / float64(len(l.Arms))
+	}
+	return 360 * float64(l.Arms[j].Tip) / float64(l.Blank.Count)
+}
+
 func cutterFigures(c *cutter.Cut, r *cutter.Relief) *CutterFigures {
 	f := &CutterFigures{
 		SetOver: c.SetOver, TouchHeight: c.TouchHeight, Infeed: c.Infeed,
-		RootRadius: c.RootRadius, BackRadius: some(c.BackRadius),
+		RootRadius: c.RootRadius, BackRadius: some(c.BackRadius), BackAngle: some(c.BackAngle.Degrees()),
 	}
 	if r != nil {
 		f.UsableThickness, f.SmallestConcave = &r.UsableThickness, some(r.SmallestConcave)

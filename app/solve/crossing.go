@@ -2,6 +2,7 @@ package solve
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"tipline/app/job"
@@ -99,7 +100,39 @@ func (w *Wheel) crossingFindings(r *reader) {
 	r.find(Note, "crossing.arms", "crossing.figures",
 		number("removed", l.RemovedShare, Percent), number("mass", l.Mass, Plain),
 		number("inertia", l.Inertia, Count), number("windup", l.WindUp, Plain))
-	r.find(Note, "crossing.arms", "crossing.tips", text("tips", tips(l)), number("chord", l.Windows[0].Chord, Length))
+	w.armsFinding(r)
+}
+
+// armsFinding says where the arms stand and how dividers step from one to the
+// next.
+func (w *Wheel) armsFinding(r *reader) {
+	l := w.Crossing
+	chords := places(len(l.Windows), Length, func(i int) float64 { return l.Windows[i].Chord })
+	stand := text("tips", tips(l))
+	switch {
+	case offTips(l) > 0:
+		off := places(len(l.Arms), Angle, func(i int) float64 { return float64(l.Arms[i].Deviation) })
+		r.find(Note, "crossing.arms", "crossing.near-tips", stand, several("off", off), chords[0].named("chord"))
+	case len(distinct(chords)) == 1:
+		r.find(Note, "crossing.arms", "crossing.tips", stand, chords[0].named("chord"))
+	default:
+		r.find(Note, "crossing.arms", "crossing.tips-vary", stand, several("chords", chords))
+	}
+}
+
+// alike is how far apart, in mm or radians, two figures may lie and still be
+// written as one: a tenth of the last digit shown.
+const alike = 1e-3
+
+// distinct returns the places whose values differ from those before them.
+func distinct(all []Place) []Place {
+	var some []Place
+	for _, p := range all {
+		if !slices.ContainsFunc(some, func(q Place) bool { return math.Abs(p.Value-q.Value) < alike }) {
+			some = append(some, p)
+		}
+	}
+	return some
 }
 
 // dividesFinding says what becomes of arms whose number does not divide the

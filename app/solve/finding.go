@@ -40,7 +40,8 @@ type Place struct {
 	Name  string
 	Value float64
 	Kind  Kind
-	Text  string // instead of a number
+	Text  string  // instead of a number
+	Each  []Place // several, with commas between
 }
 
 // Kind says how a number is written.
@@ -68,6 +69,13 @@ func (f Finding) Sentence(w words.Words, u measure.Units) string {
 }
 
 func (p Place) write(u measure.Units) string {
+	if p.Each != nil {
+		var each []string
+		for _, one := range p.Each {
+			each = append(each, one.write(u))
+		}
+		return list(each)
+	}
 	switch p.Kind {
 	case Length:
 		return u.Length(p.Value)
@@ -88,6 +96,20 @@ func (p Place) write(u measure.Units) string {
 // text, length and their like make places.
 func text(name, s string) Place                   { return Place{Name: name, Text: s} }
 func number(name string, v float64, k Kind) Place { return Place{Name: name, Value: v, Kind: k} }
+
+func several(name string, each []Place) Place { return Place{Name: name, Each: each} }
+
+// named returns the place under another name.
+func (p Place) named(name string) Place { p.Name = name; return p }
+
+// places makes n places of one kind.
+func places(n int, k Kind, value func(i int) float64) []Place {
+	ps := make([]Place, n)
+	for i := range ps {
+		ps[i] = number("", value(i), k)
+	}
+	return ps
+}
 
 // limitPlaces writes a limit's numbers as the field they belong to is written. A
 // bound is rounded towards the side that is allowed, so that the value shown
