@@ -159,21 +159,3 @@ func TestCrossingNotes(t *testing.T) {
 	require.Equal(t, "72", n.Figures[1].Value)
 	require.NotEmpty(t, n.Caution)
 }
-
-func TestTheViewNamesEveryDimension(t *testing.T) {
-	for name, w := range wheels(t) {
-		t.Run(name, func(t *testing.T) {
-			d, err := CrossingView(w, metric)
-			require.NoError(t, err)
-			for q, text := range map[geometry.Quantity]string{
-				"crossing.rim": "rim 2.40 mm", "crossing.hub": "hub Ø 11.00 mm", "crossing.arm_at_rim": "arm at rim 2.00 mm",
-				"crossing.arm_at_hub": "arm at hub 2.40 mm", "crossing.fillet_at_rim": "fillet R 0.60 mm", "bore": "bore Ø 5.00 mm",
-			} {
-				found := itemsOn(d, render.LayerText, q)
-				require.Len(t, found, 1, "%s", q)
-				require.Equal(t, text, found[0].Text.String)
-				require.Len(t, itemsOn(d, render.LayerDimensions, q), 2, "%s is led to its place", q)
-			}
-		})
-	}
-}

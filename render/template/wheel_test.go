@@ -93,7 +93,6 @@ func everyDrawing(t testing.TB, w Wheel, s Style) map[string]*render.Drawing {
 	drawings := map[string]*render.Drawing{"cautions": Cautions(s)}
 	for name, draw := range map[string]func() (*render.Drawing, error){
 		"crossing":       func() (*render.Drawing, error) { return Crossing(w, s) },
-		"crossing view":  func() (*render.Drawing, error) { return CrossingView(w, s) },
 		"grinding":       func() (*render.Drawing, error) { return Grinding(w, s, 10) },
 		"grinding 1:1":   func() (*render.Drawing, error) { return Grinding(w, s, 1) },
 		"grinding 20:1":  func() (*render.Drawing, error) { return Grinding(w, s, 20) },
@@ -182,7 +181,6 @@ func TestNothingToDraw(t *testing.T) {
 	bare := Wheel{ID: "bare", Name: "Bare"}
 	for name, draw := range map[string]func() (*render.Drawing, error){
 		"crossing":      func() (*render.Drawing, error) { return Crossing(bare, metric) },
-		"crossing view": func() (*render.Drawing, error) { return CrossingView(bare, metric) },
 		"grinding":      func() (*render.Drawing, error) { return Grinding(bare, metric, 10) },
 		"blank":         func() (*render.Drawing, error) { return Blank(bare, metric) },
 		"cutter":        func() (*render.Drawing, error) { return CutterView(bare, metric) },
