@@ -15,9 +15,6 @@ type History struct {
 // NewHistory begins with a job that stands as it is saved.
 func NewHistory(j *Job) *History { return &History{states: []*Job{j}, saved: j} }
 
-// NewUnsaved begins with a job that is not saved anywhere.
-func NewUnsaved(j *Job) *History { return &History{states: []*Job{j}} }
-
 // Job returns the present state.
 func (h *History) Job() *Job { return h.states[h.now] }
 

@@ -65,7 +65,6 @@ func TestSavedMark(t *testing.T) {
 	require.True(t, h.Saved(), "typing after saving is a step of its own")
 	h.Undo()
 	require.False(t, h.Saved())
-	require.False(t, NewUnsaved(New("mm")).Saved())
 }
 
 func TestTheSameJobIsNoStep(t *testing.T) {

@@ -20,10 +20,6 @@ func (b box) with(p Pixel) box {
 	return box{math.Min(b.x0, p.X), math.Min(b.y0, p.Y), math.Max(b.x1, p.X), math.Max(b.y1, p.Y)}
 }
 
-func (b box) union(c box) box {
-	return box{math.Min(b.x0, c.x0), math.Min(b.y0, c.y0), math.Max(b.x1, c.x1), math.Max(b.y1, c.y1)}
-}
-
 func (b box) meet(c box) box {
 	return box{math.Max(b.x0, c.x0), math.Max(b.y0, c.y0), math.Min(b.x1, c.x1), math.Min(b.y1, c.y1)}
 }

@@ -30,22 +30,6 @@ func Light() Theme {
 	}
 }
 
-// Dark is chalk on a slate.
-func Dark() Theme {
-	return Theme{
-		Paper: color.NRGBA{30, 32, 35, 255},
-		Table: color.NRGBA{20, 21, 23, 255},
-		Inks: [4]color.NRGBA{
-			render.Black: {226, 223, 215, 255}, render.Blue: {132, 176, 232, 255},
-			render.Grey: {150, 148, 142, 255}, render.Red: {240, 120, 110, 255},
-		},
-		Brass: color.NRGBA{110, 94, 56, 255},
-		Steel: color.NRGBA{74, 81, 88, 255},
-		Lead:  color.NRGBA{82, 82, 80, 255},
-		Lit:   color.NRGBA{120, 186, 255, 255},
-	}
-}
-
 // ink returns the colour of an ink; one that is not known is black.
 func (t Theme) ink(i render.Ink) color.NRGBA {
 	if i < 0 || int(i) >= len(t.Inks) {
