@@ -33,7 +33,9 @@ func (w *Wheel) solveTeeth(r *reader) {
 	}
 }
 
-func (w *Wheel) solveCycloidal(r *reader, t *job.Teeth) {
+// trainTeeth reads what every train wheel is made from, and reports whether it can
+// be read.
+func (r *reader) trainTeeth(t *job.Teeth) (tooth.Cycloidal, bool) {
 	mark := len(r.findings)
 	r.need(map[geometry.Quantity]job.Value{"teeth.module": t.Module, "teeth.leaves": t.Leaves})
 	c := tooth.Cycloidal{
@@ -41,7 +43,12 @@ func (w *Wheel) solveCycloidal(r *reader, t *job.Teeth) {
 		Module: r.length("teeth.module", t.Module, 0),
 		Leaves: r.count("teeth.leaves", t.Leaves, 0),
 	}
-	if !r.sound(mark) {
+	return c, r.sound(mark)
+}
+
+func (w *Wheel) solveCycloidal(r *reader, t *job.Teeth) {
+	c, ok := r.trainTeeth(t)
+	if !ok {
 		return
 	}
 	wheel, err := c.Wheel()
@@ -67,13 +74,8 @@ func (w *Wheel) solveSpaceForm(r *reader, form func(stockWidth float64) (cutter.
 // solveDriver works out a wheel that drives a lantern pinion.
 func (w *Wheel) solveDriver(r *reader, t *job.Teeth) {
 	mark := len(r.findings)
-	r.need(map[geometry.Quantity]job.Value{"teeth.module": t.Module, "teeth.leaves": t.Leaves})
-	d := tooth.LanternDriver{
-		Count:   r.count("teeth.count", t.Count, 0),
-		Module:  r.length("teeth.module", t.Module, 0),
-		Leaves:  r.count("teeth.leaves", t.Leaves, 0),
-		Trundle: r.length("teeth.trundle", t.Trundle, 0),
-	}
+	c, _ := r.trainTeeth(t)
+	d := tooth.LanternDriver{Count: c.Count, Module: c.Module, Leaves: c.Leaves, Trundle: r.length("teeth.trundle", t.Trundle, 0)}
 	if !r.sound(mark) {
 		return
 	}
