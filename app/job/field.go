@@ -106,7 +106,7 @@ var fields = []Field{
 
 	length("cutter.stock_width"), length("cutter.stock_thickness"), angle("cutter.clearance", 1, 30),
 	length("cutter.swing"), angle("cutter.rake", -30, 30), choice("cutter.enters", "front", "back"),
-	choice("cutter.ground", "facets", "formed"),
+	choice("cutter.ground", "facets", "formed"), size("cutter.wheel_edge"),
 	place("cutter.bit.chain.x"), place("cutter.bit.chain.y"), place("cutter.bit.chain.radius"),
 	word("cutter.bit.photograph.file"), length("cutter.bit.photograph.distance"),
 
@@ -127,5 +127,6 @@ var fields = []Field{
 	angle("additions.to_angle", -360, 360), count("additions.repeat", 1, maxTeeth), word("additions.text"),
 
 	word("parts"), word("wheel"), word("pinion"), length("centres"), word("wheels"), word("tips"),
-	size("misplacement"), word("from"), word("to"),
+	size("misplacement"), word("from"), word("to"), word("hour"),
+	{Path: "turns", Kind: Number, Min: 0.001, Max: 3600},
 }

@@ -96,6 +96,7 @@ type Cutter struct {
 	Rake           Value    `json:"rake"`
 	Enters         Value    `json:"enters"`
 	Ground         Value    `json:"ground"`
+	WheelEdge      Value    `json:"wheel_edge"` // radius of the grinding wheel's edge
 	Bit            *Bit     `json:"bit"`
 	Unknown        []Member `json:"-"`
 }
@@ -227,10 +228,13 @@ type Stack struct {
 	Unknown      []Member `json:"-"`
 }
 
-// Train is the pairs from one part to another.
+// Train is the pairs from one part to another. The part Hour, From where it is
+// empty, turns Turns times an hour, once where that is empty.
 type Train struct {
 	ID      string   `json:"id"`
 	From    string   `json:"from"`
 	To      string   `json:"to"`
+	Hour    string   `json:"hour"`
+	Turns   Value    `json:"turns"`
 	Unknown []Member `json:"-"`
 }

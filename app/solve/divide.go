@@ -12,10 +12,10 @@ import (
 // common practice, no source.
 const usualRatio = 60
 
-// solveDividing works out the indexing of the teeth.
-func (w *Wheel) solveDividing(r *reader) {
-	d := w.Part.Dividing
-	if d == nil || w.Teeth == nil {
+// solveDividing works out the indexing of count teeth whose tips stand at a
+// radius.
+func (t *Tooling) solveDividing(r *reader, d *job.Dividing, count int, tipRadius float64) {
+	if d == nil {
 		return
 	}
 	mark := len(r.findings)
@@ -27,11 +27,11 @@ func (w *Wheel) solveDividing(r *reader) {
 	if !r.sound(mark) {
 		return
 	}
-	a, err := head.Divide(w.Teeth.Count, w.Teeth.TipRadius)
+	a, err := head.Divide(count, tipRadius)
 	if r.fail("dividing.ratio", err) {
 		return
 	}
-	w.Dividing = &a
+	t.Dividing = &a
 	if !a.Exact {
 		r.find(Caution, "dividing.circles", "dividing.inexact",
 			number("value", a.Error, Micrometre), number("circle", float64(a.Circle), Count))

@@ -65,6 +65,22 @@ func (r *reader) count(field geometry.Quantity, v job.Value, absent int) int {
 	return n
 }
 
+// number reads a plain number; a field left empty has the value absent.
+func (r *reader) number(field geometry.Quantity, v job.Value, absent float64) float64 {
+	if v.Empty() {
+		return absent
+	}
+	exact, err := measure.ParseRatio(v.Text)
+	if r.fail(field, err) {
+		return absent
+	}
+	n, _ := exact.Float64()
+	if !r.within(field, n) {
+		return absent
+	}
+	return n
+}
+
 // choice reads one of the words the field allows; a field left empty has the
 // value absent.
 func (r *reader) choice(field geometry.Quantity, v job.Value, absent string) string {

@@ -1,6 +1,7 @@
 package solve
 
 import (
+	"tipline/app/job"
 	"tipline/geometry"
 )
 
@@ -9,19 +10,18 @@ import (
 var usualClearance = geometry.Degrees(10)
 
 // solveRelief works out what the clearance makes of the bit.
-func (w *Wheel) solveRelief(r *reader) {
-	c := w.Part.Cutter
-	if c == nil || w.Cut == nil {
+func (t *Tooling) solveRelief(r *reader, c *job.Cutter) {
+	if c == nil || t.Cut == nil {
 		return
 	}
 	mark := len(r.findings)
 	clearance := r.angle("cutter.clearance", c.Clearance, usualClearance)
-	thickness := r.length("cutter.stock_thickness", c.StockThickness, w.Cut.Form.StockWidth)
+	thickness := r.length("cutter.stock_thickness", c.StockThickness, t.Cut.Form.StockWidth)
 	swing := r.length("cutter.swing", c.Swing, 0)
-	w.Enters = r.choice("cutter.enters", c.Enters, "front")
-	relieve := w.Cut.Relieve
+	t.Enters = r.choice("cutter.enters", c.Enters, "front")
+	relieve := t.Cut.Relieve
 	if r.choice("cutter.ground", c.Ground, "facets") == "formed" {
-		relieve = w.Cut.RelieveFormed
+		relieve = t.Cut.RelieveFormed
 	}
 	if !r.sound(mark) {
 		return
@@ -30,7 +30,7 @@ func (w *Wheel) solveRelief(r *reader) {
 	if r.fail("cutter.clearance", err) {
 		return
 	}
-	w.Relief = &relief
+	t.Relief = &relief
 	if relief.UsableThickness < relief.Thickness {
 		r.find(Note, "cutter.stock_thickness", "cutter.pinches-out",
 			number("max", relief.UsableThickness, Length), number("value", relief.Thickness, Length),

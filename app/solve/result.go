@@ -7,8 +7,6 @@ import (
 	"tipline/app/job"
 	"tipline/assets/tables"
 	"tipline/geometry/crossing"
-	"tipline/geometry/cutter"
-	"tipline/geometry/dividing"
 	"tipline/geometry/tooth"
 	"tipline/render/template"
 )
@@ -17,7 +15,23 @@ import (
 type Result struct {
 	Job      *job.Job
 	Wheels   []*Wheel  // as in the job, one for each
+	Pinions  []*Pinion // likewise
+	Pairs    []*Pair   // likewise
+	Trains   []*Train  // likewise
 	Findings []Finding // of the job itself and then of every part
+}
+
+// Part is anything of a job that is worked out.
+type Part interface {
+	ID() string
+	Name() string // its id where it has no name
+	Said() []Finding
+}
+
+// Made is a part that is made: a wheel or a pinion.
+type Made interface {
+	Part
+	Template() template.Wheel // hands it over to be drawn
 }
 
 // Wheel is one wheel worked out. Lengths are in millimetres. What was not asked
@@ -25,19 +39,25 @@ type Result struct {
 type Wheel struct {
 	Part      *job.Wheel
 	Hand      string  // "clockwise" or "anticlockwise"
-	Enters    string  // "back" where the rake face enters from the template's back, else "front"
 	Bore      float64 // diameter; 0 for none
 	Thickness float64
 	Oversize  float64 // on the blank's diameter
 	Material  tables.Material
 	Blade     tables.Blade // zero unless the crossing names one
 	Teeth     *tooth.Wheel
-	Cut       *cutter.Cut
-	Relief    *cutter.Relief
-	Crossing  *crossing.Layout
-	Dividing  *dividing.Answer
-	Findings  []Finding
+	Tooling
+	Crossing *crossing.Layout
+	Findings []Finding
 }
+
+// ID returns the wheel's id.
+func (w *Wheel) ID() string { return w.Part.ID }
+
+// Name returns what the wheel is called.
+func (w *Wheel) Name() string { return named(w.Part.Name, w.Part.ID) }
+
+// Said returns what there is to say of the wheel.
+func (w *Wheel) Said() []Finding { return w.Findings }
 
 // Template hands the wheel over to be drawn.
 func (w *Wheel) Template() template.Wheel {
@@ -56,6 +76,43 @@ func (r *Result) Wheel(id string) *Wheel {
 		}
 	}
 	return nil
+}
+
+// Parts returns everything worked out: wheels, pinions, pairs, trains, each as in
+// the job.
+func (r *Result) Parts() []Part {
+	var all []Part
+	for _, w := range r.Wheels {
+		all = append(all, w)
+	}
+	for _, p := range r.Pinions {
+		all = append(all, p)
+	}
+	for _, p := range r.Pairs {
+		all = append(all, p)
+	}
+	for _, t := range r.Trains {
+		all = append(all, t)
+	}
+	return all
+}
+
+// Part returns the part with this id, or nil.
+func (r *Result) Part(id string) Part {
+	for _, p := range r.Parts() {
+		if p.ID() == id {
+			return p
+		}
+	}
+	return nil
+}
+
+// named returns a name, or the id where there is none.
+func named(name, id string) string {
+	if name == "" {
+		return id
+	}
+	return name
 }
 
 // Worst returns the gravest severity among the findings, and false when there

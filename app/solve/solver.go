@@ -8,10 +8,23 @@ import (
 )
 
 // Solver works jobs out and remembers the parts that did not change: an edit
-// costs the edited part alone. It is not safe for use by two goroutines at once.
+// costs the edited part, and the pairs and trains it stands in, alone. It is not
+// safe for use by two goroutines at once.
 type Solver struct {
-	units  string
-	wheels map[*job.Wheel]*Wheel
+	units string
+	known memory
+}
+
+// memory is what was worked out, by what it was worked out from.
+type memory struct {
+	wheels  map[*job.Wheel]*Wheel
+	pinions map[*job.Pinion]*Pinion
+	pairs   map[pairKey]*Pair
+}
+
+type pairKey struct {
+	part          *job.Pair
+	wheel, pinion Made
 }
 
 // Solve works a job out from nothing.
@@ -19,29 +32,85 @@ func Solve(ctx context.Context, j *job.Job) *Result { return new(Solver).Solve(c
 
 // Solve works a job out. When ctx is done it gives way and returns nil.
 func (s *Solver) Solve(ctx context.Context, j *job.Job) *Result {
-	known := s.wheels
+	known := s.known
 	if s.units != j.Units {
-		known = nil
+		known = memory{}
 	}
-	next := make(map[*job.Wheel]*Wheel, len(j.Wheels))
-	r := &Result{Job: j}
-	for _, part := range j.Wheels {
-		if ctx.Err() != nil {
-			return nil
-		}
-		w, ok := known[part]
-		if !ok {
-			w = solveWheel(part, unitOf(j))
-		}
-		next[part] = w
-		r.Wheels = append(r.Wheels, w)
+	r, next := &Result{Job: j}, memory{}
+	unit := unitOf(j)
+	if !r.wheels(ctx, known, &next, unit) || !r.pinions(ctx, known, &next, unit) || !r.pairs(ctx, known, &next, unit) {
+		return nil
 	}
-	s.units, s.wheels = j.Units, next
+	r.trains()
+	s.units, s.known = j.Units, next
 	r.Findings = jobFindings(j)
-	for _, w := range r.Wheels {
-		r.Findings = append(r.Findings, w.Findings...)
+	for _, p := range r.Parts() {
+		r.Findings = append(r.Findings, p.Said()...)
 	}
 	return r
+}
+
+func (r *Result) wheels(ctx context.Context, known memory, next *memory, unit measure.Unit) bool {
+	var ok bool
+	r.Wheels, next.wheels, ok = each(ctx, r.Job.Wheels, known.wheels,
+		func(w *job.Wheel) *job.Wheel { return w },
+		func(w *job.Wheel) *Wheel { return solveWheel(w, unit) })
+	return ok
+}
+
+func (r *Result) pinions(ctx context.Context, known memory, next *memory, unit measure.Unit) bool {
+	var ok bool
+	r.Pinions, next.pinions, ok = each(ctx, r.Job.Pinions, known.pinions,
+		func(p *job.Pinion) *job.Pinion { return p },
+		func(p *job.Pinion) *Pinion { return solvePinion(p, unit) })
+	return ok
+}
+
+func (r *Result) pairs(ctx context.Context, known memory, next *memory, unit measure.Unit) bool {
+	made := r.made()
+	var ok bool
+	r.Pairs, next.pairs, ok = each(ctx, r.Job.Pairs, known.pairs,
+		func(p *job.Pair) pairKey { return pairKey{p, made[p.Wheel], made[p.Pinion]} },
+		func(p *job.Pair) *Pair { return solvePair(p, made[p.Wheel], made[p.Pinion], unit) })
+	return ok
+}
+
+// made returns the wheels and pinions by their ids.
+func (r *Result) made() map[string]Made {
+	by := make(map[string]Made, len(r.Wheels)+len(r.Pinions))
+	for _, w := range r.Wheels {
+		by[w.ID()] = w
+	}
+	for _, p := range r.Pinions {
+		by[p.ID()] = p
+	}
+	return by
+}
+
+func (r *Result) trains() {
+	for _, t := range r.Job.Trains {
+		r.Trains = append(r.Trains, &Train{Part: t})
+	}
+}
+
+// each works out the parts of a list, taking what is known from memory. It is
+// false when ctx is done.
+func each[P, S any, K comparable](ctx context.Context, parts []P, known map[K]S, key func(P) K, work func(P) S) ([]S, map[K]S, bool) {
+	var all []S
+	next := make(map[K]S, len(parts))
+	for _, part := range parts {
+		if ctx.Err() != nil {
+			return nil, nil, false
+		}
+		k := key(part)
+		s, ok := known[k]
+		if !ok {
+			s = work(part)
+		}
+		next[k] = s
+		all = append(all, s)
+	}
+	return all, next, true
 }
 
 // unitOf returns the unit of a number typed without one.

@@ -3,7 +3,6 @@ package solve
 import (
 	"tipline/app/job"
 	"tipline/geometry"
-	"tipline/geometry/cutter"
 	"tipline/geometry/tooth"
 )
 
@@ -56,19 +55,7 @@ func (w *Wheel) solveCycloidal(r *reader, t *job.Teeth) {
 		return
 	}
 	w.Teeth = &wheel
-	w.solveSpaceForm(r, c.SpaceForm)
-}
-
-// solveSpaceForm works out the cutter of a train wheel's space, if one is asked
-// for.
-func (w *Wheel) solveSpaceForm(r *reader, form func(stockWidth float64) (cutter.Cut, error)) {
-	if w.Part.Cutter == nil {
-		return
-	}
-	cut, err := form(r.length("cutter.stock_width", w.Part.Cutter.StockWidth, usualStock))
-	if !r.fail("cutter.stock_width", err) {
-		w.Cut = &cut
-	}
+	w.solveSpaceForm(r, w.Part.Cutter, c.SpaceForm)
 }
 
 // solveDriver works out a wheel that drives a lantern pinion.
@@ -86,7 +73,7 @@ func (w *Wheel) solveDriver(r *reader, t *job.Teeth) {
 	w.Teeth = &driving.Wheel
 	r.find(Note, "teeth.trundle", "teeth.lantern-contact", number("trundle", d.TrundleDiameter(), Length),
 		number("contact", driving.Contact, Plain), number("begins", float64(driving.Begins), Angle))
-	w.solveSpaceForm(r, d.SpaceForm)
+	w.solveSpaceForm(r, w.Part.Cutter, d.SpaceForm)
 }
 
 func (w *Wheel) solveMeasured(r *reader, t *job.Teeth) {

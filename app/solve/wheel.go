@@ -14,8 +14,10 @@ func solveWheel(part *job.Wheel, unit measure.Unit) *Wheel {
 	w.solveBlank(r)
 	w.solveTeeth(r)
 	w.checkBore(r)
-	w.solveRelief(r)
-	w.solveDividing(r)
+	w.solveRelief(r, part.Cutter)
+	if w.Teeth != nil {
+		w.solveDividing(r, part.Dividing, w.Teeth.Count, w.Teeth.TipRadius)
+	}
 	w.solveCrossing(r)
 	w.Findings = sorted(r.findings)
 	return w

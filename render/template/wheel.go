@@ -20,8 +20,8 @@ type Style struct {
 	Units measure.Units
 }
 
-// Wheel is a wheel worked out, as a template needs it. Lengths in millimetres.
-// What could not be built or was not asked for is nil.
+// Wheel is a wheel or pinion worked out, as a template needs it. Lengths in
+// millimetres. What could not be built or was not asked for is nil.
 type Wheel struct {
 	ID, Name  string
 	Hand      string // "clockwise" or "anticlockwise", seen from the template's side
@@ -30,7 +30,8 @@ type Wheel struct {
 	Thickness float64
 	Oversize  float64 // on the blank's diameter
 	Material  tables.Material
-	Teeth     *tooth.Wheel
+	Teeth     *tooth.Wheel         // or a pinion's leaves
+	Lantern   *tooth.LanternPinion // nil unless it is a lantern pinion, which has no Teeth
 	Cut       *cutter.Cut
 	Relief    *cutter.Relief
 	Crossing  *crossing.Layout

@@ -1,0 +1,93 @@
+package solve
+
+import (
+	"tipline/app/job"
+	"tipline/geometry"
+	"tipline/geometry/measure"
+	"tipline/geometry/tooth"
+	"tipline/render/template"
+)
+
+// Pinion is one pinion worked out. Lengths are in millimetres. What was not asked
+// for or could not be built is nil, and where it could not, a finding says why.
+type Pinion struct {
+	Part      *job.Pinion
+	Bore      float64              // diameter; 0 for none
+	Thickness float64              // length of the leaves, or of the trundles between the shrouds; 0 where not said
+	Leaves    *tooth.Wheel         // cut leaves; nil for a lantern pinion
+	Lantern   *tooth.LanternPinion // nil for cut leaves
+	Tooling
+	Findings []Finding
+}
+
+// ID returns the pinion's id.
+func (p *Pinion) ID() string { return p.Part.ID }
+
+// Name returns what the pinion is called.
+func (p *Pinion) Name() string { return named(p.Part.Name, p.Part.ID) }
+
+// Said returns what there is to say of the pinion.
+func (p *Pinion) Said() []Finding { return p.Findings }
+
+// Template hands the pinion over to be drawn.
+func (p *Pinion) Template() template.Wheel {
+	return template.Wheel{
+		ID: p.ID(), Name: p.Part.Name, Enters: p.Enters, Bore: p.Bore, Thickness: p.Thickness,
+		Teeth: p.Leaves, Lantern: p.Lantern, Cut: p.Cut, Relief: p.Relief, Dividing: p.Dividing,
+	}
+}
+
+// usualPinionRatio is the ratio to its wheel that a pinion's leaves are made for
+// where none is said: the middle of what trains use (common practice, no source).
+const usualPinionRatio = 7.5
+
+// solvePinion works one pinion out, step by step in the order of the work.
+func solvePinion(part *job.Pinion, unit measure.Unit) *Pinion {
+	r := &reader{part: part.ID, unit: unit}
+	p := &Pinion{Part: part}
+	p.Thickness = r.length("thickness", part.Thickness, 0)
+	p.Bore = r.length("bore", part.Bore, 0)
+	p.solveLeaves(r)
+	p.Findings = sorted(r.findings)
+	return p
+}
+
+func (p *Pinion) solveLeaves(r *reader) {
+	mark := len(r.findings)
+	r.need(map[geometry.Quantity]job.Value{"form": p.Part.Form, "leaves": p.Part.Leaves, "module": p.Part.Module})
+	form := r.choice("form", p.Part.Form, "")
+	leaves, module := r.count("leaves", p.Part.Leaves, 0), r.length("module", p.Part.Module, 0)
+	trundle, ratio := r.length("trundle", p.Part.Trundle, 0), r.number("ratio", p.Part.Ratio, usualPinionRatio)
+	switch {
+	case !r.sound(mark):
+	case form == "lantern":
+		p.solveLantern(r, tooth.Lantern{Leaves: leaves, Module: module, Trundle: trundle})
+	default:
+		p.solveCut(r, tooth.Pinion{Leaves: leaves, Module: module, Ratio: ratio})
+	}
+}
+
+// solveLantern works out a lantern pinion, whose shrouds are divided and drilled.
+func (p *Pinion) solveLantern(r *reader, l tooth.Lantern) {
+	lantern, err := l.Pinion()
+	if r.fail("leaves", err) {
+		return
+	}
+	p.Lantern = &lantern
+	r.fail("bore", lantern.CheckBore(p.Bore))
+	p.solveDividing(r, p.Part.Dividing, l.Leaves, lantern.PitchRadius)
+}
+
+// solveCut works out a pinion of cut leaves, as a wheel whose teeth are its
+// leaves.
+func (p *Pinion) solveCut(r *reader, c tooth.Pinion) {
+	leaves, err := c.Wheel()
+	if r.fail("leaves", err) {
+		return
+	}
+	p.Leaves = &leaves
+	r.fail("bore", leaves.CheckBore(p.Bore))
+	p.solveSpaceForm(r, p.Part.Cutter, c.SpaceForm)
+	p.solveRelief(r, p.Part.Cutter)
+	p.solveDividing(r, p.Part.Dividing, leaves.Count, leaves.TipRadius)
+}
