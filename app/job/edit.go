@@ -56,6 +56,18 @@ func (j *Job) Clear(part string, step geometry.Quantity) (*Job, error) {
 	})
 }
 
+// Remove returns a job whose part no longer has an item of a list of groups, such
+// as "cutter.bit.chain[2]"; those after it move up, and a step that is left empty
+// goes.
+func (j *Job) Remove(part string, item geometry.Quantity) (*Job, error) {
+	return j.with(part, func(at reflect.Value) error {
+		if !remove(at, string(item)) {
+			return &Refusal{Code: "job.no-such-field", Path: join(part, string(item))}
+		}
+		return nil
+	})
+}
+
 // part returns the struct of a part, or of the job itself for "".
 func (j *Job) part(id string) (reflect.Value, bool) {
 	root := reflect.ValueOf(j).Elem()

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"strconv"
 	"strings"
 	"testing"
 
@@ -18,7 +19,7 @@ func twoWheels(t require.TestingT) *Job {
 		"arbors": [{"id": "arbor", "parts": ["a", "p"]}],
 		"pairs": [{"id": "pair", "wheel": "b", "pinion": "p"}],
 		"stacks": [{"id": "stack", "wheels": ["a", "b"], "tips": [3, 4]}],
-		"trains": [{"id": "train", "from": "a", "to": "b"}]}`)
+		"trains": [{"id": "train", "from": "a", "to": "b", "hour": "a"}]}`)
 }
 
 func TestTextAndSet(t *testing.T) {
@@ -86,6 +87,39 @@ func TestEmptyingTheLastFieldOfAStepTakesTheStepAway(t *testing.T) {
 	require.EqualError(t, err, "There is no field a.bore.")
 }
 
+// A measured bit's corners are added one after the last and taken out again.
+func TestCornersOfTheBit(t *testing.T) {
+	j := twoWheels(t)
+	var err error
+	for i, x := range []string{"0", "1", "2"} {
+		at := geometry.Quantity("cutter.bit.chain[" + strconv.Itoa(i) + "].x")
+		j, err = j.Set("a", at, x)
+		require.NoError(t, err)
+	}
+	require.Contains(t, written(t, j), `"chain": [{"x": "0"}, {"x": "1"}, {"x": "2"}]`)
+	before := written(t, j)
+	less, err := j.Remove("a", "cutter.bit.chain[1]")
+	require.NoError(t, err)
+	require.Equal(t, before, written(t, j), "the job that was edited has changed")
+	require.Contains(t, written(t, less), `"chain": [{"x": "0"}, {"x": "2"}]`)
+	h := NewHistory(j)
+	h.Do(less)
+	require.Same(t, j, h.Undo())
+	for range 2 {
+		less, err = less.Remove("a", "cutter.bit.chain[0]")
+		require.NoError(t, err)
+	}
+	require.Nil(t, less.Wheel("a").Cutter, "a step left empty goes")
+	for _, item := range []geometry.Quantity{
+		"cutter.bit.chain[3]", "cutter.bit.chain", "cutter.bit.chain[0].x", "cutter.bit", "cutter.bit.photograph[0]", "colour[0]",
+	} {
+		_, err = j.Remove("a", item)
+		require.ErrorContains(t, err, "There is no field", item)
+	}
+	_, err = j.Remove("b", "cutter.bit.chain[0]")
+	require.ErrorContains(t, err, "There is no field")
+}
+
 func TestNoSuchField(t *testing.T) {
 	j := twoWheels(t)
 	for _, row := range []struct {
@@ -140,11 +174,12 @@ func TestNoEditChangesTheJobItIsMadeOf(t *testing.T) {
 			make func() (*Job, error)
 		}{
 			{"set", func() (*Job, error) { return j.Set(id, firstItem(field), text) }},
+			{"remove", func() (*Job, error) { return j.Remove(id, listOf(field)) }},
 			{"delete", func() (*Job, error) { return j.Delete(id) }},
 			{"rename", func() (*Job, error) { return j.Rename(id, "fresh") }},
 			{"move", func() (*Job, error) { return j.Move(id, by) }},
 			{"duplicate", func() (*Job, error) { next, _, err := j.Duplicate(id); return next, err }},
-			{"add", func() (*Job, error) { next, _, err := j.AddWheel("pointed", "Escape"); return next, err }},
+			{"add", func() (*Job, error) { next, _, err := j.Add("pointed", "Escape"); return next, err }},
 		} {
 			next, err := edit.make()
 			if err == nil {
@@ -160,6 +195,12 @@ func TestNoEditChangesTheJobItIsMadeOf(t *testing.T) {
 func firstItem(field geometry.Quantity) geometry.Quantity {
 	s := strings.Replace(string(field), "additions", "additions[0]", 1)
 	return geometry.Quantity(strings.Replace(s, "chain", "chain[0]", 1))
+}
+
+// listOf names the first item of the list of groups that a field stands in.
+func listOf(field geometry.Quantity) geometry.Quantity {
+	item, _, _ := strings.Cut(string(firstItem(field)), "].")
+	return geometry.Quantity(strings.TrimSuffix(item, "]") + "]")
 }
 
 func anyPart(t *rapid.T, j *Job) string {

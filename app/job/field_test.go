@@ -60,10 +60,10 @@ func TestFieldAt(t *testing.T) {
 	require.False(t, ok)
 }
 
-// What a new wheel starts with is a value its field may have.
+// What a new part starts with is a value its field may have.
 func TestStartingValuesAreKnownChoices(t *testing.T) {
-	for _, kind := range []string{"cycloidal", "pointed", "measured"} {
-		j, id, err := New("mm").AddWheel(kind, "Wheel")
+	for _, kind := range Kinds() {
+		j, id, err := New("mm").Add(kind, "Part")
 		require.NoError(t, err)
 		for _, f := range Fields() {
 			text, ok := j.Text(id, f.Path)

@@ -3,7 +3,8 @@ package job
 import "slices"
 
 // mention changes, in a job that is a copy already, every mention of a part into
-// another id; into nothing for "", which takes it out of arbors and stacks.
+// another id; into nothing for "", which takes it out of arbors and stacks and
+// leaves a train's hour to the part it comes from.
 func (j *Job) mention(id, fresh string) {
 	j.Arbors = remade(j.Arbors, func(a *Arbor) { a.Parts = renamed(a.Parts, id, fresh) },
 		func(a *Arbor) bool { return slices.Contains(a.Parts, id) })
@@ -11,8 +12,8 @@ func (j *Job) mention(id, fresh string) {
 		func(s *Stack) bool { return slices.Contains(s.Wheels, id) })
 	j.Pairs = remade(j.Pairs, func(p *Pair) { swap(&p.Wheel, id, fresh); swap(&p.Pinion, id, fresh) },
 		func(p *Pair) bool { return p.Wheel == id || p.Pinion == id })
-	j.Trains = remade(j.Trains, func(t *Train) { swap(&t.From, id, fresh); swap(&t.To, id, fresh) },
-		func(t *Train) bool { return t.From == id || t.To == id })
+	j.Trains = remade(j.Trains, func(t *Train) { swap(&t.From, id, fresh); swap(&t.To, id, fresh); swap(&t.Hour, id, fresh) },
+		func(t *Train) bool { return t.From == id || t.To == id || t.Hour == id })
 }
 
 // remade returns the list with copies, changed by f, of the items it concerns.

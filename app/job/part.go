@@ -19,23 +19,6 @@ func (j *Job) Wheel(id string) *Wheel {
 	return j.Wheels[i]
 }
 
-// AddWheel returns a job with one more wheel, last, and the wheel's id. The kind
-// is a form of teeth, "cycloidal", "pointed" or "measured"; the wheel starts with
-// values that can be built.
-func (j *Job) AddWheel(kind, name string) (*Job, string, error) {
-	if err := j.roomForOne(); err != nil {
-		return nil, "", err
-	}
-	w, ok := startingWheel(kind)
-	if !ok {
-		return nil, "", &Refusal{Code: "job.no-such-kind", Value: kind}
-	}
-	w.ID, w.Name = j.FreeID(name), name
-	next := *j
-	next.Wheels = append(slices.Clip(j.Wheels), w)
-	return &next, w.ID, nil
-}
-
 func (j *Job) roomForOne() error {
 	n := len(j.Wheels) + len(j.Pinions) + len(j.Arbors) + len(j.Pairs) + len(j.Stacks) + len(j.Trains)
 	if n >= maxParts {

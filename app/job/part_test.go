@@ -23,29 +23,58 @@ func TestFreeID(t *testing.T) {
 	}
 }
 
-func TestAddWheel(t *testing.T) {
+func TestAdd(t *testing.T) {
 	j := New("mm")
-	for _, kind := range []string{"cycloidal", "pointed", "measured"} {
-		next, id, err := j.AddWheel(kind, "New wheel")
+	for _, kind := range []string{"cycloidal", "pointed", "ratchet", "lantern driver", "measured"} {
+		next, id, err := j.Add(kind, "New wheel")
 		require.NoError(t, err)
 		require.Equal(t, kind, next.Wheel(id).Teeth.Form.Text)
 		require.Len(t, next.Wheels, len(j.Wheels)+1)
 		require.Equal(t, next, read(t, written(t, next)))
 		j = next
 	}
-	require.Equal(t, "new-wheel-3", j.Wheels[2].ID)
-	_, _, err := j.AddWheel("hexagonal", "Odd")
-	require.EqualError(t, err, `There is no kind of wheel called "hexagonal".`)
+	require.Equal(t, "new-wheel-5", j.Wheels[4].ID)
+	_, _, err := j.Add("hexagonal", "Odd")
+	require.EqualError(t, err, `There is no kind of part called "hexagonal".`)
+}
+
+// What goes with the wheels takes those that nothing has taken.
+func TestAddWhatGoesWithWheels(t *testing.T) {
+	j := New("mm")
+	for _, add := range []struct{ kind, name string }{
+		{"cycloidal", "a"}, {"cycloidal", "b"}, {"pointed", "escape"}, {"pinion", "p"}, {"lantern pinion", "q"},
+		{"pair", "one"}, {"pair", "two"}, {"pair", "three"}, {"arbor", "x"}, {"arbor", "y"}, {"train", "going"},
+	} {
+		before := written(t, j)
+		next, id, err := j.Add(add.kind, add.name)
+		require.NoError(t, err)
+		require.Equal(t, add.name, id)
+		require.Equal(t, before, written(t, j))
+		require.Equal(t, next, read(t, written(t, next)))
+		j = next
+	}
+	require.Equal(t, "cycloidal", j.Pinions[0].Form.Text)
+	require.Equal(t, "lantern", j.Pinions[1].Form.Text)
+	require.Equal(t, []*Pair{
+		{ID: "one", Wheel: "a", Pinion: "p"}, {ID: "two", Wheel: "b", Pinion: "q"}, {ID: "three", Wheel: "b", Pinion: "q"},
+	}, j.Pairs)
+	require.Equal(t, []string{"p", "b"}, j.Arbors[0].Parts, "a drives p, so it stands on another arbor")
+	require.Equal(t, []string{"q", "a"}, j.Arbors[1].Parts)
+	require.Equal(t, &Train{ID: "going", From: "a", To: "escape"}, j.Trains[0])
+	for _, kind := range Kinds() {
+		_, _, err := New("in").Add(kind, "First")
+		require.NoError(t, err, kind)
+	}
 }
 
 func TestTwoEditsOfOneJobDoNotMeet(t *testing.T) {
 	j := New("mm")
 	for range 3 {
-		j, _, _ = j.AddWheel("cycloidal", "Wheel")
+		j, _, _ = j.Add("cycloidal", "Wheel")
 	}
-	one, _, err := j.AddWheel("cycloidal", "One")
+	one, _, err := j.Add("cycloidal", "One")
 	require.NoError(t, err)
-	_, _, err = j.AddWheel("cycloidal", "Other")
+	_, _, err = j.Add("cycloidal", "Other")
 	require.NoError(t, err)
 	require.Equal(t, "one", one.Wheels[3].ID)
 }
@@ -55,7 +84,7 @@ func TestNoMoreThanTheMostParts(t *testing.T) {
 	for i := range maxParts {
 		j.Arbors = append(j.Arbors, &Arbor{ID: strconv.Itoa(i)})
 	}
-	_, _, err := j.AddWheel("cycloidal", "One too many")
+	_, _, err := j.Add("cycloidal", "One too many")
 	require.EqualError(t, err, "The job has more than 2000 parts, the most there may be.")
 	_, _, err = j.Duplicate("7")
 	require.Error(t, err)
@@ -94,6 +123,7 @@ func TestRenameFollowsTheMentions(t *testing.T) {
 	require.Equal(t, []string{"great", "p"}, j.Arbors[0].Parts)
 	require.Equal(t, []string{"great", "b"}, j.Stacks[0].Wheels)
 	require.Equal(t, "great", j.Trains[0].From)
+	require.Equal(t, "great", j.Trains[0].Hour)
 	j, err = j.Set("p", "id", "leaves")
 	require.NoError(t, err)
 	require.Equal(t, "leaves", j.Pairs[0].Pinion)
@@ -109,7 +139,7 @@ func TestRenameFollowsTheMentions(t *testing.T) {
 
 func TestMove(t *testing.T) {
 	j := twoWheels(t)
-	j, _, err := j.AddWheel("cycloidal", "c")
+	j, _, err := j.Add("cycloidal", "c")
 	require.NoError(t, err)
 	for _, row := range []struct {
 		id   string

@@ -107,6 +107,36 @@ func change(at reflect.Value, path, text string, kind Kind) {
 	below.Set(copied)
 }
 
+// remove takes an item out of the list of groups that the path names, below a
+// struct that is a copy already; false where there is none.
+func remove(at reflect.Value, path string) bool {
+	first, rest, ok := firstStep(path)
+	i, known := planOf(at.Type()).at[first.name]
+	if !ok || !known {
+		return false
+	}
+	below := at.Field(i)
+	if first.item >= 0 {
+		if item, there := itemAt(below, first.item); rest != "" || !there || item.IsNil() {
+			return false
+		}
+		below.Set(spliced(below, first.item, 1))
+		if below.Len() == 0 {
+			below.SetZero()
+		}
+		return true
+	}
+	if below.Kind() != reflect.Pointer || below.IsNil() {
+		return false
+	}
+	copied := copyOf(below)
+	if ok = remove(copied.Elem(), rest); ok && copied.Elem().IsZero() {
+		copied = reflect.Zero(below.Type())
+	}
+	below.Set(copied)
+	return ok
+}
+
 // fieldOf returns a text as a field of the old one's type. A count, and what stood
 // as a bare number, is written as a bare number if it can be.
 func fieldOf(old reflect.Value, text string, kind Kind) reflect.Value {

@@ -46,7 +46,7 @@ func Kinds() []string { return []string{"cycloidal", "pointed", "measured"} }
 
 // Add adds a part of a kind and looks at its blank.
 func (d *Desk) Add(kind string) error {
-	j, id, err := d.Job().AddWheel(kind, d.words.Say("part.new."+kind))
+	j, id, err := d.Job().Add(kind, d.words.Say("part.new."+kind))
 	return d.became(j, id, err)
 }
 
