@@ -36,8 +36,8 @@ func planOf(t reflect.Type) plan {
 }
 
 var (
-	valueType = reflect.TypeOf(Value{})
-	rawType   = reflect.TypeOf(json.RawMessage{})
+	valueType  = reflect.TypeOf(Value{})
+	pixelsType = reflect.TypeOf(Pixels{})
 )
 
 // decodeObject fills a struct from an object; what the struct has no field for
@@ -73,7 +73,7 @@ func decodeObject(n *node, path string, into reflect.Value) error {
 // decode fills a field. A null is a field left out, but kept where all is kept.
 func decode(n *node, path string, into reflect.Value) error {
 	switch {
-	case into.Type() == rawType:
+	case into.Type() == pixelsType:
 		into.SetBytes(compact(n))
 		return nil
 	case n.shape == null:

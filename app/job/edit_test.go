@@ -53,6 +53,8 @@ func TestTextAndSet(t *testing.T) {
 		{"stack", "wheels", "a, b", "b , a", `"wheels": ["b", "a"]`},
 		{"stack", "mount.screws", "", "4", `"mount": {"screws": 4}`},
 		{"pair", "centres", "", "30 mm", `"centres": "30 mm"`},
+		{"a", "cutter.bit.photograph.file", "", "bit.png", `"photograph": {"file": "bit.png"}`},
+		{"b", "cutter.bit.photograph.origin", "", "12.5 -30", `"origin": [[12.5, -30]]`},
 	} {
 		t.Run(row.part+"."+string(row.field)+" "+row.typed, func(t *testing.T) {
 			j := twoWheels(t)
@@ -129,7 +131,6 @@ func TestNoSuchField(t *testing.T) {
 		{"a", ""}, {"a", "teeth"}, {"a", "teeth."}, {"a", "teeth.colour"}, {"a", "colour"}, {"a", "bore.x"},
 		{"a", "teeth[0].count"}, {"b", "additions"}, {"b", "additions[2].kind"}, {"b", "additions[-1].kind"},
 		{"b", "additions[x].kind"}, {"b", "additions[0"}, {"nobody", "bore"}, {"", "wheels"}, {"", "tipline"},
-		{"a", "cutter.bit.photograph.points"},
 	} {
 		text, ok := j.Text(row.part, row.field)
 		require.False(t, ok, "%s.%s", row.part, row.field)

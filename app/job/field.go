@@ -108,7 +108,8 @@ var fields = []Field{
 	length("cutter.swing"), angle("cutter.rake", -30, 30), choice("cutter.enters", "front", "back"),
 	choice("cutter.ground", "facets", "formed"), size("cutter.wheel_edge"),
 	place("cutter.bit.chain.x"), place("cutter.bit.chain.y"), place("cutter.bit.chain.radius"),
-	word("cutter.bit.photograph.file"), length("cutter.bit.photograph.distance"),
+	word("cutter.bit.photograph.file"), word("cutter.bit.photograph.points"), length("cutter.bit.photograph.distance"),
+	word("cutter.bit.photograph.edge"), word("cutter.bit.photograph.origin"),
 
 	count("dividing.ratio", 1, 1000), word("dividing.circles"), word("dividing.direct"),
 

@@ -117,13 +117,17 @@ type Corner struct {
 	Unknown []Member `json:"-"`
 }
 
-// Photograph is a picture of the bit, kept beside the job.
+// Photograph is a picture of the bit, kept beside the job, and how it lies under
+// the form: two points that stand Distance apart give its scale; Edge is two
+// points of a line along the infeed, the first towards the cutting end; Origin is
+// where the form has its x = 0 and y = 0, Edge's first point where it is empty.
 type Photograph struct {
-	File     string          `json:"file"`
-	Points   json.RawMessage `json:"points"`
-	Distance Value           `json:"distance"`
-	Edge     json.RawMessage `json:"edge"`
-	Unknown  []Member        `json:"-"`
+	File     string   `json:"file"`
+	Points   Pixels   `json:"points"`
+	Distance Value    `json:"distance"`
+	Edge     Pixels   `json:"edge"`
+	Origin   Pixels   `json:"origin"`
+	Unknown  []Member `json:"-"`
 }
 
 // Dividing is the head and plates used.

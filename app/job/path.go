@@ -64,7 +64,7 @@ var (
 )
 
 func isField(t reflect.Type) bool {
-	return t == valueType || t == valuesType || t == textsType || t.Kind() == reflect.String
+	return t == valueType || t == pixelsType || t == valuesType || t == textsType || t.Kind() == reflect.String
 }
 
 func textOf(v reflect.Value) string {
@@ -82,6 +82,8 @@ func textOf(v reflect.Value) string {
 		return strings.Join(texts, ", ")
 	case []string:
 		return strings.Join(v, ", ")
+	case Pixels:
+		return v.String()
 	}
 	return v.String()
 }
@@ -154,6 +156,8 @@ func fieldOf(old reflect.Value, text string, kind Kind) reflect.Value {
 		return reflect.ValueOf(values)
 	case []string:
 		return reflect.ValueOf(listed(text))
+	case Pixels:
+		return reflect.ValueOf(typedPixels(text))
 	}
 	return reflect.ValueOf(text)
 }

@@ -2,9 +2,10 @@ package job
 
 import "reflect"
 
-// UnknownFields lists the fields that the program does not know, each by its
-// path, which begins with the id of the part it stands in, in the order of the
-// file. They are kept and written again.
+// UnknownFields lists the fields that the program does not know, and those of a
+// photograph whose points are of another shape, each by its path, which begins with
+// the id of the part it stands in, in the order of the file. They are kept and
+// written again.
 func (j *Job) UnknownFields() []string { return unknownIn(reflect.ValueOf(j).Elem(), "") }
 
 func unknownIn(v reflect.Value, path string) []string {
@@ -22,6 +23,12 @@ func unknownIn(v reflect.Value, path string) []string {
 // unknownBelow looks into a step or a list of them; in the job's own lists a
 // part's id stands for its place.
 func unknownBelow(v reflect.Value, path string, parts bool) []string {
+	if pixels, ok := v.Interface().(Pixels); ok {
+		if _, known := pixels.Points(); !known {
+			return []string{path}
+		}
+		return nil
+	}
 	switch {
 	case v.Kind() == reflect.Pointer && !v.IsNil():
 		return unknownIn(v.Elem(), path)

@@ -1,7 +1,6 @@
 package job
 
 import (
-	"encoding/json"
 	"errors"
 	"io"
 	"reflect"
@@ -65,8 +64,8 @@ func encode(from reflect.Value) (*node, error) {
 	switch v := from.Interface().(type) {
 	case Value:
 		return v.node(), nil
-	case json.RawMessage:
-		if len(v) == 0 {
+	case Pixels:
+		if v.Empty() {
 			return nil, nil
 		}
 		return parse(v)

@@ -95,7 +95,7 @@ func fillField(t *rapid.T, v reflect.Value, depth int) {
 	switch {
 	case v.Type() == valueType:
 		v.Set(reflect.ValueOf(anyValue(t)))
-	case v.Type() == rawType:
+	case v.Type() == pixelsType:
 		v.SetBytes([]byte(anyRaw(t)))
 	case v.Type() == reflect.TypeOf([]Member{}):
 		for _, name := range []string{"x-first", "a-second", "x-first"}[:rapid.IntRange(1, 3).Draw(t, "members")] {

@@ -1,0 +1,99 @@
+package job
+
+import (
+	"bytes"
+	"errors"
+	"image"
+	"image/jpeg"
+	"image/png"
+	"io"
+	"os"
+	"path/filepath"
+	"strings"
+)
+
+// What a photograph of the bit may be.
+const (
+	mostPicture = 64 << 20    // bytes
+	mostPixels  = 100_000_000 // told by the header, before the picture is unpacked
+)
+
+// format is a kind of picture that is read, told by how its file begins.
+type format struct {
+	begins string
+	size   func(io.Reader) (image.Config, error)
+	decode func(io.Reader) (image.Image, error)
+}
+
+var formats = []format{
+	{"\x89PNG\r\n\x1a\n", png.DecodeConfig, png.Decode},
+	{"\xff\xd8\xff", jpeg.DecodeConfig, jpeg.Decode},
+}
+
+// Picture reads a photograph that lies in a folder: a PNG or JPEG file, told by
+// what is in it, of up to 64 MB and 100 megapixels. The file is a bare name, so that
+// a job reaches no other folder. What is none of this is a *Refusal.
+func Picture(folder, file string) (image.Image, error) {
+	if !bareName(file) {
+		return nil, &Refusal{Code: "picture.not-bare", Value: file}
+	}
+	data, err := pictureFile(filepath.Join(folder, file))
+	if err != nil {
+		var refusal *Refusal
+		if !errors.As(err, &refusal) {
+			refusal = &Refusal{Code: "picture.unreadable", Err: reason(err)}
+		}
+		refusal.Value = file
+		return nil, refusal
+	}
+	for _, f := range formats {
+		if bytes.HasPrefix(data, []byte(f.begins)) {
+			return f.read(data, file)
+		}
+	}
+	return nil, &Refusal{Code: "picture.neither", Value: file}
+}
+
+// bareName reports whether a name is that of a file beside the job, on any system.
+func bareName(file string) bool {
+	return file != "" && file != "." && file != ".." && !strings.ContainsAny(file, "/\\:\x00")
+}
+
+// pictureFile reads a file that is a plain one and not too large.
+func pictureFile(name string) ([]byte, error) {
+	info, err := os.Stat(name)
+	switch {
+	case errors.Is(err, os.ErrNotExist):
+		return nil, &Refusal{Code: "picture.missing"}
+	case err != nil:
+		return nil, err
+	case !info.Mode().IsRegular():
+		return nil, &Refusal{Code: "picture.no-file"}
+	case info.Size() > mostPicture:
+		return nil, &Refusal{Code: "picture.too-large"}
+	}
+	f, err := os.Open(name)
+	if err != nil {
+		return nil, err
+	}
+	data, err := io.ReadAll(io.LimitReader(f, mostPicture+1))
+	if err = errors.Join(err, f.Close()); err == nil && len(data) > mostPicture {
+		return nil, &Refusal{Code: "picture.too-large"}
+	}
+	return data, err
+}
+
+func (f format) read(data []byte, file string) (image.Image, error) {
+	size, err := f.size(bytes.NewReader(data))
+	if err != nil {
+		return nil, &Refusal{Code: "picture.damaged", Value: file}
+	}
+	if size.Width <= 0 || size.Height <= 0 || size.Width > mostPixels/size.Height {
+		return nil, &Refusal{Code: "picture.too-many-pixels", Value: file}
+	}
+	picture, err := f.decode(bytes.NewReader(data))
+	if err != nil {
+		return nil, &Refusal{Code: "picture.damaged", Value: file}
+	}
+	return picture, nil
+}
