@@ -4,6 +4,7 @@ import (
 	"errors"
 	"math"
 	"sort"
+	"strings"
 
 	"tipline/app/job"
 	"tipline/assets/words"
@@ -57,6 +58,7 @@ const (
 	Micrometre      // µm, whole
 	Percent         // of a share 0 to 1
 	Plain           // two decimals
+	Fine            // up to four decimals, as many as it needs
 )
 
 // Sentence says the finding in the maker's language and units.
@@ -89,6 +91,8 @@ func (p Place) write(u measure.Units) string {
 		return u.Number(100*p.Value, 0)
 	case Plain:
 		return u.Number(p.Value, 2)
+	case Fine:
+		return strings.TrimRight(strings.TrimRight(u.Number(p.Value, 4), "0"), ".,")
 	}
 	return p.Text
 }
@@ -130,6 +134,8 @@ func (k Kind) step() float64 {
 		return 0.01
 	case Angle:
 		return float64(geometry.Degrees(0.1))
+	case Fine:
+		return 1e-4
 	}
 	return 1
 }
@@ -154,6 +160,8 @@ func kindOf(field geometry.Quantity) Kind {
 		return Angle
 	case job.Count, job.Text:
 		return Count
+	case job.Number:
+		return Fine
 	}
 	return Length
 }

@@ -1,6 +1,7 @@
 package solve
 
 import (
+	"math/big"
 	"slices"
 
 	"tipline/app/job"
@@ -67,6 +68,16 @@ func (r *reader) count(field geometry.Quantity, v job.Value, absent int) int {
 
 // number reads a plain number; a field left empty has the value absent.
 func (r *reader) number(field geometry.Quantity, v job.Value, absent float64) float64 {
+	exact := r.ratio(field, v, nil)
+	if exact == nil {
+		return absent
+	}
+	n, _ := exact.Float64()
+	return n
+}
+
+// ratio reads a plain number, exact; a field left empty has the value absent.
+func (r *reader) ratio(field geometry.Quantity, v job.Value, absent *big.Rat) *big.Rat {
 	if v.Empty() {
 		return absent
 	}
@@ -74,11 +85,10 @@ func (r *reader) number(field geometry.Quantity, v job.Value, absent float64) fl
 	if r.fail(field, err) {
 		return absent
 	}
-	n, _ := exact.Float64()
-	if !r.within(field, n) {
+	if n, _ := exact.Float64(); !r.within(field, n) {
 		return absent
 	}
-	return n
+	return exact
 }
 
 // choice reads one of the words the field allows; a field left empty has the

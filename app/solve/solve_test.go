@@ -223,3 +223,5 @@ func TestTeethThatNothingDivides(t *testing.T) {
 		require.Contains(t, codes, code)
 	}
 }
+
+func quantity(field string) geometry.Quantity { return geometry.Quantity(field) }

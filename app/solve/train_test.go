@@ -1,0 +1,137 @@
+package solve_test
+
+import (
+	"context"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tipline/app/job"
+	"tipline/app/solve"
+)
+
+// goingTrain is an eight-day train that beats half seconds: 84/12, 96/8, 80/8 and an
+// escape wheel of 30.
+const goingTrain = `{"tipline": 1, "units": "mm", "wheels": [
+	{"id": "great", "teeth": {"form": "cycloidal", "count": 84, "module": "1 mm", "leaves": 12}},
+	{"id": "centre", "name": "Centre wheel", "teeth": {"form": "cycloidal", "count": 96, "module": "0.7 mm", "leaves": 8}},
+	{"id": "third", "teeth": {"form": "cycloidal", "count": 80, "module": "0.6 mm", "leaves": 8}},
+	{"id": "escape", "name": "Escape wheel", "teeth": {"form": "pointed", "count": 30, "tip_diameter": "44 mm", "undercut": "10 deg",
+		"floor": "0.4 mm", "floor_slope": "10 deg", "back_radius": "6 mm", "land": "0.2 mm"}}],
+ "pinions": [
+	{"id": "p1", "form": "cycloidal", "leaves": 12, "module": "1 mm"},
+	{"id": "p2", "form": "cycloidal", "leaves": 8, "module": "0.7 mm"},
+	{"id": "p3", "form": "cycloidal", "leaves": 8, "module": "0.6 mm"}],
+ "arbors": [{"id": "a1", "parts": ["p1", "centre"]}, {"id": "a2", "parts": ["p2", "third"]}, {"id": "a3", "parts": ["p3", "escape"]}],
+ "pairs": [{"id": "m1", "wheel": "great", "pinion": "p1"}, {"id": "m2", "wheel": "centre", "pinion": "p2"},
+	{"id": "m3", "wheel": "third", "pinion": "p3"}],
+ "trains": [{"id": "going", "from": "great", "to": "escape", "hour": "centre"}]}`
+
+func jobOf(t testing.TB, text string) *job.Job {
+	j, err := job.Read(strings.NewReader(text))
+	require.NoError(t, err)
+	return j
+}
+
+func codes(fs []solve.Finding) []string {
+	var s []string
+	for _, f := range fs {
+		s = append(s, f.Code)
+	}
+	return s
+}
+
+func TestTrainIsCountedToTheBeat(t *testing.T) {
+	r := solve.Solve(context.Background(), jobOf(t, goingTrain))
+	going := r.Trains[0]
+	require.Equal(t, "840", going.Way.Ratio.RatString(), "84/12 · 96/8 · 80/8")
+	require.True(t, going.Way.Reverse, "three pairs turn the last against the first")
+	require.Equal(t, []*solve.Pair{r.Pairs[0], r.Pairs[1], r.Pairs[2]}, going.Pairs)
+	require.Equal(t, "120", going.PerHour.RatString())
+	require.Equal(t, "7200", going.Beat.PerHour.RatString())
+	require.InDelta(t, 0.5, going.Beat.Seconds, 1e-12)
+	require.InDelta(t, 248.4, going.Beat.Length, 0.1, "g/4π², a quarter of the seconds pendulum's 993.6 mm")
+	require.Equal(t, []string{"train.ratio-against", "train.beat"}, codes(going.Findings))
+}
+
+func TestTrainsByOtherWays(t *testing.T) {
+	for _, row := range []struct {
+		name, from, to, hour, turns string
+		ratio, perHour, beats       string
+		codes                       []string
+	}{
+		{"from an arbor", "a1", "a3", "", "", "120", "120", "7200", []string{"train.ratio", "train.beat"}},
+		{"upwards", "escape", "great", "centre", "", "1/840", "1/7", "", []string{"train.ratio-against"}},
+		{"on one arbor", "p3", "escape", "centre", "1/2", "1", "60", "3600", []string{"train.ratio", "train.beat"}},
+		{"no whole minute", "centre", "escape", "", "1.01", "120", "606/5", "7272", []string{"train.ratio", "train.beat", "train.no-whole-minute"}},
+		{"no whole hour", "great", "escape", "", "1/11", "840", "840/11", "50400/11", []string{"train.ratio-against", "train.beat", "train.no-whole-hour"}},
+	} {
+		t.Run(row.name, func(t *testing.T) {
+			j := jobOf(t, goingTrain)
+			for field, text := range map[string]string{"from": row.from, "to": row.to, "hour": row.hour, "turns": row.turns} {
+				next, err := j.Set("going", quantity(field), text)
+				require.NoError(t, err)
+				j = next
+			}
+			going := solve.Solve(context.Background(), j).Trains[0]
+			require.NotNil(t, going.Way)
+			require.Equal(t, row.ratio, going.Way.Ratio.RatString())
+			require.Equal(t, row.perHour, going.PerHour.RatString())
+			require.Equal(t, row.codes, codes(going.Findings))
+			if row.beats == "" {
+				require.Nil(t, going.Beat)
+				return
+			}
+			require.Equal(t, row.beats, going.Beat.PerHour.RatString())
+		})
+	}
+}
+
+func TestTrainsThatCannotBeCounted(t *testing.T) {
+	for _, row := range []struct{ name, part, field, text, at, says string }{
+		{"unknown part", "going", "to", "nobody", "to", "“nobody”"},
+		{"nothing", "going", "from", "", "from", "still empty"},
+		{"unknown hour", "going", "hour", "nobody", "hour", "“nobody”"},
+		{"turns of nothing", "going", "turns", "0", "turns", "from 0.001 to 3600"},
+		{"turns a fraction of a decimal", "going", "turns", "1/7.5", "turns", "“1/7.5”"},
+		{"turns no number", "going", "turns", "often", "turns", "“often”"},
+		{"no way", "m2", "pinion", "nobody", "to", "great to escape"},
+		{"a part that cannot be built", "third", "teeth.count", "2", "to", "No pairs lead"},
+		{"locks", "a3", "parts", "p3, escape, great", "to", "different speeds"},
+	} {
+		t.Run(row.name, func(t *testing.T) {
+			j := set(t, jobOf(t, goingTrain), row.part, quantity(row.field), row.text)
+			r := solve.Solve(context.Background(), j)
+			says := errorsOf(r, "going")
+			require.NotEmpty(t, says)
+			require.True(t, strings.HasPrefix(says[0], row.at+": "), says[0])
+			require.Contains(t, says[0], row.says)
+			require.NotContains(t, says[0], "{")
+			require.NotContains(t, says[0], "‹")
+			require.Nil(t, r.Trains[0].Beat)
+		})
+	}
+}
+
+func TestArborsSayWhatIsWrongWithThem(t *testing.T) {
+	j := set(t, jobOf(t, goingTrain), "a2", "parts", "p2, third, nobody, centre")
+	r := solve.Solve(context.Background(), j)
+	require.Contains(t, errorsOf(r, "a2")[0], "“nobody”")
+	require.Contains(t, codes(r.Findings), "arbor.twice")
+}
+
+// A train stays the same where nothing it is made of has changed.
+func TestTrainsAreRemembered(t *testing.T) {
+	j := jobOf(t, goingTrain)
+	var s solve.Solver
+	before := s.Solve(context.Background(), j)
+	after := s.Solve(context.Background(), set(t, j, "", "title", "Other"))
+	require.Same(t, before.Trains[0], after.Trains[0])
+	again := s.Solve(context.Background(), set(t, j, "escape", "teeth.count", "32"))
+	require.NotSame(t, before.Trains[0], again.Trains[0])
+	require.Equal(t, "7680", again.Trains[0].Beat.PerHour.RatString())
+	for i := range before.Pairs {
+		require.Same(t, before.Pairs[i], again.Pairs[i], "the escape wheel stands in no pair")
+	}
+}

@@ -1,0 +1,89 @@
+package solve
+
+import (
+	"slices"
+
+	"tipline/app/job"
+	"tipline/geometry/depthing"
+	"tipline/geometry/measure"
+)
+
+// works are the parts of a job that trains are made of.
+type works struct {
+	unit    measure.Unit
+	made    map[string]Made
+	pairs   []*Pair
+	arbors  []*job.Arbor
+	arborOf map[string]string     // by the id of a part, or the arbor's own
+	engaged []depthing.Engagement // the pairs whose parts are there
+	engages []*Pair               // likewise
+}
+
+func newWorks(unit measure.Unit, made map[string]Made, pairs []*Pair, arbors []*job.Arbor) works {
+	w := works{unit: unit, made: made, pairs: pairs, arbors: arbors, arborOf: make(map[string]string)}
+	for id := range made {
+		w.arborOf[id] = id // a part on no arbor is an arbor of its own
+	}
+	for _, a := range slices.Backward(arbors) {
+		w.arborOf[a.ID] = a.ID
+		for _, part := range a.Parts {
+			w.arborOf[part] = a.ID
+		}
+	}
+	for _, p := range pairs {
+		from, to := countOf(p.Wheel), countOf(p.Pinion)
+		if from == 0 || to == 0 {
+			continue
+		}
+		w.engages = append(w.engages, p)
+		w.engaged = append(w.engaged, depthing.Engagement{
+			From: w.arborOf[p.Part.Wheel], To: w.arborOf[p.Part.Pinion], FromTeeth: from, ToTeeth: to,
+		})
+	}
+	return w
+}
+
+// same reports whether the arbors and pairs are the same as the other's.
+func (w works) same(other works) bool {
+	return w.unit == other.unit && slices.Equal(w.pairs, other.pairs) && slices.Equal(w.arbors, other.arbors)
+}
+
+// countOf returns how many teeth, leaves or trundles a part has; 0 where it could
+// not be built.
+func countOf(m Made) int {
+	if m == nil {
+		return 0
+	}
+	switch t := m.Template(); {
+	case t.Teeth != nil:
+		return t.Teeth.Count
+	case t.Lantern != nil:
+		return len(t.Lantern.Holes)
+	}
+	return 0
+}
+
+// name returns what a part is called; an arbor is called by its id.
+func (w works) name(id string) string {
+	if m := w.made[id]; m != nil {
+		return m.Name()
+	}
+	return id
+}
+
+// escapeOn returns the escape wheel of a part or on an arbor: a pointed wheel that
+// could be built.
+func (w works) escapeOn(id string) *Wheel {
+	parts := []string{id}
+	for _, a := range w.arbors {
+		if a.ID == id {
+			parts = a.Parts
+		}
+	}
+	for _, part := range parts {
+		if wheel, ok := w.made[part].(*Wheel); ok && wheel.Teeth != nil && wheel.Teeth.Form == "pointed" {
+			return wheel
+		}
+	}
+	return nil
+}
