@@ -19,6 +19,9 @@ type Pair struct {
 	Nominal  float64        // mm, the distance of centres at which the pitch circles touch
 	Turn     *depthing.Turn // at the distance typed, else the nominal one
 	Findings []Finding
+
+	key  meshKey
+	foul *geometry.Limit // why it jams; nil where it does not
 }
 
 // ID returns the pair's id.
@@ -50,19 +53,48 @@ func (p *Pair) Template() (template.Pair, bool) {
 // error found is within a part in a thousand of that of ten times as many.
 const meshSteps = 500
 
-// solvePair turns one pair.
-func solvePair(part *job.Pair, wheel, pinion Made, unit measure.Unit) *Pair {
+// meshKey is what a mesh hangs on: an edit of anything else leaves it as it was.
+type meshKey struct {
+	wheel, pinion gearKey
+	centres       float64
+}
+
+// gearKey is what the outline of a part's teeth hangs on.
+type gearKey struct {
+	teeth                         *job.Teeth
+	form, leaves, module, trundle string // of a pinion
+	ratio                         float64
+}
+
+func gearKeyOf(m Made) gearKey {
+	switch m := m.(type) {
+	case *Wheel:
+		return gearKey{teeth: m.Part.Teeth}
+	case *Pinion:
+		p := m.Part
+		return gearKey{nil, p.Form.Text, p.Leaves.Text, p.Module.Text, p.Trundle.Text, m.Ratio}
+	}
+	return gearKey{}
+}
+
+// solvePair turns one pair, or takes the turn of one whose teeth and centres were
+// the same.
+func solvePair(part *job.Pair, wheel, pinion Made, unit measure.Unit, known map[meshKey]*Pair) *Pair {
 	r := &reader{part: part.ID, unit: unit}
 	p := &Pair{Part: part, Wheel: wheel, Pinion: pinion}
-	p.mesh(r)
+	p.mesh(r, known)
+	p.say(r)
 	p.Findings = sorted(r.findings)
 	return p
 }
 
-func (p *Pair) mesh(r *reader) {
+func (p *Pair) mesh(r *reader, known map[meshKey]*Pair) {
 	mark := len(r.findings)
 	p.Driver = r.gear("wheel", p.Part.Wheel, p.Wheel)
 	p.Follower = r.gear("pinion", p.Part.Pinion, p.Pinion)
+	if p.Part.Wheel == p.Part.Pinion && p.Wheel != nil {
+		r.find(Error, "pinion", "pair.itself", text("part", p.Wheel.Name()))
+	}
 	if !r.sound(mark) {
 		return
 	}
@@ -71,15 +103,24 @@ func (p *Pair) mesh(r *reader) {
 	if !r.sound(mark) {
 		return
 	}
+	p.key = meshKey{gearKeyOf(p.Wheel), gearKeyOf(p.Pinion), centres}
+	if q := known[p.key]; q != nil && q.Turn != nil {
+		p.Turn, p.foul = q.Turn, q.foul
+		return
+	}
 	turn, err := depthing.Mesh(p.Driver, p.Follower, centres, meshSteps)
 	if !r.fail("centres", err) {
-		p.Turn = &turn
+		p.Turn, p.foul = &turn, depthing.Foul(p.Driver, p.Follower, turn)
 	}
 }
 
 // gear returns a part as its neighbour in a pair meets it.
 func (r *reader) gear(field geometry.Quantity, id string, m Made) depthing.Gear {
-	if m == nil {
+	switch {
+	case id == "":
+		r.find(Error, field, "finding.missing")
+		return depthing.Gear{}
+	case m == nil:
 		r.find(Error, field, "pair.no-such-part", text("read", id))
 		return depthing.Gear{}
 	}

@@ -12,6 +12,7 @@ import (
 // for or could not be built is nil, and where it could not, a finding says why.
 type Pinion struct {
 	Part      *job.Pinion
+	Ratio     float64              // of its wheel's teeth to its leaves, that the leaves are made for; 0 for a lantern pinion
 	Bore      float64              // diameter; 0 for none
 	Thickness float64              // length of the leaves, or of the trundles between the shrouds; 0 where not said
 	Leaves    *tooth.Wheel         // cut leaves; nil for a lantern pinion
@@ -38,26 +39,32 @@ func (p *Pinion) Template() template.Wheel {
 }
 
 // usualPinionRatio is the ratio to its wheel that a pinion's leaves are made for
-// where none is said: the middle of what trains use (common practice, no source).
+// where neither it nor a pair says one: the middle of what trains use (common
+// practice, no source).
 const usualPinionRatio = 7.5
 
-// solvePinion works one pinion out, step by step in the order of the work.
-func solvePinion(part *job.Pinion, unit measure.Unit) *Pinion {
+// solvePinion works one pinion out, step by step in the order of the work. Driver
+// is the count of the one wheel it is paired with, 0 where there is none or several.
+func solvePinion(part *job.Pinion, driver int, unit measure.Unit) *Pinion {
 	r := &reader{part: part.ID, unit: unit}
 	p := &Pinion{Part: part}
 	p.Thickness = r.length("thickness", part.Thickness, 0)
 	p.Bore = r.length("bore", part.Bore, 0)
-	p.solveLeaves(r)
+	p.solveLeaves(r, driver)
 	p.Findings = sorted(r.findings)
 	return p
 }
 
-func (p *Pinion) solveLeaves(r *reader) {
+func (p *Pinion) solveLeaves(r *reader, driver int) {
 	mark := len(r.findings)
 	r.need(map[geometry.Quantity]job.Value{"form": p.Part.Form, "leaves": p.Part.Leaves, "module": p.Part.Module})
 	form := r.choice("form", p.Part.Form, "")
 	leaves, module := r.count("leaves", p.Part.Leaves, 0), r.length("module", p.Part.Module, 0)
-	trundle, ratio := r.length("trundle", p.Part.Trundle, 0), r.number("ratio", p.Part.Ratio, usualPinionRatio)
+	usual := usualPinionRatio
+	if driver > 0 && leaves > 0 {
+		usual = float64(driver) / float64(leaves)
+	}
+	trundle, ratio := r.length("trundle", p.Part.Trundle, 0), r.number("ratio", p.Part.Ratio, usual)
 	switch {
 	case !r.sound(mark):
 	case form == "lantern":
@@ -85,7 +92,7 @@ func (p *Pinion) solveCut(r *reader, c tooth.Pinion) {
 	if r.fail("leaves", err) {
 		return
 	}
-	p.Leaves = &leaves
+	p.Leaves, p.Ratio = &leaves, c.Ratio
 	r.fail("bore", leaves.CheckBore(p.Bore))
 	p.solveSpaceForm(r, p.Part.Cutter, c.SpaceForm)
 	p.solveRelief(r, p.Part.Cutter)

@@ -45,6 +45,8 @@ type Wheel struct {
 	Material  tables.Material
 	Blade     tables.Blade // zero unless the crossing names one
 	Teeth     *tooth.Wheel
+	Leaves    int     // of the pinion that train teeth are made for; 0 for other teeth
+	Trundle   float64 // diameter of the trundles that teeth for a lantern pinion are made for; 0 for other teeth
 	Tooling
 	Crossing *crossing.Layout
 	Findings []Finding

@@ -224,4 +224,6 @@ func TestTeethThatNothingDivides(t *testing.T) {
 	}
 }
 
+var english = words.English()
+
 func quantity(field string) geometry.Quantity { return geometry.Quantity(field) }

@@ -18,10 +18,16 @@ type Solver struct {
 // memory is what was worked out, by what it was worked out from.
 type memory struct {
 	wheels  map[*job.Wheel]*Wheel
-	pinions map[*job.Pinion]*Pinion
+	pinions map[pinionKey]*Pinion
 	pairs   map[pairKey]*Pair
+	meshes  map[meshKey]*Pair // by what the mesh alone hangs on
 	trains  map[trainKey]*Train
 	works   works // that the trains are made of
+}
+
+type pinionKey struct {
+	part   *job.Pinion
+	driver int // teeth of the one wheel it is paired with, where that counts
 }
 
 type pairKey struct {
@@ -69,9 +75,31 @@ func (r *Result) wheels(ctx context.Context, known memory, next *memory, unit me
 func (r *Result) pinions(ctx context.Context, known memory, next *memory, unit measure.Unit) bool {
 	var ok bool
 	r.Pinions, next.pinions, ok = each(ctx, r.Job.Pinions, known.pinions,
-		func(p *job.Pinion) *job.Pinion { return p },
-		func(p *job.Pinion) *Pinion { return solvePinion(p, unit) })
+		func(p *job.Pinion) pinionKey { return pinionKey{p, r.driver(p)} },
+		func(p *job.Pinion) *Pinion { return solvePinion(p, r.driver(p), unit) })
 	return ok
+}
+
+// driver returns the count of the one wheel that a pinion is paired with, where it
+// says no ratio itself; 0 where there is none, or several.
+func (r *Result) driver(p *job.Pinion) int {
+	if !p.Ratio.Empty() {
+		return 0
+	}
+	count, pairs := 0, 0
+	for _, pair := range r.Job.Pairs {
+		if pair.Pinion != p.ID && pair.Wheel != p.ID {
+			continue
+		}
+		pairs++
+		if w := r.Wheel(other(pair, p.ID)); w != nil && w.Teeth != nil {
+			count = w.Teeth.Count
+		}
+	}
+	if pairs != 1 {
+		return 0
+	}
+	return count
 }
 
 func (r *Result) pairs(ctx context.Context, known memory, next *memory, unit measure.Unit) bool {
@@ -79,8 +107,20 @@ func (r *Result) pairs(ctx context.Context, known memory, next *memory, unit mea
 	var ok bool
 	r.Pairs, next.pairs, ok = each(ctx, r.Job.Pairs, known.pairs,
 		func(p *job.Pair) pairKey { return pairKey{p, made[p.Wheel], made[p.Pinion]} },
-		func(p *job.Pair) *Pair { return solvePair(p, made[p.Wheel], made[p.Pinion], unit) })
+		func(p *job.Pair) *Pair { return solvePair(p, made[p.Wheel], made[p.Pinion], unit, known.meshes) })
+	next.meshes = make(map[meshKey]*Pair, len(r.Pairs))
+	for _, p := range r.Pairs {
+		next.meshes[p.key] = p
+	}
 	return ok
+}
+
+// other returns the other part of a pair.
+func other(p *job.Pair, id string) string {
+	if p.Pinion == id {
+		return p.Wheel
+	}
+	return p.Pinion
 }
 
 // made returns the wheels and pinions by their ids.

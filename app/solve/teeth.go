@@ -54,7 +54,7 @@ func (w *Wheel) solveCycloidal(r *reader, t *job.Teeth) {
 	if r.fail("teeth.count", err) {
 		return
 	}
-	w.Teeth = &wheel
+	w.Teeth, w.Leaves = &wheel, c.Leaves
 	w.solveSpaceForm(r, w.Part.Cutter, c.SpaceForm)
 }
 
@@ -70,7 +70,7 @@ func (w *Wheel) solveDriver(r *reader, t *job.Teeth) {
 	if r.fail("teeth.count", err) {
 		return
 	}
-	w.Teeth = &driving.Wheel
+	w.Teeth, w.Leaves, w.Trundle = &driving.Wheel, c.Leaves, d.TrundleDiameter()
 	r.find(Note, "teeth.trundle", "teeth.lantern-contact", number("trundle", d.TrundleDiameter(), Length),
 		number("contact", driving.Contact, Plain), number("begins", float64(driving.Begins), Angle))
 	w.solveSpaceForm(r, w.Part.Cutter, d.SpaceForm)
