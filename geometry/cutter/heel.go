@@ -70,6 +70,27 @@ func (f Form) SmallestConcave() float64 {
 	return least
 }
 
+// Hollow is a concave arc of a form's edge.
+type Hollow struct {
+	Radius   float64
+	At       geometry.Point    // its middle
+	Quantity geometry.Quantity // the field that made it; empty where none did
+}
+
+// TooHollow returns the concave arcs of the edge whose radius is less than that
+// of the grinding wheel's edge, which cannot get into them. A convex arc has no
+// such bound: any wheel's edge goes round the outside of it.
+func (f Form) TooHollow(wheelEdge float64) []Hollow {
+	var list []Hollow
+	for i := range f.Edge.Len() {
+		g := f.Edge.Segment(i)
+		if a, ok := g.Arc(); ok && a.Sweep < 0 && a.Radius < wheelEdge {
+			list = append(list, Hollow{a.Radius, a.At(0.5), g.Quantity})
+		}
+	}
+	return list
+}
+
 // sharpCorner is the turn below which neighbouring pieces of an edge count as
 // tangent: an error of 1 µm over a piece 1 mm long.
 const sharpCorner = 1e-3

@@ -51,7 +51,7 @@ func (c Cut) RelieveFormed(clearance geometry.Angle, thickness, swing float64) (
 	r.UsableThickness = math.Min(thickness, c.Infeed/slope)
 	z := r.UsableThickness
 	r.LeastSwing = c.Infeed - z*slope/2 + z/(2*slope)
-	if limit := (swing - c.Infeed) * math.Tan(2*float64(clearance)); swing > 0 && limit < c.Infeed/slope {
+	if limit := c.formedLimit(clearance, swing); swing > 0 && limit < c.Infeed/slope {
 		r.HeelLimit = limit
 		_, _, last := c.edge().spread(c.SetOver, c.Height(), c.TipRadius)
 		r.HeelAt = geometry.Point{X: c.SetOver + c.TipRadius*math.Sin(last), Y: c.TipRadius*math.Cos(last) - c.Height()}
@@ -62,6 +62,12 @@ func (c Cut) RelieveFormed(clearance geometry.Angle, thickness, swing float64) (
 	}
 	r.Heel = []geometry.Outline{outline.Move(geometry.Point{Y: z * slope})}
 	return r, nil
+}
+
+// formedLimit is the depth at which the heel of a bit ground by a formed wheel
+// fouls first.
+func (c Cut) formedLimit(clearance geometry.Angle, swing float64) float64 {
+	return (swing - c.Infeed) * math.Tan(2*float64(clearance))
 }
 
 func (c Cut) checkRelief(clearance geometry.Angle, thickness, swing float64) error {

@@ -1,0 +1,63 @@
+package cutter
+
+import (
+	"math"
+
+	"tipline/geometry"
+)
+
+// ruler measures how far points lie from an edge, and on which side of it.
+type ruler struct {
+	pieces []measured
+	over   graph // the edge as heights
+}
+
+// measured is a piece of an edge made ready for many questions.
+type measured struct {
+	from, to, centre geometry.Point
+	radius, bulge    float64
+	flank            bool // it is not part of a floor
+}
+
+// ruler returns the swept edge as a ruler; flank says which pieces are flanks.
+func (s sweep) ruler(flank func(geometry.Segment) bool) ruler {
+	r := ruler{make([]measured, len(s)), s.inset(0)}
+	for i, g := range s {
+		a, _ := g.Arc()
+		r.pieces[i] = measured{g.From, g.To, a.Centre, a.Radius, g.Bulge, flank(g)}
+	}
+	return r
+}
+
+// dist returns the distance of p from the edge and whether the nearest piece is a
+// flank.
+func (r ruler) dist(p geometry.Point) (d float64, flank bool) {
+	d = math.Inf(1)
+	for i := range r.pieces {
+		if off := r.pieces[i].dist(p); off < d {
+			d, flank = off, r.pieces[i].flank
+		}
+	}
+	return d, flank
+}
+
+// cutAway reports whether p lies above the edge, where the form has been.
+func (r ruler) cutAway(p geometry.Point) bool { return p.Y > r.over.lowest(p.X) }
+
+func (m *measured) dist(p geometry.Point) float64 {
+	chord, way := m.to.Sub(m.from), p.Sub(m.from)
+	if m.bulge == 0 {
+		t := way.Dot(chord) / chord.Dot(chord)
+		off := way.Sub(chord.Times(math.Min(1, math.Max(0, t))))
+		return math.Sqrt(off.Dot(off))
+	}
+	out := p.Sub(m.centre)
+	length := math.Sqrt(out.Dot(out))
+	// The arc lies on one side of its chord, and so does its point nearest to p.
+	foot := m.centre.Add(out.Times(m.radius / length))
+	if length > 0 && chord.Cross(foot.Sub(m.from))*m.bulge <= 0 {
+		return math.Abs(length - m.radius)
+	}
+	back := p.Sub(m.to)
+	return math.Sqrt(math.Min(way.Dot(way), back.Dot(back)))
+}
