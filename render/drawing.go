@@ -30,6 +30,10 @@ const (
 	LayerText        Layer = "text"
 )
 
+// LayerPhotograph lies under every other. It is on the screen only, so Layers does
+// not list it.
+const LayerPhotograph Layer = "photograph"
+
 // Layers lists every layer in the order they are drawn, the lowest first.
 func Layers() []Layer {
 	return []Layer{
@@ -104,8 +108,8 @@ const (
 	Solid // the item's own ink: arrowheads
 )
 
-// Item is one thing on a drawing: outlines and chains drawn with one pen, or a
-// text. Part and Quantity say which field of which part made it.
+// Item is one thing on a drawing: outlines and chains drawn with one pen, a text,
+// or a photograph. Part and Quantity say which field of which part made it.
 type Item struct {
 	Layer    Layer
 	Part     string
@@ -116,6 +120,7 @@ type Item struct {
 	Outlines []geometry.Outline // closed; filled together by the even-odd rule
 	Chains   []geometry.Chain   // open
 	Text     *Text              // nil unless the item is a text
+	Picture  *Picture           // nil unless the item is a photograph
 }
 
 // Align says which point of a text stands at its place.

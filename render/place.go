@@ -21,7 +21,7 @@ func (d *Drawing) Bounds() geometry.Box {
 }
 
 // Bounds returns the box of the item's lines and text, without the width of the
-// pen, and false for an item that draws nothing.
+// pen and without any photograph, and false for an item that draws nothing.
 func (it Item) Bounds() (geometry.Box, bool) {
 	bounds := geometry.NoBox()
 	for _, o := range it.Outlines {
@@ -70,6 +70,10 @@ func (it Item) placed(at geometry.Point, scale float64, turn geometry.Angle) Ite
 		text.Turn += turn
 		it.Text = &text
 	}
+	if it.Picture != nil {
+		picture := it.Picture.Placed(at, scale, turn)
+		it.Picture = &picture
+	}
 	return it
 }
 
@@ -90,8 +94,9 @@ type Level struct {
 }
 
 // Levels returns the drawing's items layer by layer, the lowest first, as every
-// output draws them: within a layer in the order they were added. Layers without
-// items are left out; a layer that Layers does not list comes last.
+// file shows them: within a layer in the order they were added. Layers without
+// items are left out, and photographs, which are on the screen only; a layer that
+// Layers does not list comes last.
 func (d *Drawing) Levels() []Level {
 	byLayer := make(map[Layer][]Item)
 	order := Layers()
@@ -99,6 +104,9 @@ func (d *Drawing) Levels() []Level {
 		byLayer[layer] = nil
 	}
 	for _, it := range d.Items {
+		if it.Layer == LayerPhotograph {
+			continue
+		}
 		if _, known := byLayer[it.Layer]; !known {
 			order = append(order, it.Layer)
 		}

@@ -26,8 +26,9 @@ type Painter struct {
 	Printed bool         // texts keep their printed size, as on a page
 	Sheet   geometry.Box // of a printed page, which is then shown lying on a table; none when zero
 
-	plan  plan
-	hands []*hand
+	plan   plan
+	photos photos
+	hands  []*hand
 }
 
 // Paint fills the picture with the drawing as the view shows it.
@@ -37,6 +38,9 @@ func (p *Painter) Paint(dst *image.RGBA, d *render.Drawing, v View) {
 		return
 	}
 	p.plan.of(d, p.Bare)
+	if !p.Bare {
+		p.photos.of(d)
+	}
 	p.share(dst, d, v)
 }
 
@@ -69,7 +73,7 @@ func (p *Painter) leftOut(it *render.Item) bool {
 		return false
 	}
 	switch it.Layer {
-	case render.LayerText, render.LayerDimensions, render.LayerCentreLines, render.LayerSawLine,
+	case render.LayerPhotograph, render.LayerText, render.LayerDimensions, render.LayerCentreLines, render.LayerSawLine,
 		render.LayerStartHoles, render.LayerPitchCircle, render.LayerSheet:
 		return true
 	}
@@ -77,6 +81,9 @@ func (p *Painter) leftOut(it *render.Item) bool {
 }
 
 func (p *hand) item(dst *image.RGBA, it *render.Item, v View) {
+	if it.Picture != nil {
+		p.photograph(dst, it.Picture, v)
+	}
 	if it.Text != nil {
 		p.text(dst, it, v)
 	}

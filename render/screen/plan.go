@@ -30,7 +30,7 @@ func (p *plan) of(d *render.Drawing, bare bool) {
 func layered(d *render.Drawing) []int {
 	order := make([]int, 0, len(d.Items))
 	known := map[render.Layer]bool{}
-	for _, layer := range render.Layers() {
+	for _, layer := range append([]render.Layer{render.LayerPhotograph}, render.Layers()...) {
 		known[layer] = true
 		for i := range d.Items {
 			if d.Items[i].Layer == layer {
