@@ -31,10 +31,8 @@ func figuresCommand(c *call) (int, error) {
 		return Done, out.Encode(figures)
 	}
 	p := printer{c.out, c.words, solve.Units(r.Job)}
-	for _, f := range figures.Wheels {
-		if err := p.wheel(r.Wheel(f.ID).Part.Name, f); err != nil {
-			return Nothing, err
-		}
+	if err := p.figures(r, figures); err != nil {
+		return Nothing, err
 	}
 	return Done, c.printFindings(figures.Findings)
 }

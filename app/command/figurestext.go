@@ -8,6 +8,7 @@ import (
 	"strconv"
 	"strings"
 
+	"tipline/app/solve"
 	"tipline/assets/words"
 	"tipline/geometry"
 	"tipline/geometry/measure"
@@ -24,12 +25,29 @@ type printer struct {
 // labelWidth is the columns kept for labels.
 const labelWidth = 30
 
-// wheel prints a wheel's figures below its name.
-func (p printer) wheel(name string, f WheelFigures) error {
-	if _, err := fmt.Fprintf(p.out, "%s (%s)\n", name, f.ID); err != nil {
+// figures prints every part's figures below its name.
+func (p printer) figures(r *solve.Result, f Figures) error {
+	for _, parts := range []any{f.Wheels, f.Pinions, f.Pairs, f.Trains} {
+		list := reflect.ValueOf(parts)
+		for i := range list.Len() {
+			id := list.Index(i).FieldByName("ID").String()
+			if err := p.part(r.Part(id).Name(), id, list.Index(i)); err != nil {
+				return err
+			}
+		}
+	}
+	return nil
+}
+
+func (p printer) part(name, id string, figures reflect.Value) error {
+	heading := name
+	if name != id {
+		heading += " (" + id + ")"
+	}
+	if _, err := fmt.Fprintln(p.out, heading); err != nil {
 		return err
 	}
-	return p.fields(reflect.ValueOf(f))
+	return p.fields(figures)
 }
 
 func (p printer) fields(v reflect.Value) error {
@@ -50,7 +68,7 @@ func (p printer) field(name string, v reflect.Value) error {
 		v = v.Elem()
 	}
 	switch {
-	case name == "id":
+	case name == "id" || empty(v):
 		return nil
 	case v.Kind() == reflect.Struct:
 		if _, err := fmt.Fprintf(p.out, "  %s\n", p.words.Say("figures."+name)); err != nil {
@@ -64,11 +82,22 @@ func (p printer) field(name string, v reflect.Value) error {
 	return err
 }
 
+// empty reports whether a text or list has nothing in it.
+func empty(v reflect.Value) bool {
+	return (v.Kind() == reflect.String || v.Kind() == reflect.Slice) && v.Len() == 0
+}
+
 // value writes a figure, or several with commas between.
 func (p printer) value(name string, v reflect.Value) string {
 	switch v := v.Interface().(type) {
 	case int:
 		return strconv.Itoa(v)
+	case bool:
+		return p.words.Say("figures.is." + strconv.FormatBool(v))
+	case string:
+		return v
+	case []string:
+		return strings.Join(v, ", ")
 	case float64:
 		return p.number(name, v)
 	case Each:
@@ -104,6 +133,7 @@ func (p printer) number(name string, v float64) string {
 		{"_mm", func() string { return p.units.Fine(v) }},
 		{"_deg", func() string { return p.units.Angle(geometry.Degrees(v)) }},
 		{"_share", func() string { return p.units.Number(100*v, 1) + " %" }},
+		{"_s", func() string { return p.units.Number(v, 4) + " s" }},
 		{"_g", func() string { return p.units.Number(v, 2) + " g" }},
 	} {
 		if strings.HasSuffix(name, u.ending) {
