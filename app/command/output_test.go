@@ -86,7 +86,7 @@ func TestPacketPrintsTheRest(t *testing.T) {
 	require.Greater(t, pagesOf(t, out).NumPage(), 2)
 
 	r = run("packet", awkward+"absurd-values.tipline", "-out", out+"2", "-wheel", "two-teeth")
-	require.Equal(t, ran{Nothing, "", "tipline: Wheel two-teeth cannot be drawn because of teeth.count: 2 is out of range: from 3 to 2000 will do.\n"}, r)
+	require.Equal(t, ran{Nothing, "", "tipline: two-teeth cannot be drawn because of teeth.count: 2 is out of range: from 3 to 2000 will do.\n"}, r)
 	require.NoFileExists(t, out+"2")
 	require.Equal(t, Done, run("packet", awkward+"absurd-values.tipline", "-out", out, "-wheel", "sound").code)
 }
@@ -107,18 +107,41 @@ func TestAFailureLeavesTheOldPacket(t *testing.T) {
 }
 
 func TestTemplates(t *testing.T) {
-	job, folder := sampleJob(t), t.TempDir()
+	job, folder := movement(t), t.TempDir()
 	marks := map[string]string{"pdf": "%PDF-", "svg": "<svg", "dxf": "$ACADVER", "png": "\x89PNG"}
 	for kind := range kinds {
 		for format, mark := range marks {
 			out := filepath.Join(folder, kind+"-template")
-			r := run("template", job, "-wheel", "escape", "-kind", kind, "-as", format, "-out", out)
+			r := run("template", job, "-wheel", partOf(kind), "-kind", kind, "-as", format, "-out", out)
 			require.Equal(t, ran{Done, "", ""}, r, "%s %s", kind, format)
 			data, err := os.ReadFile(out)
 			require.NoError(t, err)
 			require.True(t, bytes.Contains(data, []byte(mark)), "%s %s", kind, format)
 		}
 	}
+}
+
+// movement is a job with a part for every kind of template.
+func movement(t *testing.T) string {
+	return jobFile(t, `{"tipline": 1, "wheels": [
+		{"id": "wheel", "thickness": "1.6 mm", "bore": "5 mm", "teeth": {"form": "lantern driver", "count": 64, "module": "0.8 mm", "leaves": 8},
+		 "cutter": {}, "dividing": {"ratio": 60}}],
+		"pinions": [{"id": "lantern", "form": "lantern", "leaves": 8, "module": "0.8 mm", "bore": "2 mm"}],
+		"pairs": [{"id": "mesh", "wheel": "wheel", "pinion": "lantern"}],
+		"trains": [{"id": "train", "from": "wheel", "to": "lantern"}]}`)
+}
+
+// partOf names the part of the movement that has a template of the kind.
+func partOf(kind string) string {
+	switch kind {
+	case "shroud":
+		return "lantern"
+	case "depthing":
+		return "mesh"
+	case "train":
+		return "train"
+	}
+	return "wheel"
 }
 
 func TestTheNamesEndingSaysTheFormat(t *testing.T) {
@@ -140,11 +163,11 @@ func TestAStepThatIsNotThere(t *testing.T) {
 		              "fillet_at_rim": "0.5 mm", "fillet_at_hub": "0.5 mm"}}]}`)
 	out := filepath.Join(t.TempDir(), "out.svg")
 	r := run("template", job, "-wheel", "plain", "-kind", "grinding", "-out", out)
-	require.Equal(t, ran{Nothing, "", "tipline: Wheel plain has no such template, because the job says nothing of that step.\n"}, r)
+	require.Equal(t, ran{Nothing, "", "tipline: plain has no such template, because the job says nothing of that step.\n"}, r)
 	require.Equal(t, Done, run("template", job, "-wheel", "plain", "-kind", "crossing", "-out", out).code)
 	r = run("template", job, "-wheel", "hubless", "-kind", "crossing", "-out", out)
 	require.Equal(t, Nothing, r.code)
-	require.Contains(t, r.err, "tipline: Wheel hubless cannot be drawn because of crossing.hub: The hub")
+	require.Contains(t, r.err, "tipline: hubless cannot be drawn because of crossing.hub: The hub")
 }
 
 // A square of 20 mm with its margin is 24 mm of paper; the picture says how large

@@ -19,7 +19,7 @@ import (
 // mostCopies is the most copies of a template that are printed.
 const mostCopies = 50
 
-// packetCommand writes the whole packet, or one wheel's.
+// packetCommand writes the whole packet, or one part's.
 func packetCommand(c *call) (int, error) {
 	out, err := c.needed("out")
 	if err != nil {
@@ -66,45 +66,45 @@ func (c *call) writePacket(r *solve.Result, o packet.Options, out string) (int, 
 }
 
 // printed returns the findings on what is to be printed. It refuses a job without
-// wheels, a wheel that is not there and one that cannot be built.
-func (c *call) printed(r *solve.Result, wheel string) ([]solve.Finding, error) {
-	if wheel == "" {
-		if len(r.Wheels) == 0 {
-			return nil, refuse("command.no-wheels")
+// parts, a part that is not there and one of which nothing can be printed.
+func (c *call) printed(r *solve.Result, id string) ([]solve.Finding, error) {
+	if id == "" {
+		if len(r.Parts()) == 0 {
+			return nil, refuse("command.no-parts")
 		}
 		return r.Findings, nil
 	}
-	w, err := wheelNamed(r, wheel)
+	p, err := partNamed(r, id)
 	if err != nil {
 		return nil, err
 	}
-	if w.Teeth == nil {
-		return nil, c.unbuildable(r, w, "")
+	if !slices.ContainsFunc(packet.Kinds(), func(k packet.Kind) bool { return k.Needs(p) }) {
+		return nil, c.unbuildable(r, p, "")
 	}
-	return w.Findings, nil
+	return p.Said(), nil
 }
 
-// wheelNamed returns the wheel with the id.
-func wheelNamed(r *solve.Result, id string) (*solve.Wheel, error) {
-	if w := r.Wheel(id); w != nil {
-		return w, nil
+// partNamed returns the part with the id.
+func partNamed(r *solve.Result, id string) (solve.Part, error) {
+	if p := r.Part(id); p != nil {
+		return p, nil
 	}
 	var ids []string
-	for _, w := range r.Wheels {
-		ids = append(ids, w.Part.ID)
+	for _, p := range r.Parts() {
+		ids = append(ids, p.ID())
 	}
 	if len(ids) == 0 {
-		return nil, refuse("command.no-wheels")
+		return nil, refuse("command.no-parts")
 	}
 	return nil, refuse("command.no-part", "id", id, "ids", strings.Join(ids, ", "))
 }
 
-// unbuildable says why a wheel, or a step of it, cannot be built: its first error
+// unbuildable says why a part, or a step of it, cannot be built: its first error
 // on the step, else its first error.
-func (c *call) unbuildable(r *solve.Result, w *solve.Wheel, step string) error {
-	faults := slices.DeleteFunc(slices.Clone(w.Findings), func(f solve.Finding) bool { return f.Severity != solve.Error })
+func (c *call) unbuildable(r *solve.Result, p solve.Part, step string) error {
+	faults := slices.DeleteFunc(slices.Clone(p.Said()), func(f solve.Finding) bool { return f.Severity != solve.Error })
 	if len(faults) == 0 {
-		return refuse("command.not-asked", "id", w.Part.ID)
+		return refuse("command.not-asked", "id", p.ID())
 	}
 	worst := faults[0]
 	for _, f := range faults {
@@ -113,7 +113,7 @@ func (c *call) unbuildable(r *solve.Result, w *solve.Wheel, step string) error {
 			break
 		}
 	}
-	return refuse("command.cannot-build", "id", w.Part.ID, "field", worst.Field,
+	return refuse("command.cannot-build", "id", p.ID(), "field", worst.Field,
 		"reason", worst.Sentence(c.words, solve.Units(r.Job)))
 }
 

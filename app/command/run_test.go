@@ -67,14 +67,14 @@ func TestWhatCannotBeDone(t *testing.T) {
 		{[]string{"packet", job, "-out", out, "-copies", "1.5"}, `The flag -copies is "1.5", but must be a whole number from 1 to 50.`},
 		{[]string{"packet", job, "-out", out, "-copies", "NaN"}, `The flag -copies is "NaN", but must be a number from 1 to 50.`},
 		{[]string{"packet", job, "-out", out, "-paper", "a5"}, `The flag -paper is "a5", but must be a4, a3, letter, legal, tabloid or a size of 140 to 2000 mm by 200 to 2000 mm such as 200x280mm.`},
-		{[]string{"packet", job, "-out", out, "-wheel", "nobody"}, `The job has no wheel "nobody"; its wheels are: great, centre, third, escape, minute, hour.`},
+		{[]string{"packet", job, "-out", out, "-wheel", "nobody"}, `The job has no part "nobody"; its parts are: great, centre, third, escape, minute, hour.`},
 		{[]string{"packet", job, "-out", job}, job + ` is the job itself; write to another file.`},
 		{[]string{"packet", job, "-out", "/dev/full"}, "/dev/full cannot be written: no space left on device. What was there before is untouched."},
 		{[]string{"packet", job, "-out", filepath.Join(job, "x.pdf")}, filepath.Join(job, "x.pdf") + " cannot be written: not a directory. What was there before is untouched."},
 		{[]string{"packet", job, "-out", filepath.Join(filepath.Dir(job), "none", "x.pdf")}, filepath.Join(filepath.Dir(job), "none", "x.pdf") + " cannot be written: no such file or directory. What was there before is untouched."},
 		{[]string{"template", job, "-out", out}, "template needs the flag -kind."},
 		{[]string{"template", job, "-out", out, "-kind", "crossing"}, "template needs the flag -wheel."},
-		{[]string{"template", job, "-out", out, "-kind", "sundial", "-wheel", "great"}, `The flag -kind is "sundial", but must be one of: blank, crossing, depth, dividing, grinding.`},
+		{[]string{"template", job, "-out", out, "-kind", "sundial", "-wheel", "great"}, `The flag -kind is "sundial", but must be one of: blank, crossing, depth, depthing, dividing, grinding, shroud, train.`},
 		{[]string{"template", job, "-out", out, "-kind", "crossing", "-wheel", "great", "-as", "doc"}, `The flag -as is "doc", but must be one of: pdf, svg, dxf, png.`},
 		{[]string{"template", job, "-out", out, "-kind", "crossing", "-wheel", "great", "-scale", "10"}, "Only a grinding template is drawn at another scale; leave out -scale."},
 		{[]string{"template", job, "-out", out, "-kind", "grinding", "-wheel", "great", "-scale", "0"}, `The flag -scale is "0", but must be a number from 0.1 to 100.`},
@@ -82,7 +82,7 @@ func TestWhatCannotBeDone(t *testing.T) {
 		{[]string{"findings", awkward + "wrong-type.tipline"}, "wrong-type.tipline: Line 6: wheels[1].teeth.count is a list, but must be a text or a number."},
 		{[]string{"packet", awkward + "empty.tipline", "-out", out}, "empty.tipline: The file is empty, so it holds no job."},
 		{[]string{"figures", "no-such.tipline"}, "no-such.tipline: The job cannot be read: no such file or directory."},
-		{[]string{"packet", awkward + "byte-order-mark.tipline", "-out", out}, "The job has no wheels, so there is nothing to print."},
+		{[]string{"packet", awkward + "byte-order-mark.tipline", "-out", out}, "The job has no parts, so there is nothing to print."},
 	} {
 		t.Run(strings.Join(row.args, " "), func(t *testing.T) {
 			require.Equal(t, ran{Nothing, "", "tipline: " + row.want + "\n"}, run(row.args...))

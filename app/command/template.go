@@ -17,7 +17,8 @@ import (
 // kinds are the templates and cards by the names they are asked for.
 var kinds = map[string]packet.Kind{
 	"crossing": packet.Crossing, "grinding": packet.Grinding, "depth": packet.Setting,
-	"dividing": packet.Dividing, "blank": packet.Blank,
+	"dividing": packet.Dividing, "blank": packet.Blank, "shroud": packet.Shroud,
+	"depthing": packet.Depthing, "train": packet.Train,
 }
 
 // The scales a grinding template is drawn at.
@@ -34,7 +35,7 @@ type order struct {
 	as, out string
 }
 
-// templateCommand writes one template or card of one wheel.
+// templateCommand writes one template or card of one part.
 func templateCommand(c *call) (int, error) {
 	o, err := c.ordered()
 	if err != nil {
@@ -48,14 +49,15 @@ func templateCommand(c *call) (int, error) {
 	if err != nil {
 		return Nothing, err
 	}
-	w, err := wheelNamed(r, id)
+	p, err := partNamed(r, id)
 	if err != nil {
 		return Nothing, err
 	}
-	if !o.kind.Needs(w) || o.kind == packet.Crossing && w.Crossing == nil && w.Part.Crossing != nil {
-		return Nothing, c.unbuildable(r, w, o.step)
+	w, wheel := p.(*solve.Wheel)
+	if !o.kind.Needs(p) || o.kind == packet.Crossing && wheel && w.Crossing == nil && w.Part.Crossing != nil {
+		return Nothing, c.unbuildable(r, p, o.step)
 	}
-	return Done, c.writeTemplate(r, w, o)
+	return Done, c.writeTemplate(r, p, o)
 }
 
 // ordered reads what is asked for.
@@ -103,24 +105,24 @@ func (c *call) format(out string) (string, error) {
 	return "pdf", nil
 }
 
-func (c *call) writeTemplate(r *solve.Result, w *solve.Wheel, o order) error {
+func (c *call) writeTemplate(r *solve.Result, p solve.Part, o order) error {
 	if o.as == "pdf" {
 		options, err := c.options(r)
 		if err != nil {
 			return err
 		}
-		doc, err := packet.One(r, w, o.kind, o.scale, options)
+		doc, err := packet.One(r, p, o.kind, o.scale, options)
 		if err != nil {
 			return c.drawing(err)
 		}
 		return c.write(o.out, func(file io.Writer) error { return pdf.Write(file, doc) })
 	}
-	d, err := packet.Draw(w, o.kind, o.scale, c.style(r))
+	d, err := packet.Draw(r, p, o.kind, o.scale, c.style(r))
 	if err != nil {
 		return c.drawing(err)
 	}
-	if o.kind != packet.Crossing {
-		d = d.Centred() // a wheel's own centre is its origin already
+	if o.kind != packet.Crossing && o.kind != packet.Shroud {
+		d = d.Centred() // the work's own centre is the origin of these two already
 	}
 	return c.write(o.out, func(file io.Writer) error {
 		switch o.as {

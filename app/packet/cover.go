@@ -2,6 +2,7 @@ package packet
 
 import (
 	"strconv"
+	"strings"
 
 	"tipline/app/solve"
 	"tipline/geometry/measure"
@@ -9,73 +10,83 @@ import (
 	"tipline/render/template"
 )
 
-// cover is the packet's first sheet: the parts with their figures, what cannot be
-// printed, and the findings.
+// cover is the packet's first sheet: the parts and the pairs with their figures,
+// what cannot be printed, and the findings.
 func cover(r *solve.Result, o Options) sheet.Sheet {
 	say, u := o.Style.Words.Say, o.Style.Units
-	columns := template.Row{}
-	for _, c := range []string{"part", "teeth", "tips", "root", "arms", "mass"} {
-		columns = append(columns, say("packet.column."+c))
-	}
-	var parts []template.Row
+	parts := template.Table{Title: say("packet.parts"), Columns: columns(o.Style, "part", "teeth", "tips", "root", "arms", "mass")}
+	pairs := template.Table{Title: say("packet.pairs"), Columns: columns(o.Style, "pair", "centres", "ratio", "backlash", "contact")}
 	var sentences []string
-	for _, w := range r.Wheels {
-		if o.Wheel != "" && w.Part.ID != o.Wheel {
-			continue
+	for _, p := range o.printed(r) {
+		switch p := p.(type) {
+		case solve.Made:
+			parts.Rows = append(parts.Rows, figures(p, u))
+		case *solve.Pair:
+			pairs.Rows = append(pairs.Rows, meshFigures(p, u))
 		}
-		parts = append(parts, figures(w, u))
-		if missing := missing(w, o.Style); missing != "" {
+		if missing := missing(p, o.Style); missing != "" {
 			sentences = append(sentences, missing)
 		}
-		for _, f := range w.Findings {
+		for _, f := range p.Said() {
 			if f.Severity != solve.Note {
-				sentences = append(sentences, w.Part.Name+": "+f.Sentence(o.Style.Words, u))
+				sentences = append(sentences, p.Name()+": "+f.Sentence(o.Style.Words, u))
 			}
 		}
 	}
-	d := template.Cover(r.Job.Title, columns, parts, sentences, o.Style)
+	d := template.Cover(r.Job.Title, []template.Table{parts, pairs}, sentences, o.Style)
 	return sheet.Sheet{Drawing: d, Block: titleBlock(r, say("template.kind.cover"))}
 }
 
-// missing says which sheets a wheel should have and has not.
-func missing(w *solve.Wheel, s template.Style) string {
-	var names string
+// columns returns the names of a table's columns.
+func columns(s template.Style, names ...string) template.Row {
+	var row template.Row
+	for _, name := range names {
+		row = append(row, s.Words.Say("packet.column."+name))
+	}
+	return row
+}
+
+// missing says which sheets a part should have and has not.
+func missing(p solve.Part, s template.Style) string {
+	var names []string
 	for _, k := range Kinds() {
-		if asked(w, k) && !k.Needs(w) {
-			if names != "" {
-				names += ", "
-			}
-			names += s.Words.Say("template.kind." + string(k))
+		if k.asked(p) && !k.Needs(p) {
+			names = append(names, s.Words.Say("template.kind."+string(k)))
 		}
 	}
-	if w.Part.Crossing != nil && w.Teeth != nil && w.Crossing == nil {
-		names += s.Words.Say("packet.windows")
+	if w, ok := p.(*solve.Wheel); ok && w.Part.Crossing != nil && w.Teeth != nil && w.Crossing == nil {
+		names = append(names, s.Words.Say("packet.windows"))
 	}
-	if names == "" {
+	if len(names) == 0 {
 		return ""
 	}
-	return s.Words.Say("packet.missing", "part", w.Part.Name, "sheets", names)
+	return s.Words.Say("packet.missing", "part", p.Name(), "sheets", strings.Join(names, ", "))
 }
 
-// asked reports whether the job asks for the sheet.
-func asked(w *solve.Wheel, k Kind) bool {
-	switch k {
-	case Grinding, Setting:
-		return w.Part.Cutter != nil
-	case Dividing:
-		return w.Part.Dividing != nil
-	}
-	return true
-}
+// unknown stands in a table where there is no figure.
+const unknown = "–"
 
-// figures are a wheel's row of the cover's table.
-func figures(w *solve.Wheel, u measure.Units) template.Row {
-	row := template.Row{w.Part.Name, "–", "–", "–", "–", "–"}
-	if t := w.Teeth; t != nil {
-		row[1], row[2], row[3] = strconv.Itoa(t.Count), u.Length(2*t.TipRadius), u.Length(2*t.RootRadius)
+// figures are a wheel's or pinion's row of the cover's table.
+func figures(m solve.Made, u measure.Units) template.Row {
+	row := template.Row{m.Name(), unknown, unknown, unknown, unknown, unknown}
+	t := m.Template()
+	switch {
+	case t.Teeth != nil:
+		row[1], row[2], row[3] = strconv.Itoa(t.Teeth.Count), u.Length(2*t.Teeth.TipRadius), u.Length(2*t.Teeth.RootRadius)
+	case t.Lantern != nil:
+		row[1], row[2] = strconv.Itoa(len(t.Lantern.Holes)), u.Length(t.Lantern.Shroud)
 	}
-	if c := w.Crossing; c != nil {
+	if c := t.Crossing; c != nil {
 		row[4], row[5] = strconv.Itoa(c.Spec.Arms), u.Number(c.Mass, 1)+" g"
 	}
 	return row
+}
+
+// meshFigures are a pair's row of the cover's table.
+func meshFigures(p *solve.Pair, u measure.Units) template.Row {
+	if p.Turn == nil {
+		return template.Row{p.Name(), unknown, unknown, unknown, unknown}
+	}
+	t := p.Turn
+	return template.Row{p.Name(), u.Fine(t.Centres), u.Number(t.Mean, 3), u.Length(t.PitchPlay), u.Number(t.Contact, 2)}
 }

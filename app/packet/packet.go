@@ -14,23 +14,21 @@ import (
 type Options struct {
 	Paper  sheet.Paper
 	Copies int    // of each template, cards once; 0 is 1
-	Wheel  string // id of the one part to print; all when empty
+	Wheel  string // id of the one part to print, of whatever kind; all when empty
 	Style  template.Style
 }
 
-// Build lays out the whole packet: cover, the sheets of each wheel in the order of
-// the work, and the cautions. A sheet that cannot be drawn is left out, and the
-// cover says what is missing. It gives way when ctx is done.
+// Build lays out the whole packet: cover, the sheets of each wheel and pinion in the
+// order of the work, those of the pairs and trains, and the cautions. A sheet that
+// cannot be drawn is left out, and the cover says what is missing. It gives way when
+// ctx is done.
 func Build(ctx context.Context, r *solve.Result, o Options) (render.Document, error) {
 	sheets := []sheet.Sheet{cover(r, o)}
-	for _, w := range r.Wheels {
-		if o.Wheel != "" && w.Part.ID != o.Wheel {
-			continue
-		}
+	for _, p := range o.printed(r) {
 		if err := ctx.Err(); err != nil {
 			return render.Document{}, err
 		}
-		of, err := wheelSheets(r, w, o)
+		of, err := partSheets(r, p, o)
 		if err != nil {
 			return render.Document{}, err
 		}
@@ -42,32 +40,37 @@ func Build(ctx context.Context, r *solve.Result, o Options) (render.Document, er
 	return document(r, sheets, o)
 }
 
+// printed returns the parts that are printed, in the order of the work.
+func (o Options) printed(r *solve.Result) []solve.Part {
+	return slices.DeleteFunc(r.Parts(), func(p solve.Part) bool { return o.Wheel != "" && p.ID() != o.Wheel })
+}
+
 // One lays out a single template or card.
-func One(r *solve.Result, w *solve.Wheel, k Kind, scale float64, o Options) (render.Document, error) {
-	sh, err := Sheet(r, w, k, scale, o.Style)
+func One(r *solve.Result, p solve.Part, k Kind, scale float64, o Options) (render.Document, error) {
+	sh, err := Sheet(r, p, k, scale, o.Style)
 	if err != nil {
 		return render.Document{}, err
 	}
 	return document(r, []sheet.Sheet{sh}, o)
 }
 
-// wheelSheets returns the sheets of one wheel in the order of the work.
-func wheelSheets(r *solve.Result, w *solve.Wheel, o Options) ([]sheet.Sheet, error) {
+// partSheets returns the sheets of one part in the order of the work.
+func partSheets(r *solve.Result, p solve.Part, o Options) ([]sheet.Sheet, error) {
 	var sheets []sheet.Sheet
 	for _, k := range Kinds() {
-		if !k.Needs(w) {
+		if !k.Needs(p) {
 			continue
 		}
-		sh, err := Sheet(r, w, k, 1, o.Style)
+		sh, err := Sheet(r, p, k, 1, o.Style)
 		if k == Grinding && err == nil {
-			sh, err = enlarged(r, w, o)
+			sh, err = enlarged(r, p, o)
 		}
 		if err != nil {
 			return nil, err
 		}
 		sheets = append(sheets, slices.Repeat([]sheet.Sheet{sh}, o.copiesOf(k))...)
-		if k == Dividing {
-			for _, more := range template.DividingTable(w.Template(), o.Style) {
+		if m, ok := p.(solve.Made); ok && k == Dividing {
+			for _, more := range template.DividingTable(m.Template(), o.Style) {
 				sheets = append(sheets, sheet.Sheet{Drawing: more, Block: sh.Block})
 			}
 		}
@@ -88,11 +91,11 @@ var scales = []float64{50, 20, 10, 5, 2, 1}
 
 // enlarged returns the grinding template at the greatest scale that fits on one
 // sheet.
-func enlarged(r *solve.Result, w *solve.Wheel, o Options) (sheet.Sheet, error) {
+func enlarged(r *solve.Result, p solve.Part, o Options) (sheet.Sheet, error) {
 	var sh sheet.Sheet
 	var err error
 	for _, scale := range scales {
-		sh, err = Sheet(r, w, Grinding, scale, o.Style)
+		sh, err = Sheet(r, p, Grinding, scale, o.Style)
 		if err != nil || sheet.Fits(sh.Drawing, o.Paper, sh.Block, o.Style) {
 			break
 		}

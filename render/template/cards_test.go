@@ -113,7 +113,7 @@ func TestCoverCountsWhatItHasNoRoomFor(t *testing.T) {
 	for i := range sentences {
 		sentences[i] = "Finding " + strconv.Itoa(i)
 	}
-	d := Cover("A job", Row{"part", "teeth"}, []Row{{"Centre wheel", "72"}}, sentences, metric)
+	d := Cover("A job", []Table{{"Parts", Row{"part", "teeth"}, []Row{{"Centre wheel", "72"}}}, {Title: "Pairs"}}, sentences, metric)
 	shown := 0
 	for _, text := range said(d) {
 		if strings.HasPrefix(text, "Finding ") {
@@ -123,7 +123,7 @@ func TestCoverCountsWhatItHasNoRoomFor(t *testing.T) {
 	require.Greater(t, shown, 10)
 	require.Contains(t, said(d), metric.Words.Say("cards.cover.more", "n", 60-shown))
 	require.LessOrEqual(t, d.Bounds().Height(), 182.0)
-	none := Cover("A job", Row{"part"}, nil, nil, metric)
+	none := Cover("A job", nil, nil, metric)
 	require.Contains(t, said(none), metric.Words.Say("cards.cover.none"))
 }
 
