@@ -30,7 +30,8 @@ func (l *Layout) figure(patterns []pattern) {
 	weight := b.Density * gramsPerCubicMM * b.Thickness // g for each mm²
 	l.Area = solid - windows
 	l.Mass = weight * l.Area
-	l.Inertia = weight * (b.Polar - math.Pi/2*math.Pow(bore, 4) - polar)
+	l.Uncrossed = Figures{solid, weight * solid, weight * (b.Polar - math.Pi/2*math.Pow(bore, 4))}
+	l.Inertia = l.Uncrossed.Inertia - weight*polar
 	l.RemovedShare = windows / solid
 	l.WindUp = windUp(b, l.Spec)
 	if u := weight * first.Norm(); u > balanced {

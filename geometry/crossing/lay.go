@@ -79,6 +79,7 @@ func (l Layout) window(p pattern, j int) Window {
 	}
 	for _, line := range p.saw {
 		w.SawLine = append(w.SawLine, line.Rotate(axis))
+		w.Cut += line.Length()
 	}
 	if p.hole.Len() > 0 {
 		w.Start = geometry.Polar(p.start, axis)

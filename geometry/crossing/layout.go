@@ -5,30 +5,6 @@ package crossing
 
 import "tipline/geometry"
 
-// Placing says how arms stand when their number does not divide the teeth.
-type Placing string
-
-// The placings, as in the job file.
-const (
-	OnTips Placing = "on tips" // each arm on the nearest tip
-	Equal  Placing = "equal"   // arms evenly spread
-)
-
-// Spec is what the maker asks of a crossing. Lengths in millimetres.
-type Spec struct {
-	Arms         int
-	Placing      Placing
-	Rim          float64 // radial, from root circle to the windows
-	Hub          float64 // diameter
-	ArmAtRim     float64 // width
-	ArmAtHub     float64
-	FilletAtRim  float64 // radius
-	FilletAtHub  float64
-	Allowance    float64 // left for filing, window to saw line
-	StartHole    float64 // diameter
-	BladeTurning float64 // least radius the blade turns in; 0 when not known
-}
-
 // Blank is the wheel the crossing is cut in.
 type Blank struct {
 	Count      int
@@ -57,7 +33,22 @@ type Window struct {
 	StartHole geometry.Outline   // a circle; empty when none fits
 	Start     geometry.Point     // its centre
 	Area      float64            // mm²
+	Cut       float64            // how far the saw goes round: the saw lines' length, mm
 	Chord     float64            // dividers from arm j's tip to arm j+1's, mm
+}
+
+// Section is a place along an arm, between hub and rim circle, fillets not counted.
+type Section struct {
+	Radius float64 // from the wheel's centre, of the place on the arm's centre line
+	Width  float64 // square to the centre line
+	Area   float64 // width × thickness, mm²
+}
+
+// Figures are what a wheel comes to, net of bore, windows and holes.
+type Figures struct {
+	Area    float64 // mm²
+	Mass    float64 // g
+	Inertia float64 // g·mm² about the axis
 }
 
 // Layout is a crossing worked out.
@@ -77,6 +68,9 @@ type Layout struct {
 	Heavy        geometry.Angle // direction of the heavy side, clockwise from 12 o'clock
 	RemovedShare float64        // windows ÷ (tooth outline − bore), 0 to 1
 	WindUp       float64        // µm of rim movement per newton at the rim
+	Narrowest    Section        // of an arm
+	Balance      *Hole          // that would balance the wheel; nil when it is balanced or no place takes one
+	Uncrossed    Figures        // of the same wheel without windows
 	Divides      []int          // the nearest arm counts that divide the teeth, when Arms does not
 	Notes        []*geometry.Limit
 }
