@@ -43,6 +43,10 @@ func (p *Pinion) Template() template.Wheel {
 // practice, no source).
 const usualPinionRatio = 7.5
 
+// pinionMaterial is what pinions are cut from, of which the job says nothing
+// (common practice, no source).
+const pinionMaterial = "mild steel"
+
 // solvePinion works one pinion out, step by step in the order of the work. Driver
 // is the count of the one wheel it is paired with, 0 where there is none or several.
 func solvePinion(part *job.Pinion, driver int, unit measure.Unit) *Pinion {
@@ -95,6 +99,6 @@ func (p *Pinion) solveCut(r *reader, c tooth.Pinion) {
 	p.Leaves, p.Ratio = &leaves, c.Ratio
 	r.fail("bore", leaves.CheckBore(p.Bore))
 	p.solveSpaceForm(r, p.Part.Cutter, c.SpaceForm)
-	p.solveRelief(r, p.Part.Cutter)
+	p.solveCutter(r, p.Part.Cutter, pinionMaterial)
 	p.solveDividing(r, p.Part.Dividing, leaves.Count, leaves.TipRadius)
 }

@@ -9,18 +9,21 @@ import (
 // Shop Practice, forming tools: 10 to 15°; Zerbe, 1914: 10°).
 var usualClearance = geometry.Degrees(10)
 
+// leastSide is the side clearance below which an edge rubs rather than cuts: the
+// least that a clearance may be (common practice, no source).
+var leastSide = geometry.Degrees(1)
+
 // solveRelief works out what the clearance makes of the bit.
 func (t *Tooling) solveRelief(r *reader, c *job.Cutter) {
-	if c == nil || t.Cut == nil {
-		return
-	}
 	mark := len(r.findings)
 	clearance := r.angle("cutter.clearance", c.Clearance, usualClearance)
 	thickness := r.length("cutter.stock_thickness", c.StockThickness, t.Cut.Form.StockWidth)
 	swing := r.length("cutter.swing", c.Swing, 0)
+	t.Rake = r.angle("cutter.rake", c.Rake, 0)
 	t.Enters = r.choice("cutter.enters", c.Enters, "front")
+	t.Formed = r.choice("cutter.ground", c.Ground, "facets") == "formed"
 	relieve := t.Cut.Relieve
-	if r.choice("cutter.ground", c.Ground, "facets") == "formed" {
+	if t.Formed {
 		relieve = t.Cut.RelieveFormed
 	}
 	if !r.sound(mark) {
@@ -36,10 +39,38 @@ func (t *Tooling) solveRelief(r *reader, c *job.Cutter) {
 			number("max", relief.UsableThickness, Length), number("value", relief.Thickness, Length),
 			number("clearance", float64(clearance), Angle))
 	}
-	if deep := min(relief.Thickness, relief.UsableThickness); relief.HeelLimit > 0 && relief.HeelLimit < deep {
-		r.find(Caution, "cutter.swing", "cutter.heel-rubs",
-			number("value", deep, Length), number("max", roundDown(relief.HeelLimit, Length), Length),
-			number("swing", swing, Length), number("least", roundUp(relief.LeastSwing, Length), Length),
-			number("clearance", float64(clearance), Angle))
+	t.heelFinding(r)
+	t.sideFinding(r)
+}
+
+// heelFinding says when the heel rubs, and what would do.
+func (t *Tooling) heelFinding(r *reader) {
+	relief := t.Relief
+	deep := min(relief.Thickness, relief.UsableThickness)
+	if relief.HeelLimit == 0 || relief.HeelLimit >= deep {
+		return
+	}
+	code := "cutter.heel-rubs-at-any"
+	clears, ok := t.Cut.ClearanceFor(relief.Thickness, relief.Swing, t.Formed)
+	if ok {
+		code, t.Clears = "cutter.heel-rubs", clears
+	}
+	r.find(Caution, "cutter.swing", code,
+		number("value", deep, Length), number("max", roundDown(relief.HeelLimit, Length), Length),
+		number("swing", relief.Swing, Length), number("least", roundUp(relief.LeastSwing, Length), Length),
+		number("clearance", float64(relief.Clearance), Angle), number("clears", roundUp(float64(clears), Angle), Angle))
+}
+
+// sideFinding says when a formed wheel leaves the walls of the form next to no
+// clearance.
+func (t *Tooling) sideFinding(r *reader) {
+	if !t.Formed {
+		return
+	}
+	side := t.Cut.LeastSideClearance(t.Relief.Clearance)
+	t.Side = &side
+	if side.Least < leastSide {
+		r.find(Caution, "cutter.ground", "cutter.side-rubs", number("side", float64(side.Least), Angle),
+			number("x", side.At.X, Length), number("y", side.At.Y, Length))
 	}
 }

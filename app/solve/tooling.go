@@ -2,6 +2,7 @@ package solve
 
 import (
 	"tipline/app/job"
+	"tipline/geometry"
 	"tipline/geometry/cutter"
 	"tipline/geometry/dividing"
 )
@@ -9,10 +10,18 @@ import (
 // Tooling is how the teeth of a part are cut and divided. What was not asked for
 // or could not be built is nil.
 type Tooling struct {
-	Enters   string // "back" where the rake face enters from the template's back, else "front"
-	Cut      *cutter.Cut
-	Relief   *cutter.Relief
-	Dividing *dividing.Answer
+	Enters     string         // "back" where the rake face enters from the template's back, else "front"
+	Formed     bool           // the relief is ground by a formed wheel, else edge by edge
+	Rake       geometry.Angle // of the rake face
+	WheelEdge  float64        // radius of the grinding wheel's edge; 0 where not said
+	Cut        *cutter.Cut
+	Relief     *cutter.Relief
+	Clears     geometry.Angle // where the heel rubs: the least clearance at which it does not; 0 where it clears, or none does
+	Side       *cutter.SquareClearance
+	Speed      *Speed         // nil when not swung
+	Ground     *cutter.Ground // the bit as it was measured
+	Photograph *Photograph    // of the bit
+	Dividing   *dividing.Answer
 }
 
 // solveSpaceForm works out the cutter of a space, if one is asked for.
@@ -24,4 +33,20 @@ func (t *Tooling) solveSpaceForm(r *reader, c *job.Cutter, form func(stockWidth 
 	if !r.fail("cutter.stock_width", err) {
 		t.Cut = &cut
 	}
+}
+
+// solveCutter works out how the form that makes the teeth is ground, swung and fed
+// into a material.
+func (t *Tooling) solveCutter(r *reader, c *job.Cutter, material string) {
+	if c == nil {
+		return
+	}
+	t.solvePhotograph(r, c.Bit)
+	if t.Cut == nil {
+		return
+	}
+	t.solveRelief(r, c)
+	t.solveGrinding(r, c)
+	t.solveSpeed(r, c, material)
+	t.solveBit(r, c.Bit)
 }

@@ -14,13 +14,22 @@ func solveWheel(part *job.Wheel, unit measure.Unit) *Wheel {
 	w.solveBlank(r)
 	w.solveTeeth(r)
 	w.checkBore(r)
-	w.solveRelief(r, part.Cutter)
+	w.solveCutter(r, part.Cutter, w.Material.Name)
+	if w.Cut != nil && w.pointed() {
+		w.depthFinding(r)
+		w.bitLandFinding(r)
+	}
 	if w.Teeth != nil {
 		w.solveDividing(r, part.Dividing, w.Teeth.Count, w.Teeth.TipRadius)
 	}
 	w.solveCrossing(r)
 	w.Findings = sorted(r.findings)
 	return w
+}
+
+// pointed reports whether the cutter makes the teeth.
+func (w *Wheel) pointed() bool {
+	return w.Teeth != nil && (w.Teeth.Form == "pointed" || w.Teeth.Form == "ratchet")
 }
 
 // solveBlank reads what is asked of the blank.

@@ -1,0 +1,109 @@
+package solve
+
+import (
+	"fmt"
+	"math"
+
+	"tipline/app/job"
+	"tipline/geometry"
+	"tipline/geometry/cutter"
+)
+
+// strays is the deviation of a flank in mm from which on it is a caution: twice
+// what a good grinder's slide can be set to (common practice, no source).
+const strays = 0.02
+
+// solveBit works out what the bit cuts as it was measured.
+func (t *Tooling) solveBit(r *reader, b *job.Bit) {
+	if b == nil || len(b.Chain) == 0 {
+		return
+	}
+	mark := len(r.findings)
+	corners := r.corners(b.Chain)
+	if !r.sound(mark) {
+		return
+	}
+	edge, err := cutter.NewEdge(corners)
+	if r.fail("cutter.bit.chain[0].x", err) {
+		return
+	}
+	ground, err := t.Cut.Ground(edge)
+	if r.fail("cutter.bit.chain[0].x", err) {
+		return
+	}
+	t.Ground = &ground
+	t.deviationFindings(r)
+	t.undercutFindings(r, corners)
+}
+
+// corners reads the corners of a measured bit; a radius left empty is a line.
+func (r *reader) corners(chain []*job.Corner) []cutter.Corner {
+	list := make([]cutter.Corner, len(chain))
+	for i, c := range chain {
+		at := func(name string) geometry.Quantity {
+			return geometry.Quantity(fmt.Sprintf("cutter.bit.chain[%d].%s", i, name))
+		}
+		for _, v := range []struct {
+			field geometry.Quantity
+			value job.Value
+		}{{at("x"), c.X}, {at("y"), c.Y}} {
+			if v.value.Empty() {
+				r.find(Error, v.field, "finding.missing")
+			}
+		}
+		list[i] = cutter.Corner{
+			X: r.length(at("x"), c.X, 0), Y: r.length(at("y"), c.Y, 0), Radius: r.length(at("radius"), c.Radius, 0),
+		}
+	}
+	return list
+}
+
+// deviationFindings says how far the flanks stray, and the infeed that comes
+// nearest.
+func (t *Tooling) deviationFindings(r *reader) {
+	g := t.Ground
+	severity, code := Note, "bit.leaves-metal"
+	if math.Abs(g.Worst.Off) > strays {
+		severity = Caution
+	}
+	if g.Worst.Off < 0 {
+		code = "bit.takes-metal"
+	}
+	r.find(severity, "cutter.bit.chain[0].x", code, micrometres("off", g.Worst.Off),
+		number("x", g.Worst.At.X, Length), number("y", g.Worst.At.Y, Length), number("root", 2*g.Cut.RootRadius, Length))
+	if g.Best != g.Cut.Infeed {
+		r.find(Note, "cutter.bit.chain[0].x", "bit.nearest", number("infeed", g.Best, Length),
+			number("set", g.Cut.Infeed, Length), micrometres("off", g.BestDeviation.Off))
+	}
+}
+
+func micrometres(name string, mm float64) Place { return number(name, 1000*math.Abs(mm), Micrometre) }
+
+// bitLandFinding says what land the bit leaves on a pointed tooth at depth.
+func (w *Wheel) bitLandFinding(r *reader) {
+	if w.Ground == nil {
+		return
+	}
+	if land := w.Ground.Cut.Land; land < 0 {
+		r.find(Caution, "cutter.bit.chain[0].x", "bit.shortens", micrometres("short", land))
+	} else {
+		r.find(Note, "cutter.bit.chain[0].x", "bit.land", number("land", land, Length), number("best", max(w.Ground.BestLand, 0), Length))
+	}
+}
+
+// undercutFindings names the corner nearest to each place where the edge turns
+// back under itself.
+func (t *Tooling) undercutFindings(r *reader, corners []cutter.Corner) {
+	edge := t.Ground.Form.Edge
+	base := corners[0].Y - edge.Vertex(0).Y
+	for _, p := range t.Ground.Undercut {
+		nearest := 0
+		for i := range edge.Len() + 1 {
+			if edge.Vertex(i).Dist(p) < edge.Vertex(nearest).Dist(p) {
+				nearest = i
+			}
+		}
+		r.find(Caution, geometry.Quantity(fmt.Sprintf("cutter.bit.chain[%d].x", nearest)), "bit.undercut",
+			number("x", p.X, Length), number("y", p.Y+base, Length))
+	}
+}
