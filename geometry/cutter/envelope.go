@@ -177,11 +177,13 @@ func (s sweep) joined(g geometry.Segment) sweep {
 }
 
 // outward returns the line along which an envelope goes on from its end: along
-// the last piece's tangent where the edge itself ends there and leads up and to
-// that side, else straight up.
+// the last piece's tangent where the edge itself ends there and leads to that side
+// and up at 45° or more, else straight up. With an undercut of at most 45° no tip
+// circle rises more steeply beyond the cut, so that what is added never touches
+// first.
 func outward(last geometry.Segment, end geometry.Point, side, reach float64) geometry.Segment {
 	way := leaving(last.Reverse()).Times(-1)
-	if last.To.Dist(end) > joint || way.Y <= 0 || way.X*side <= 0 {
+	if last.To.Dist(end) > joint || way.X*side <= 0 || way.Y < way.X*side {
 		way = geometry.Point{Y: 1}
 	}
 	return geometry.Segment{From: end, To: end.Add(way.Times(reach)), Quantity: last.Quantity}

@@ -44,7 +44,8 @@ type Deviation struct {
 // Ground works out what a measured edge cuts at the cut's setting. The edge is
 // one that NewEdge gives, in the tool frame: its x = 0 stands where the wanted
 // form's stands, its y may start anywhere. Above its ends it is taken to go on
-// along its tangents where they lead outwards, and straight up elsewhere.
+// along its tangents where they lead outwards at 45° or steeper, and straight up
+// elsewhere.
 //
 // What is compared are the flanks: the wanted edge from tip to tip without its
 // floor, whose depth RootRadius tells. A *geometry.Limit on a corner says that
