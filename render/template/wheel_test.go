@@ -101,6 +101,7 @@ func everyDrawing(t testing.TB, w Wheel, s Style) map[string]*render.Drawing {
 		"dividing":       func() (*render.Drawing, error) { return DividingView(w, s) },
 		"blank card":     func() (*render.Drawing, error) { return BlankCard(w, s) },
 		"setting card":   func() (*render.Drawing, error) { return SettingCard(w, s) },
+		"depth card":     func() (*render.Drawing, error) { return DepthCard(w, s) },
 		"dividing card":  func() (*render.Drawing, error) { return DividingCard(w, s) },
 		"dividing table": func() (*render.Drawing, error) { return firstOr(DividingTable(w, s), Cautions(s)), nil },
 	} {
@@ -187,6 +188,7 @@ func TestNothingToDraw(t *testing.T) {
 		"dividing":      func() (*render.Drawing, error) { return DividingView(bare, metric) },
 		"blank card":    func() (*render.Drawing, error) { return BlankCard(bare, metric) },
 		"setting card":  func() (*render.Drawing, error) { return SettingCard(bare, metric) },
+		"depth card":    func() (*render.Drawing, error) { return DepthCard(bare, metric) },
 		"dividing card": func() (*render.Drawing, error) { return DividingCard(bare, metric) },
 	} {
 		t.Run(name, func(t *testing.T) {
