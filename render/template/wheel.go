@@ -7,11 +7,13 @@ package template
 import (
 	"tipline/assets/tables"
 	"tipline/assets/words"
+	"tipline/geometry"
 	"tipline/geometry/crossing"
 	"tipline/geometry/cutter"
 	"tipline/geometry/dividing"
 	"tipline/geometry/measure"
 	"tipline/geometry/tooth"
+	"tipline/render"
 )
 
 // Style is how text is made: in which words and which units.
@@ -36,6 +38,14 @@ type Wheel struct {
 	Relief    *cutter.Relief
 	Crossing  *crossing.Layout
 	Dividing  *dividing.Answer
+
+	Rake      geometry.Angle // top rake of the bit; 0 for none
+	Formed    bool           // the relief is ground by a formed wheel, else edge by edge
+	WheelEdge float64        // radius of the grinding wheel's edge; 0 when not said
+
+	Ground     *cutter.Ground  // what the bit cuts as it was measured; nil unless it was
+	BitBase    float64         // the y at which its lowest point was typed
+	Photograph *render.Picture // of its rake face, cutting end down, at full size, the form's x = y = 0 at the origin; nil for none
 }
 
 // title returns what a wheel is called on its sheets: its id when it has no name.
