@@ -15,8 +15,12 @@ type comparison struct {
 }
 
 // places is at how many places along each piece of an edge the deviation is told;
-// the greatest is then closed in on between two of them.
-const places = 16
+// the greatest is then closed in on between two of them, to a share of 0.618 to
+// the power of closer.
+const (
+	places = 16
+	closer = 18
+)
 
 // newComparison returns the comparison of a wanted cut and a bit's.
 func newComparison(wanted, bit Cut) comparison {
@@ -72,18 +76,15 @@ func (k comparison) atFlank(p geometry.Point, lift float64) float64 {
 	return off
 }
 
-// atBit returns the deviation at a place of the bit's edge; 0 where what it should
-// have left there is floor.
-func (k comparison) atBit(q geometry.Point, lift float64) float64 {
+// atBit returns the deviation at a place of the bit's edge, and false where the
+// wanted floor lies nearer than the flanks.
+func (k comparison) atBit(q geometry.Point, lift float64) (float64, bool) {
 	q.Y += lift
 	off, flank := k.wantedAt.dist(q)
-	switch {
-	case !flank:
-		return 0
-	case k.wantedAt.cutAway(q):
-		return off
+	if k.wantedAt.cutAway(q) {
+		return off, flank
 	}
-	return -off
+	return -off, flank
 }
 
 // along returns the deviation at places along the wanted flanks.
@@ -102,8 +103,9 @@ func (k comparison) along(lift float64) []Deviation {
 // flanks from what the bit leaves, and of what it leaves from the wanted flanks.
 func (k comparison) worst(infeed float64) Deviation {
 	lift := k.lift(infeed)
-	most := greatest(k.flanks, func(p geometry.Point) float64 { return k.atFlank(p, lift) })
-	other := greatest(k.bit.tipToTip(k.bit.TouchHeight-infeed), func(q geometry.Point) float64 { return k.atBit(q, lift) })
+	most := greatest(k.flanks, func(p geometry.Point) (float64, bool) { return k.atFlank(p, lift), true })
+	left := k.bit.tipToTip(k.bit.TouchHeight - infeed)
+	other := greatest(left, func(q geometry.Point) (float64, bool) { return k.atBit(q, lift) })
 	if math.Abs(other.Off) > math.Abs(most.Off) {
 		other.At.Y += lift
 		return other
@@ -111,25 +113,50 @@ func (k comparison) worst(infeed float64) Deviation {
 	return most
 }
 
-// greatest returns the greatest deviation along an edge, by size.
-func greatest(edge sweep, off func(geometry.Point) float64) Deviation {
+// greatest returns the greatest deviation along an edge, by size, of those that
+// count. It is looked for at places along each piece; then where from one place to
+// the next it ceases to count; and about every place that stands out among its
+// neighbours and by half as much as the greatest.
+func greatest(edge sweep, off func(geometry.Point) (float64, bool)) Deviation {
 	var most Deviation
-	piece, share := 0, 0.0
-	take := func(i int, t float64) {
-		p := edge[i].At(t)
-		if v := off(p); math.Abs(v) > math.Abs(most.Off) {
-			most, piece, share = Deviation{p, v}, i, t
+	for _, g := range edge {
+		sizeAt := func(t float64) float64 {
+			p := g.At(t)
+			v, counts := off(p)
+			if !counts {
+				return -1
+			}
+			if math.Abs(v) > math.Abs(most.Off) {
+				most = Deviation{p, v}
+			}
+			return math.Abs(v)
 		}
-	}
-	for i := range edge {
-		for n := range places + 1 {
-			take(i, float64(n)/places)
+		var size [places + 1]float64
+		for n := range size {
+			size[n] = sizeAt(float64(n) / places)
+			if n > 0 && (size[n] < 0) != (size[n-1] < 0) {
+				brink(float64(n-1)/places, float64(n)/places, sizeAt)
+			}
 		}
-	}
-	if len(edge) > 0 {
-		s := edge[piece]
-		take(piece, golden(math.Max(share-1.0/places, 0), math.Min(share+1.0/places, 1), 24,
-			func(t float64) float64 { return math.Abs(off(s.At(t))) }))
+		for n, v := range size {
+			lo, hi := max(n-1, 0), min(n+1, places)
+			if v > math.Abs(most.Off)/2 && v >= size[lo] && v >= size[hi] {
+				sizeAt(golden(float64(lo)/places, float64(hi)/places, closer, sizeAt))
+			}
+		}
 	}
 	return most
+}
+
+// brink looks along a piece between two places, of which one counts, for where
+// that ends.
+func brink(from, to float64, sizeAt func(float64) float64) {
+	counts := sizeAt(from) >= 0
+	for range closer {
+		if mid := (from + to) / 2; (sizeAt(mid) >= 0) == counts {
+			from = mid
+		} else {
+			to = mid
+		}
+	}
 }

@@ -122,6 +122,7 @@ func onward(pts []geometry.Point, reach float64) []geometry.Point {
 // The land, the depth and the undercut places of random bits are what their points
 // say, looked at from below column by column.
 func TestGroundAgainstColumns(t *testing.T) {
+	named := 0
 	eachBit(t, 74, 1000, func(say string, c Cut, corners []Corner, g Ground) {
 		pts := onward(beside(corners, 400), 8*c.TipRadius)
 		slack := 1e-5 * c.TipRadius
@@ -159,8 +160,10 @@ func TestGroundAgainstColumns(t *testing.T) {
 		}
 		for _, u := range g.Undercut {
 			require.True(t, turnsBack(pts, u), "%v: %s", u, say)
+			named++
 		}
 	})
+	require.NotZero(t, named)
 }
 
 // frontEnd returns the index of the foremost point.

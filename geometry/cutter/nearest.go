@@ -58,8 +58,11 @@ func (k comparison) rough(deepest float64) func(infeed float64) float64 {
 		}
 		centre := geometry.Point{X: k.bit.SetOver, Y: infeed - k.bit.TouchHeight}
 		for _, q := range bit {
-			if out := q.Sub(centre); out.Dot(out) <= k.bit.TipRadius*k.bit.TipRadius {
-				most = math.Max(most, math.Abs(k.atBit(q, lift)))
+			if out := q.Sub(centre); out.Dot(out) > k.bit.TipRadius*k.bit.TipRadius {
+				continue
+			}
+			if v, counts := k.atBit(q, lift); counts {
+				most = math.Max(most, math.Abs(v))
 			}
 		}
 		return most

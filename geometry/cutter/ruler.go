@@ -29,16 +29,18 @@ func (s sweep) ruler(flank func(geometry.Segment) bool) ruler {
 	return r
 }
 
-// dist returns the distance of p from the edge and whether the nearest piece is a
-// flank.
+// dist returns the distance of p from the edge and whether a flank is nearest: as
+// near, at a corner, as the floor.
 func (r ruler) dist(p geometry.Point) (d float64, flank bool) {
-	d = math.Inf(1)
+	flanks, floors := math.Inf(1), math.Inf(1)
 	for i := range r.pieces {
-		if off := r.pieces[i].dist(p); off < d {
-			d, flank = off, r.pieces[i].flank
+		if m := &r.pieces[i]; m.flank {
+			flanks = min(flanks, m.dist(p))
+		} else {
+			floors = min(floors, m.dist(p))
 		}
 	}
-	return d, flank
+	return min(flanks, floors), flanks <= floors+coincide
 }
 
 // cutAway reports whether p lies above the edge, where the form has been.
