@@ -40,13 +40,16 @@ func blankFace(b *Board, w Wheel, r float64) {
 		geometry.Line{From: geometry.Point{Y: punchGap}, To: geometry.Point{Y: end}})
 }
 
+// sectionPast is how far right of its face the blank's section stands.
+const sectionPast = 22.0
+
 // blankSection draws the blank cut through its axis, to the right of its face.
 func blankSection(b *Board, w Wheel, r float64) {
 	thick := w.Thickness
 	if thick <= 0 {
 		return
 	}
-	x := r + 22
+	x := r + sectionPast
 	s := Stroke{render.LayerTeeth, "thickness", render.Visible, render.Black, render.Brass}
 	for _, side := range []float64{1, -1} {
 		b.Rectangle(s, geometry.Point{X: x, Y: side * w.Bore / 2}, geometry.Point{X: x + thick, Y: side * r})

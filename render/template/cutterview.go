@@ -22,7 +22,7 @@ func CutterView(w Wheel, s Style) (*render.Drawing, error) {
 	if w.Cut == nil {
 		return nil, fmt.Errorf("cutter of %s: %w", w.ID, ErrNothing)
 	}
-	e := newEnlargement(w, s, viewScale(w.Cut.Form.StockWidth, viewWidth))
+	e := newView(w, s)
 	e.Drawing.Title = e.Say("template.cutterview.title", "name", w.title())
 	e.Drawing.Description = e.Say("template.cutterview.line")
 	e.teethLeft(w, sightPast)
@@ -34,6 +34,12 @@ func CutterView(w Wheel, s Style) (*render.Drawing, error) {
 	e.setting(w)
 	e.notes.draw(e.Board, e.box())
 	return e.Drawing, nil
+}
+
+// newView returns the enlargement that a view of the cutter is drawn in.
+func newView(w Wheel, s Style) *enlargement {
+	width := max(w.Cut.Form.StockWidth, w.Cut.Form.Edge.Bounds().Width())
+	return newEnlargement(w, s, viewScale(width, viewWidth))
 }
 
 // viewScale returns the greatest scale of ISO 5455 at which width is drawn no
@@ -74,24 +80,33 @@ func (e *enlargement) teethLeft(w Wheel, past float64) {
 func (e *enlargement) setting(w Wheel) {
 	fine := e.Style.Units.Fine
 	if e.cut.SetOver != 0 {
-		below := e.box().Min.Y - sightPast
-		if w.Teeth != nil {
-			below = min(below, -rimShown*(w.Teeth.TipRadius-w.Teeth.RootRadius)*e.scale)
-		}
-		e.setOver(below-7, e.Say("template.cutterview.set-over", "length", fine(w.Cut.SetOver)))
+		e.setOver(e.setOverDown(w), e.Say("template.cutterview.set-over", "length", fine(w.Cut.SetOver)))
 	}
-	left := e.at(geometry.Point{X: -0.8 * sightPast / e.scale}).X
-	if bounds := e.cut.Form.Edge.Bounds(); bounds.Min.X < 0 {
-		left = e.at(geometry.Point{X: bounds.Min.X - 0.8*sightPast/e.scale}).X
-	}
-	high := geometry.Point{X: left, Y: e.cut.Infeed * e.scale}
-	e.Add("cutter", render.Linear(geometry.Point{X: left}, high, 0, "")...)
+	low := geometry.Point{X: e.infeedAcross()}
+	high := geometry.Point{X: low.X, Y: e.cut.Infeed * e.scale}
+	e.Add("cutter", render.Linear(low, high, 0, "")...)
 	e.call(high, "cutter", render.Blue, e.Say("template.cutterview.infeed", "length", fine(e.cut.Infeed)))
 	if e.cut.Land > 0 {
 		high := math.Sqrt(max(0, e.cut.TipRadius*e.cut.TipRadius-e.cut.SetOver*e.cut.SetOver))
 		e.call(e.at(geometry.Point{Y: high - e.cut.Height()}), "teeth.land", render.Blue,
 			e.Say("template.cutterview.land", "length", fine(e.cut.Land)))
 	}
+}
+
+// setOverDown returns the height on the paper of the set-over's dimension.
+func (e *enlargement) setOverDown(w Wheel) float64 {
+	below := e.box().Min.Y - sightPast
+	if w.Teeth != nil {
+		below = min(below, -rimShown*(w.Teeth.TipRadius-w.Teeth.RootRadius)*e.scale)
+	}
+	return below - 7
+}
+
+// infeedAcross returns where across the paper the infeed's dimension stands: in
+// front of the form.
+func (e *enlargement) infeedAcross() float64 {
+	front := min(0, e.cut.Form.Edge.Bounds().Min.X)
+	return e.at(geometry.Point{X: front - 0.8*sightPast/e.scale}).X
 }
 
 // setOver draws the wheel's centre line and dimensions the set-over at a height
