@@ -77,3 +77,15 @@ func NearestDrill(mm float64) TwistDrill {
 	}
 	return best
 }
+
+// DrillFrom returns the smallest drill of at least a diameter in millimetres, the
+// largest there is where none is, or where the diameter is no number.
+func DrillFrom(mm float64) TwistDrill {
+	best, _ := DrillNamed("1/2")
+	for _, d := range drills() {
+		if d.MM >= mm && d.MM < best.MM {
+			best = d
+		}
+	}
+	return best
+}

@@ -1,0 +1,98 @@
+// Package mount screws wheels to their collets: where the holes come, with which
+// drills, how near they come to an edge, and how wheels that share a collet keep
+// their tips in line.
+package mount
+
+import (
+	"math"
+
+	"tipline/assets/tables"
+	"tipline/geometry"
+)
+
+// The fields that a mounting is asked for by.
+const (
+	ofScrews   geometry.Quantity = "mount.screws"
+	ofThread   geometry.Quantity = "mount.thread"
+	ofCircle   geometry.Quantity = "mount.screw_circle"
+	ofStart    geometry.Quantity = "mount.start"
+	ofBore     geometry.Quantity = "mount.collet.bore"
+	ofRegister geometry.Quantity = "mount.collet.register"
+	ofFlange   geometry.Quantity = "mount.collet.flange"
+)
+
+// MostScrews is the most screws a collet is given.
+const MostScrews = 24
+
+// largest is the largest length taken, in mm; least the smallest that a job may
+// hold.
+const (
+	largest = 10_000
+	least   = 0.01
+)
+
+// Collet is the turned piece on the arbor that a wheel is screwed to: diameters in
+// mm, each 0 where it is not known. The register is the step that the wheel's bore
+// sits on, the flange the disc that its face lies against.
+type Collet struct {
+	Bore     float64
+	Register float64
+	Flange   float64
+}
+
+// Screws are the screws through a wheel into its collet, evenly spread.
+type Screws struct {
+	Count  int // 1 to MostScrews
+	Thread tables.Thread
+	Circle float64         // diameter through their centres, mm
+	Start  *geometry.Angle // the first, clockwise from 12 o'clock; midway between arms 0 and 1 where nil
+}
+
+// check refuses what no collet can be, alone or with a wheel of that bore.
+func (c Collet) check(bore float64) error {
+	for _, l := range []struct {
+		of    geometry.Quantity
+		value float64
+	}{{ofBore, c.Bore}, {ofRegister, c.Register}, {ofFlange, c.Flange}} {
+		if !(l.value >= 0 && l.value <= largest) {
+			return geometry.Between(l.of, ordinary(l.value), 0, largest, "mount.collet-value")
+		}
+	}
+	switch {
+	case c.Register > 0 && c.Register < c.Bore+2*least:
+		return geometry.AtLeast(ofRegister, c.Register, c.Bore+2*least, "mount.register-inside-bore")
+	case bore > 0 && c.Register > bore+same:
+		return geometry.AtMost(ofRegister, c.Register, bore, "mount.register-too-large")
+	}
+	if inside := max(c.Bore, c.Register, bore); c.Flange > 0 && c.Flange < inside+2*least {
+		return geometry.AtLeast(ofFlange, c.Flange, inside+2*least, "mount.flange-too-small")
+	}
+	return nil
+}
+
+func (s Screws) check() error {
+	switch {
+	case s.Count < 1 || s.Count > MostScrews:
+		return geometry.Between(ofScrews, float64(s.Count), 1, MostScrews, "mount.screw-count")
+	case !(s.Thread.Major > 0 && s.Thread.Major <= largest && s.Thread.Tap > 0 && s.Thread.Tap < s.Thread.Major):
+		return unbounded(ofThread, s.Thread.Major, "mount.thread-unknown")
+	case !(s.Circle >= least && s.Circle <= largest):
+		return geometry.Between(ofCircle, ordinary(s.Circle), least, largest, "mount.circle-value")
+	case s.Start != nil && !(math.Abs(float64(*s.Start)) <= 1e6):
+		return geometry.Between(ofStart, ordinary(float64(*s.Start)), 0, float64(geometry.FullTurn), "mount.start-value")
+	}
+	return nil
+}
+
+// unbounded is the limit of a value that no other of its own would mend.
+func unbounded(of geometry.Quantity, value float64, code string) *geometry.Limit {
+	return &geometry.Limit{Quantity: of, Value: ordinary(value), Min: math.Inf(-1), Max: math.Inf(1), Code: code}
+}
+
+// ordinary returns v where it is a number, and 0 for what is none or endless.
+func ordinary(v float64) float64 {
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		return 0
+	}
+	return v
+}

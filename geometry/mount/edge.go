@@ -1,0 +1,98 @@
+package mount
+
+import (
+	"math"
+
+	"tipline/geometry"
+)
+
+// same is how near to an edge still counts as clear of it, in mm: coordinates
+// agree to that.
+const same = 1e-9
+
+// edge is an edge that screws may come too near to.
+type edge struct {
+	breaks, near string // what is said when a hole breaks into it, or comes near
+	inner        bool   // a larger circle is what moves away from it
+	hole         float64
+	off          func(radius float64) float64 // from a screw's centre, where the screws stand at that radius; negative within
+	slope        float64                      // the most by which off grows with the radius
+}
+
+// slack returns how much more than need the edge is away, in mm of radius that
+// the screws would have to move at least to gain or lose it.
+func (e edge) slack(radius, need float64) float64 { return (e.off(radius) - need) / e.slope }
+
+// edges lists the edges round the screws of a bench.
+func (b bench) edges() []edge {
+	through, tapped := b.clear.MM/2, b.screws.Thread.Tap/2
+	var all []edge
+	for _, s := range b.seats {
+		if s.Bore > 0 {
+			all = append(all, inward("mount.breaks-bore", "mount.near-bore", through, s.Bore/2))
+		}
+		all = append(all, outward("mount.breaks-root", "mount.near-root", through, s.Root/2))
+		all = append(all, b.openings(s, through)...)
+	}
+	if core := max(b.collet.Register, b.collet.Bore); core > 0 {
+		all = append(all, inward("mount.breaks-register", "mount.near-register", tapped, core/2))
+	}
+	if b.collet.Flange > 0 {
+		all = append(all, outward("mount.breaks-flange", "mount.near-flange", tapped, b.collet.Flange/2))
+	}
+	if b.screws.Count > 1 {
+		all = append(all, b.neighbour(through))
+	}
+	return all
+}
+
+// inward is the circle of an opening round the centre.
+func inward(breaks, near string, hole, radius float64) edge {
+	return edge{breaks, near, true, hole, func(r float64) float64 { return r - radius }, 1}
+}
+
+// outward is the circle round which metal ends.
+func outward(breaks, near string, hole, radius float64) edge {
+	return edge{breaks, near, false, hole, func(r float64) float64 { return radius - r }, 1}
+}
+
+// neighbour is the edge of the next screw's hole.
+func (b bench) neighbour(hole float64) edge {
+	chord := 2 * math.Sin(math.Pi/float64(b.screws.Count))
+	return edge{"mount.breaks-next", "mount.near-next", true, hole, func(r float64) float64 { return chord*r - hole }, chord}
+}
+
+// openings are a wheel's windows and other holes.
+func (b bench) openings(s Seat, hole float64) []edge {
+	var all []edge
+	for _, w := range s.Windows {
+		if w.Len() == 0 {
+			continue
+		}
+		off := func(p geometry.Point) float64 {
+			q, _ := w.Nearest(p)
+			if w.Contains(p) {
+				return -p.Dist(q)
+			}
+			return p.Dist(q)
+		}
+		all = append(all, edge{"mount.breaks-window", "mount.near-window", false, hole, b.worst(off), 1})
+	}
+	for _, h := range s.Holes {
+		off := func(p geometry.Point) float64 { return p.Dist(h.At) - h.Diameter/2 }
+		all = append(all, edge{"mount.breaks-hole", "mount.near-hole", false, hole, b.worst(off), 1})
+	}
+	return all
+}
+
+// worst returns the least of what off says of any screw.
+func (b bench) worst(off func(geometry.Point) float64) func(float64) float64 {
+	ways := b.ways()
+	return func(r float64) float64 {
+		least := math.Inf(1)
+		for _, w := range ways {
+			least = min(least, off(w.Times(r)))
+		}
+		return least
+	}
+}
