@@ -116,7 +116,8 @@ func (k comparison) worst(infeed float64) Deviation {
 // greatest returns the greatest deviation along an edge, by size, of those that
 // count. It is looked for at places along each piece; then where from one place to
 // the next it ceases to count; and about every place that stands out among its
-// neighbours and by half as much as the greatest.
+// neighbours, unless it is less than the greatest by more than the way to the
+// next place: a distance changes by no more than the way gone.
 func greatest(edge sweep, off func(geometry.Point) (float64, bool)) Deviation {
 	var most Deviation
 	for _, g := range edge {
@@ -140,7 +141,7 @@ func greatest(edge sweep, off func(geometry.Point) (float64, bool)) Deviation {
 		}
 		for n, v := range size {
 			lo, hi := max(n-1, 0), min(n+1, places)
-			if v > math.Abs(most.Off)/2 && v >= size[lo] && v >= size[hi] {
+			if v+g.Length()/places > math.Abs(most.Off) && v >= size[lo] && v >= size[hi] {
 				sizeAt(golden(float64(lo)/places, float64(hi)/places, closer, sizeAt))
 			}
 		}

@@ -29,3 +29,22 @@ func TestBitAsDrawn(t *testing.T) {
 		}
 	})
 }
+
+// No infeed of a hundred comes nearer than the best by more than the places that
+// are looked at while it is sought may hide.
+func TestBestInfeed(t *testing.T) {
+	eachBit(t, 76, 300, func(say string, c Cut, corners []Corner, g Ground) {
+		k := newComparison(c, g.Cut)
+		require.LessOrEqual(t, math.Abs(g.BestDeviation.Off), math.Abs(g.Worst.Off), say)
+		require.InDelta(t, g.BestDeviation.Off, k.worst(g.Best).Off, 1e-12)
+		require.InDelta(t, g.BestLand, g.Cut.LandAt(g.Best), 1e-12)
+		for i := range 100 {
+			d := c.Infeed * (0.5 + float64(i)/100)
+			if g.Cut.TouchHeight-d < g.Cut.edge().touch(c.SetOver, g.Cut.leastRoot()) {
+				continue
+			}
+			off := math.Abs(k.worst(d).Off)
+			require.GreaterOrEqual(t, off, 0.85*math.Abs(g.BestDeviation.Off)-asGood, "infeed %g of %g, best %g: %s", d, c.Infeed, g.Best, say)
+		}
+	})
+}

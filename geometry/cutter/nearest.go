@@ -10,8 +10,8 @@ import (
 // closed in on to a share of 0.618 to the power of infeedCloser.
 const (
 	infeedSteps  = 24
-	infeedCloser = 26
-	roughPlaces  = 6 // along each piece while seeking
+	infeedCloser = 16
+	roughPlaces  = 10 // along each piece while seeking
 )
 
 // asGood is by how much in mm another infeed must come nearer than the one that
@@ -39,11 +39,14 @@ func (k comparison) nearest(set Deviation) (infeed float64, off Deviation) {
 			at, lowest = least+float64(i)*step, v
 		}
 	}
-	at = golden(math.Max(at-step, least), math.Min(at+step, most), infeedCloser, func(d float64) float64 { return -rough(d) })
-	if off = k.worst(at); math.Abs(off.Off) > math.Abs(set.Off)-asGood {
-		return d, set
+	closed := golden(math.Max(at-step, least), math.Min(at+step, most), infeedCloser, func(d float64) float64 { return -rough(d) })
+	infeed, off = d, set
+	for _, d := range [2]float64{at, closed} {
+		if w := k.worst(d); math.Abs(w.Off) < math.Abs(off.Off)-asGood {
+			infeed, off = d, w
+		}
 	}
-	return at, off
+	return infeed, off
 }
 
 // rough returns the greatest deviation over infeed, at a few places only, for

@@ -17,6 +17,7 @@ type measured struct {
 	from, to, centre geometry.Point
 	radius, bulge    float64
 	flank            bool // it is not part of a floor
+	box              geometry.Box
 }
 
 // ruler returns the swept edge as a ruler; flank says which pieces are flanks.
@@ -24,7 +25,7 @@ func (s sweep) ruler(flank func(geometry.Segment) bool) ruler {
 	r := ruler{make([]measured, len(s)), s.inset(0)}
 	for i, g := range s {
 		a, _ := g.Arc()
-		r.pieces[i] = measured{g.From, g.To, a.Centre, a.Radius, g.Bulge, flank(g)}
+		r.pieces[i] = measured{g.From, g.To, a.Centre, a.Radius, g.Bulge, flank(g), g.Bounds()}
 	}
 	return r
 }
@@ -34,10 +35,13 @@ func (s sweep) ruler(flank func(geometry.Segment) bool) ruler {
 func (r ruler) dist(p geometry.Point) (d float64, flank bool) {
 	flanks, floors := math.Inf(1), math.Inf(1)
 	for i := range r.pieces {
-		if m := &r.pieces[i]; m.flank {
-			flanks = min(flanks, m.dist(p))
-		} else {
-			floors = min(floors, m.dist(p))
+		m := &r.pieces[i]
+		least := &floors
+		if m.flank {
+			least = &flanks
+		}
+		if !m.beyond(p, *least) {
+			*least = min(*least, m.dist(p))
 		}
 	}
 	return min(flanks, floors), flanks <= floors+coincide
@@ -46,11 +50,18 @@ func (r ruler) dist(p geometry.Point) (d float64, flank bool) {
 // cutAway reports whether p lies above the edge, where the form has been.
 func (r ruler) cutAway(p geometry.Point) bool { return p.Y > r.over.lowest(p.X) }
 
+// beyond reports whether the piece's box is at least d from p.
+func (m *measured) beyond(p geometry.Point, d float64) bool {
+	x := max(m.box.Min.X-p.X, p.X-m.box.Max.X, 0)
+	y := max(m.box.Min.Y-p.Y, p.Y-m.box.Max.Y, 0)
+	return x*x+y*y >= d*d
+}
+
 func (m *measured) dist(p geometry.Point) float64 {
 	chord, way := m.to.Sub(m.from), p.Sub(m.from)
 	if m.bulge == 0 {
 		t := way.Dot(chord) / chord.Dot(chord)
-		off := way.Sub(chord.Times(math.Min(1, math.Max(0, t))))
+		off := way.Sub(chord.Times(min(1, max(0, t))))
 		return math.Sqrt(off.Dot(off))
 	}
 	out := p.Sub(m.centre)
@@ -61,5 +72,5 @@ func (m *measured) dist(p geometry.Point) float64 {
 		return math.Abs(length - m.radius)
 	}
 	back := p.Sub(m.to)
-	return math.Sqrt(math.Min(way.Dot(way), back.Dot(back)))
+	return math.Sqrt(min(way.Dot(way), back.Dot(back)))
 }
