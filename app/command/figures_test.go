@@ -22,13 +22,15 @@ func figuresOf(t *testing.T, args ...string) plain {
 	return p
 }
 
-func (p plain) wheel(t *testing.T, id string) plain {
-	for _, w := range p["wheels"].([]any) {
-		if w.(map[string]any)["id"] == id {
-			return w.(map[string]any)
+func (p plain) wheel(t *testing.T, id string) plain { return p.part(t, "wheels", id) }
+
+func (p plain) part(t *testing.T, list, id string) plain {
+	for _, part := range p[list].([]any) {
+		if part.(map[string]any)["id"] == id {
+			return part.(map[string]any)
 		}
 	}
-	require.Fail(t, "no wheel", id)
+	require.Fail(t, "no part", id)
 	return nil
 }
 
@@ -45,8 +47,7 @@ func (p plain) names() []string {
 func TestNamesOfTheFigures(t *testing.T) {
 	p := figuresOf(t, sampleJob(t))
 	require.ElementsMatch(t, []string{"wheels", "pinions", "pairs", "trains", "stacks", "findings"}, p.names())
-	require.Len(t, p["wheels"], 6)
-	require.Empty(t, p["pinions"])
+	require.Len(t, p["wheels"], 7)
 	great := p.wheel(t, "great")
 	require.ElementsMatch(t, []string{
 		"id", "teeth", "tip_diameter_mm", "root_diameter_mm", "pitch_diameter_mm", "crossing", "cutter", "dividing",
@@ -57,14 +58,14 @@ func TestNamesOfTheFigures(t *testing.T) {
 	}, great.at("crossing").names())
 	require.ElementsMatch(t, []string{
 		"set_over_mm", "touch_height_mm", "infeed_mm", "root_radius_mm", "usable_thickness_mm",
-		"smallest_concave_radius_mm",
+		"smallest_concave_radius_mm", "cutting_speed_m_min", "spindle_speed_rpm",
 	}, great.at("cutter").names())
 	require.ElementsMatch(t, []string{"turns", "holes", "circle", "error_um"}, great.at("dividing").names())
 	escape := p.wheel(t, "escape")
 	require.NotContains(t, escape.names(), "pitch_diameter_mm")
 	require.ElementsMatch(t, []string{
 		"set_over_mm", "touch_height_mm", "infeed_mm", "land_mm", "root_radius_mm", "back_radius_mm",
-		"usable_thickness_mm",
+		"usable_thickness_mm", "cutting_speed_m_min", "spindle_speed_rpm", "ground",
 	}, escape.at("cutter").names())
 	require.ElementsMatch(t, []string{"turns", "holes", "error_um"}, escape.at("dividing").names(), "60 to 30 is whole turns")
 	for _, f := range p["findings"].([]any) {
@@ -81,6 +82,7 @@ func TestHeelLimitWhereThereIsOne(t *testing.T) {
 	cutter := figuresOf(t, jobFile(t, short)).wheel(t, "escape").at("cutter")
 	require.Greater(t, cutter["heel_limit_mm"], 0.0)
 	require.Less(t, cutter["heel_limit_mm"], cutter["usable_thickness_mm"])
+	require.Greater(t, cutter["least_swing_mm"], 4.0)
 }
 
 // What follows from the plan's numbers by one line of arithmetic.

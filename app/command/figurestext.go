@@ -107,6 +107,12 @@ func (p printer) value(name string, v reflect.Value) string {
 		return p.several(name, v)
 	case []float64:
 		return p.several(name, v)
+	case [][]float64:
+		places := make([]string, len(v))
+		for i := range v {
+			places[i] = p.several(name, v[i])
+		}
+		return strings.Join(places, "; ")
 	}
 	return strings.Trim(strings.Join(strings.Fields(fmt.Sprint(v.Interface())), ", "), "[]")
 }
@@ -127,6 +133,8 @@ func (p printer) number(name string, v float64) string {
 	}{
 		{"_g_mm2", func() string { return p.significant(v) + " g·mm²" }},
 		{"_g_mm", func() string { return p.units.Number(v, 3) + " g·mm" }},
+		{"_m_min", func() string { return p.significant(v) + " m/min" }},
+		{"_rpm", func() string { return p.units.Number(v, 0) + " " + p.words.Say("figures.rpm") }},
 		{"_um_per_n", func() string { return p.significant(v) + " µm/N" }},
 		{"_um", func() string { return p.units.Number(v, 1) + " µm" }},
 		{"_mm2", func() string { return p.units.Number(v, 2) + " mm²" }},

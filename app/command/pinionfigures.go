@@ -36,9 +36,7 @@ func pinionFigures(p *solve.Pinion) (PinionFigures, bool) {
 	default:
 		return f, false
 	}
-	if p.Cut != nil {
-		f.Cutter = cutterFigures(p.Cut, p.Relief)
-	}
+	f.Cutter = cutterFigures(&p.Tooling, false)
 	if p.Dividing != nil {
 		f.Dividing = dividingFigures(p.Dividing)
 	}

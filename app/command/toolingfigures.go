@@ -1,6 +1,7 @@
 package command
 
 import (
+	"tipline/app/solve"
 	"tipline/geometry/cutter"
 	"tipline/geometry/dividing"
 )
@@ -17,6 +18,26 @@ type CutterFigures struct {
 	HeelLimit       *float64 `json:"heel_limit_mm,omitempty"`
 	UsableThickness *float64 `json:"usable_thickness_mm,omitempty"`
 	SmallestConcave *float64 `json:"smallest_concave_radius_mm,omitempty"`
+
+	LeastClearance *float64       `json:"least_clearance_deg,omitempty"` // where the heel rubs, what would do
+	LeastSwing     *float64       `json:"least_swing_mm,omitempty"`      // likewise
+	SideClearance  *float64       `json:"side_clearance_deg,omitempty"`  // the least, on a bit ground by a formed wheel
+	CuttingSpeed   []float64      `json:"cutting_speed_m_min,omitempty"` // from, to
+	SpindleSpeed   []float64      `json:"spindle_speed_rpm,omitempty"`   // likewise
+	Ground         *GroundFigures `json:"ground,omitempty"`
+}
+
+// GroundFigures are what the bit cuts as it was measured. Places are x across and
+// y up the form; metal left on is positive.
+type GroundFigures struct {
+	Deviation        float64     `json:"deviation_um"`
+	At               []float64   `json:"deviation_at_mm"`
+	Land             *float64    `json:"land_mm,omitempty"`
+	RootRadius       float64     `json:"root_radius_mm"`
+	NearestInfeed    float64     `json:"nearest_infeed_mm"`
+	NearestDeviation float64     `json:"nearest_deviation_um"`
+	NearestLand      *float64    `json:"nearest_land_mm,omitempty"`
+	Undercut         [][]float64 `json:"undercut_at_mm,omitempty"`
 }
 
 // DividingFigures are how a wheel is indexed.
@@ -27,14 +48,51 @@ type DividingFigures struct {
 	Error  float64 `json:"error_um"`
 }
 
-func cutterFigures(c *cutter.Cut, r *cutter.Relief) *CutterFigures {
+// cutterFigures returns nil where no cutter was asked for or can be built. The land
+// is a pointed tooth's.
+func cutterFigures(t *solve.Tooling, pointed bool) *CutterFigures {
+	c := t.Cut
+	if c == nil {
+		return nil
+	}
 	f := &CutterFigures{
 		SetOver: c.SetOver, TouchHeight: c.TouchHeight, Infeed: c.Infeed,
 		RootRadius: c.RootRadius, BackRadius: some(c.BackRadius), BackAngle: some(c.BackAngle.Degrees()),
 	}
-	if r != nil {
+	if pointed {
+		f.Land = &c.Land
+	}
+	if r := t.Relief; r != nil {
 		f.UsableThickness, f.SmallestConcave = &r.UsableThickness, some(r.SmallestConcave)
 		f.HeelLimit = some(r.HeelLimit)
+		if r.HeelLimit > 0 {
+			f.LeastSwing, f.LeastClearance = some(r.LeastSwing), some(t.Clears.Degrees())
+		}
+	}
+	if t.Side != nil {
+		side := t.Side.Least.Degrees()
+		f.SideClearance = &side
+	}
+	if v := t.Speed; v != nil {
+		f.CuttingSpeed, f.SpindleSpeed = []float64{v.Low, v.High}, []float64{v.Slow, v.Fast}
+	}
+	f.Ground = groundFigures(t.Ground, pointed)
+	return f
+}
+
+func groundFigures(g *cutter.Ground, pointed bool) *GroundFigures {
+	if g == nil {
+		return nil
+	}
+	f := &GroundFigures{
+		Deviation: 1000 * g.Worst.Off, At: []float64{g.Worst.At.X, g.Worst.At.Y}, RootRadius: g.Cut.RootRadius,
+		NearestInfeed: g.Best, NearestDeviation: 1000 * g.BestDeviation.Off,
+	}
+	if pointed {
+		f.Land, f.NearestLand = &g.Cut.Land, &g.BestLand
+	}
+	for _, p := range g.Undercut {
+		f.Undercut = append(f.Undercut, []float64{p.X, p.Y})
 	}
 	return f
 }

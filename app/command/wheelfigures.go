@@ -42,12 +42,7 @@ func wheelFigures(w *solve.Wheel) (WheelFigures, bool) {
 	if w.Crossing != nil {
 		f.Crossing = crossingFigures(w.Crossing)
 	}
-	if w.Cut != nil {
-		f.Cutter = cutterFigures(w.Cut, w.Relief)
-		if w.Teeth.Form == "pointed" || w.Teeth.Form == "ratchet" {
-			f.Cutter.Land = &w.Cut.Land
-		}
-	}
+	f.Cutter = cutterFigures(&w.Tooling, w.Pointed())
 	if w.Dividing != nil {
 		f.Dividing = dividingFigures(w.Dividing)
 	}

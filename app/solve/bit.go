@@ -31,9 +31,9 @@ func (t *Tooling) solveBit(r *reader, b *job.Bit) {
 	if r.fail("cutter.bit.chain[0].x", err) {
 		return
 	}
-	t.Ground = &ground
+	t.Ground, t.BitBase = &ground, corners[0].Y-ground.Form.Edge.Vertex(0).Y
 	t.deviationFindings(r)
-	t.undercutFindings(r, corners)
+	t.undercutFindings(r)
 }
 
 // corners reads the corners of a measured bit; a radius left empty is a line.
@@ -93,9 +93,8 @@ func (w *Wheel) bitLandFinding(r *reader) {
 
 // undercutFindings names the corner nearest to each place where the edge turns
 // back under itself.
-func (t *Tooling) undercutFindings(r *reader, corners []cutter.Corner) {
+func (t *Tooling) undercutFindings(r *reader) {
 	edge := t.Ground.Form.Edge
-	base := corners[0].Y - edge.Vertex(0).Y
 	for _, p := range t.Ground.Undercut {
 		nearest := 0
 		for i := range edge.Len() + 1 {
@@ -104,6 +103,6 @@ func (t *Tooling) undercutFindings(r *reader, corners []cutter.Corner) {
 			}
 		}
 		r.find(Caution, geometry.Quantity(fmt.Sprintf("cutter.bit.chain[%d].x", nearest)), "bit.undercut",
-			number("x", p.X, Length), number("y", p.Y+base, Length))
+			number("x", p.X, Length), number("y", p.Y+t.BitBase, Length))
 	}
 }

@@ -32,10 +32,9 @@ func (p *Pinion) Said() []Finding { return p.Findings }
 
 // Template hands the pinion over to be drawn.
 func (p *Pinion) Template() template.Wheel {
-	return template.Wheel{
-		ID: p.ID(), Name: p.Part.Name, Enters: p.Enters, Bore: p.Bore, Thickness: p.Thickness,
-		Teeth: p.Leaves, Lantern: p.Lantern, Cut: p.Cut, Relief: p.Relief, Dividing: p.Dividing,
-	}
+	return p.onto(template.Wheel{
+		ID: p.ID(), Name: p.Part.Name, Bore: p.Bore, Thickness: p.Thickness, Teeth: p.Leaves, Lantern: p.Lantern,
+	})
 }
 
 // usualPinionRatio is the ratio to its wheel that a pinion's leaves are made for

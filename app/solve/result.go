@@ -63,11 +63,10 @@ func (w *Wheel) Said() []Finding { return w.Findings }
 
 // Template hands the wheel over to be drawn.
 func (w *Wheel) Template() template.Wheel {
-	return template.Wheel{
-		ID: w.Part.ID, Name: w.Part.Name, Hand: w.Hand, Enters: w.Enters,
-		Bore: w.Bore, Thickness: w.Thickness, Oversize: w.Oversize, Material: w.Material,
-		Teeth: w.Teeth, Cut: w.Cut, Relief: w.Relief, Crossing: w.Crossing, Dividing: w.Dividing,
-	}
+	return w.onto(template.Wheel{
+		ID: w.Part.ID, Name: w.Part.Name, Hand: w.Hand, Bore: w.Bore, Thickness: w.Thickness, Oversize: w.Oversize,
+		Material: w.Material, Teeth: w.Teeth, Crossing: w.Crossing,
+	})
 }
 
 // Wheel returns the wheel with this id, or nil.

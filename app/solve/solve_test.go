@@ -75,7 +75,7 @@ func TestBadValues(t *testing.T) {
 			require.Equal(t, row.teethRemain, r.Wheel(row.part).Teeth != nil)
 			for _, other := range r.Wheels {
 				if other.Part.ID != row.part {
-					require.NotNil(t, other.Crossing, "the other wheels stand")
+					require.NotNil(t, other.Relief, "the other wheels stand")
 				}
 			}
 			t.Log(says)

@@ -5,6 +5,7 @@ import (
 	"tipline/geometry"
 	"tipline/geometry/cutter"
 	"tipline/geometry/dividing"
+	"tipline/render/template"
 )
 
 // Tooling is how the teeth of a part are cut and divided. What was not asked for
@@ -20,6 +21,7 @@ type Tooling struct {
 	Side       *cutter.SquareClearance
 	Speed      *Speed         // nil when not swung
 	Ground     *cutter.Ground // the bit as it was measured
+	BitBase    float64        // the height at which its lowest point was typed
 	Photograph *Photograph    // of the bit
 	Dividing   *dividing.Answer
 }
@@ -49,4 +51,13 @@ func (t *Tooling) solveCutter(r *reader, c *job.Cutter, material string) {
 	t.solveGrinding(r, c)
 	t.solveSpeed(r, c, material)
 	t.solveBit(r, c.Bit)
+}
+
+// onto hands the tooling over with the part that it makes the teeth of. The
+// photograph needs its picture, which is not read here.
+func (t *Tooling) onto(w template.Wheel) template.Wheel {
+	w.Enters, w.Rake, w.Formed, w.WheelEdge = t.Enters, t.Rake, t.Formed, t.WheelEdge
+	w.Cut, w.Relief, w.Dividing = t.Cut, t.Relief, t.Dividing
+	w.Ground, w.BitBase = t.Ground, t.BitBase
+	return w
 }

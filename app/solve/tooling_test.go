@@ -82,8 +82,13 @@ func TestSpindleSpeed(t *testing.T) {
 }
 
 // typedBit types the corners of a form as a maker would, to 0.001 mm, into a
-// wheel's measured bit.
+// wheel's measured bit, instead of what stands there.
 func typedBit(t *testing.T, j *job.Job, wheel string, corners []cutter.Corner) *job.Job {
+	for j.Wheel(wheel).Cutter.Bit != nil {
+		next, err := j.Remove(wheel, "cutter.bit.chain[0]")
+		require.NoError(t, err)
+		j = next
+	}
 	for i, c := range corners {
 		for name, v := range map[string]float64{"x": c.X, "y": c.Y, "radius": c.Radius} {
 			text := fmt.Sprintf("%.3f mm", v)

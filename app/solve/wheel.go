@@ -15,7 +15,7 @@ func solveWheel(part *job.Wheel, unit measure.Unit) *Wheel {
 	w.solveTeeth(r)
 	w.checkBore(r)
 	w.solveCutter(r, part.Cutter, w.Material.Name)
-	if w.Cut != nil && w.pointed() {
+	if w.Cut != nil && w.Pointed() {
 		w.depthFinding(r)
 		w.bitLandFinding(r)
 	}
@@ -27,8 +27,8 @@ func solveWheel(part *job.Wheel, unit measure.Unit) *Wheel {
 	return w
 }
 
-// pointed reports whether the cutter makes the teeth.
-func (w *Wheel) pointed() bool {
+// Pointed reports whether the cutter makes the teeth.
+func (w *Wheel) Pointed() bool {
 	return w.Teeth != nil && (w.Teeth.Form == "pointed" || w.Teeth.Form == "ratchet")
 }
 
