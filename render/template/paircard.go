@@ -3,16 +3,109 @@ package template
 import (
 	"fmt"
 
+	"tipline/geometry"
 	"tipline/render"
 )
 
-// DepthingCard is the card for setting the centres of a pair. ErrNothing if the
+// Measures of a depthing card in millimetres: the picture of the mesh, and how the
+// steps stand below it, two side by side.
+const (
+	cardMesh   = 84.0
+	cardStep   = 86.0 // width of a step
+	cardSteps  = 92.0 // from one column of steps to the next
+	cardFigure = 80.0 // width of the figures left of the picture
+)
+
+// DepthingCard is the card for setting the centres of a pair: the distance, large,
+// the pair's figures, the mesh where its speed strays most, how to set a depthing
+// tool by it and what to look for, and room for what was measured. ErrNothing if the
 // pair was not turned in mesh.
 func DepthingCard(p Pair, s Style) (*render.Drawing, error) {
 	if len(p.Turn.Steps) == 0 {
 		return nil, fmt.Errorf("depthing card of %s: %w", p.ID, ErrNothing)
 	}
 	c := newCard(Wheel{ID: p.ID}, s, s.Words.Say("cards.depthing.title", "name", p.Name), s.Words.Say("cards.depthing.line"))
-	c.length("centres", c.Say("cards.depthing.centres"), p.Turn.Centres)
+	c.text(0, c.y-labelHeight, labelHeight, render.Black, false, "centres", c.Say("cards.depthing.centres"))
+	c.text(0, c.y-labelHeight-5-largeHeight, largeHeight, render.Black, true, "centres", s.Units.Fine(p.Turn.Centres))
+	c.text(0, c.y-labelHeight-5-largeHeight-9, 5, render.Grey, false, "centres", c.other().Fine(p.Turn.Centres))
+	c.y -= 34
+	for _, f := range depthingFigures(p, s) {
+		c.figure(f)
+	}
+	c.beside(worstMesh(p, s))
+	c.y = min(c.y, c.Drawing.Bounds().Min.Y) - 6
+	c.rule(c.y)
+	c.y -= 6
+	c.depthingSteps(p)
+	c.pencil(c.Say("cards.depthing.measured", "unit", s.Units.Name()))
 	return c.Drawing, nil
+}
+
+// depthingFigures are a pair's figures as the card lists them.
+func depthingFigures(p Pair, s Style) []Figure {
+	t, u := p.Turn, s.Units
+	say := func(key string, args ...any) string { return s.Words.Say("cards.depthing."+key, args...) }
+	return []Figure{
+		{say("wheel"), say("count", "n", p.Driver.Count, "diameter", u.Length(2*p.Driver.PitchRadius))},
+		{say("pinion"), say("count", "n", p.Follower.Count, "diameter", u.Length(2*p.Follower.PitchRadius))},
+		{say("ratio"), u.Number(t.Mean, 3) + " : 1"},
+		{say("nominal"), u.Fine(p.Nominal)},
+		{say("backlash"), u.Length(t.PitchPlay)},
+		{say("contact"), u.Number(t.Contact, 2)},
+		{say("approach"), u.Angle(t.Approach)},
+	}
+}
+
+// figure writes a figure with its name left of it and a hairline below.
+func (c *card) figure(f Figure) {
+	c.text(0, c.y-2.5, 2.5, render.Grey, false, "centres", f.Label)
+	c.Write(Stroke{Layer: render.LayerText, Quantity: "centres", Ink: render.Black}, render.Text{
+		At: geometry.Point{X: cardFigure, Y: c.y - 2.5}, Height: 2.5, Align: render.Right, String: f.Value,
+	})
+	c.y -= 6
+}
+
+// worstMesh draws the mesh where the speed strays most, and says by how much.
+func worstMesh(p Pair, s Style) *render.Drawing {
+	b := NewBoard(p.ID, s)
+	m := newMeshing(b, p, p.place(float64(p.Turn.WorstStep)/float64(len(p.Turn.Steps))), cardMesh)
+	m.draw()
+	frame := m.frame()
+	b.Write(Stroke{Layer: render.LayerText, Quantity: "centres", Ink: render.Grey}, render.Text{
+		At: geometry.Point{X: frame.Centre().X, Y: frame.Min.Y - 5}, Height: 2.5, Align: render.Middle,
+		String: b.Say("cards.depthing.worst", "error", signed(s.Units.Number, 100*(m.place.speed/p.Turn.Mean-1))),
+	})
+	return b.Drawing
+}
+
+// depthingSteps writes what to do, in two columns.
+func (c *card) depthingSteps(p Pair) {
+	top := c.y
+	for i, step := range []string{"set", "shake", "run", "mark"} {
+		if i == 2 {
+			c.y = top
+		}
+		c.stepBeside(cardSteps*float64(i/2), c.Say("cards.depthing."+step),
+			c.Say("cards.depthing."+step+".how", "backlash", c.Style.Units.Length(p.Turn.PitchPlay)))
+	}
+}
+
+// stepBeside writes a step without a figure in a column of the card.
+func (c *card) stepBeside(x float64, label, how string) {
+	c.tick(x, c.y-tickSize)
+	c.text(x+8, c.y-labelHeight-0.4, labelHeight, render.Black, true, "centres", label)
+	y := c.y - labelHeight - 0.4
+	for _, line := range Wrap(how, 2.5, cardStep-10, false) {
+		y -= 4.4
+		c.text(x+8, y, 2.5, render.Grey, false, "centres", line)
+	}
+	c.y = y - 6
+}
+
+// pencil leaves a line at the foot of the card to write on.
+func (c *card) pencil(label string) {
+	y := c.Drawing.Bounds().Min.Y - 12
+	t := c.text(0, y, labelHeight, render.Black, false, "centres", label)
+	c.Line(Stroke{Layer: render.LayerText, Quantity: "centres", Pen: render.Thin},
+		geometry.Line{From: geometry.Point{X: t.Width() + 3, Y: y - 1}, To: geometry.Point{X: cardWidth, Y: y - 1}})
 }

@@ -16,6 +16,7 @@ const (
 	shroudTickTo   = 2.6
 	shroudNumberAt = 5.2
 	shroudApart    = 16.0 // between the edges of the two shrouds
+	leastApart     = 60.0 // between the shrouds' centres, for what they are called
 	shroudsAcross  = 150.0
 	leastNumbers   = 4.6 // along the circle, between holes' numbers
 )
@@ -49,7 +50,7 @@ func Shroud(w Wheel, s Style) (*render.Drawing, error) {
 // secondShroud returns where the second shroud stands: beside the first, or below
 // it where they are too large for that.
 func secondShroud(l tooth.LanternPinion) geometry.Point {
-	apart := l.Shroud + 2*shroudNumberAt + shroudApart
+	apart := max(l.Shroud+2*shroudNumberAt+shroudApart, leastApart)
 	if apart+l.Shroud > shroudsAcross {
 		return geometry.Point{Y: -apart}
 	}
@@ -159,20 +160,9 @@ func ShroudNotes(w Wheel, s Style) Notes {
 	}
 	n.Figures = []Figure{
 		{say("figure.trundles"), s.Words.Say("template.shroud.trundles", "n", len(l.Holes), "diameter", s.Units.Fine(l.TrundleDiameter))},
-		{say("figure.drill"), drillName(*l, s)},
+		{say("figure.drill"), l.Drill.Name + ", " + s.Units.Fine(l.Drill.MM)},
 		{say("figure.step"), s.Units.Fine(l.Step)},
 		{say("figure.shroud"), s.Units.Length(l.Shroud)},
 	}
 	return n
-}
-
-// drillName names the drill nearest to the trundles and how far it is off.
-func drillName(l tooth.LanternPinion, s Style) string {
-	off := l.Drill.MM - l.TrundleDiameter
-	text := l.Drill.Name + ", " + s.Units.Fine(l.Drill.MM)
-	sign := "+"
-	if off < 0 {
-		sign = "−"
-	}
-	return text + " (" + sign + s.Units.Fine(math.Abs(off)) + ")"
 }

@@ -1,11 +1,9 @@
 package template
 
 import (
-	"fmt"
 	"math/big"
 
 	"tipline/geometry/depthing"
-	"tipline/render"
 )
 
 // Train is the way from one arbor to another through pairs, as a drawing needs it.
@@ -42,14 +40,4 @@ func (t Train) title() string {
 		return t.ID
 	}
 	return t.Arbors[0].Name + " – " + t.Arbors[len(t.Arbors)-1].Name
-}
-
-// TrainCard is the card of a train. ErrNothing if it has no pairs.
-func TrainCard(t Train, s Style) (*render.Drawing, error) {
-	if len(t.Arbors) < 2 {
-		return nil, fmt.Errorf("train card of %s: %w", t.ID, ErrNothing)
-	}
-	c := newCard(Wheel{ID: t.ID}, s, s.Words.Say("cards.train.title", "name", t.title()), s.Words.Say("cards.train.line"))
-	c.step("to", c.Say("cards.train.ratio"), t.Ratio.RatString(), "")
-	return c.Drawing, nil
 }
