@@ -74,6 +74,31 @@ func (p *Pinion) solveLeaves(r *reader, driver int) {
 		p.solveLantern(r, tooth.Lantern{Leaves: leaves, Module: module, Trundle: trundle})
 	default:
 		p.solveCut(r, tooth.Pinion{Leaves: leaves, Module: module, Ratio: ratio})
+		if p.Leaves != nil && driver == 0 && p.Part.Ratio.Empty() {
+			r.find(Note, "ratio", "pinion.usual-ratio", number("ratio", ratio, Fine))
+		}
+	}
+}
+
+// sameTrundle is how far, in mm, a drill may be from the trundles for a hole that
+// they are pressed into (common practice, no source).
+const sameTrundle = 0.02
+
+// shroudFindings says how the shrouds are laid out and drilled.
+func (p *Pinion) shroudFindings(r *reader) {
+	l := p.Lantern
+	code := "pinion.drill"
+	if off := l.Drill.MM - l.TrundleDiameter; off > sameTrundle {
+		code = "pinion.drill-large"
+	} else if off < -sameTrundle {
+		code = "pinion.drill-small"
+	}
+	r.find(Note, "trundle", code, number("trundle", l.TrundleDiameter, Length), text("drill", l.Drill.Name),
+		number("size", l.Drill.MM, Length))
+	r.find(Note, "leaves", "pinion.shroud", number("count", float64(len(l.Holes)), Count),
+		number("circle", 2*l.PitchRadius, Length), number("step", l.Step, Length), number("shroud", l.Shroud, Length))
+	if l.Between < l.TrundleDiameter/2 {
+		r.find(Caution, "trundle", "pinion.thin-shroud", number("between", l.Between, Length))
 	}
 }
 
@@ -85,6 +110,7 @@ func (p *Pinion) solveLantern(r *reader, l tooth.Lantern) {
 	}
 	p.Lantern = &lantern
 	r.fail("bore", lantern.CheckBore(p.Bore))
+	p.shroudFindings(r)
 	p.solveDividing(r, p.Part.Dividing, l.Leaves, lantern.PitchRadius)
 }
 
