@@ -108,7 +108,7 @@ func (c Cut) checkGround(edge geometry.Chain, base float64) error {
 	if math.IsInf(c.TouchHeight, -1) {
 		return geometry.Between(at(lowest, "x"), x, c.SetOver-c.TipRadius, c.SetOver+c.TipRadius, "cutter.bit-off-the-blank")
 	}
-	if c.RootRadius < c.leastRoot() {
+	if c.RootRadius < shallowestCut*c.TipRadius {
 		return geometry.Between(at(lowest, "x"), x, math.Inf(-1), math.Inf(1), "cutter.bit-too-deep")
 	}
 	for _, i := range []int{0, edge.Len()} {
@@ -119,11 +119,6 @@ func (c Cut) checkGround(edge geometry.Chain, base float64) error {
 		}
 	}
 	return nil
-}
-
-// leastRoot is the least root radius that leaves a wheel.
-func (c Cut) leastRoot() float64 {
-	return math.Max(shallowestCut*c.TipRadius, math.Abs(c.SetOver))
 }
 
 // lowestCorner returns the end point of the edge's pieces that is lowest.

@@ -25,7 +25,7 @@ const asGood = 1e-4
 // feeding hardly moves it.
 func (k comparison) nearest(set Deviation) (infeed float64, off Deviation) {
 	d := k.bit.Infeed
-	deepest := k.bit.TouchHeight - k.bit.edge().touch(k.bit.SetOver, k.bit.leastRoot())
+	deepest := k.bit.TouchHeight - k.bit.edge().touch(k.bit.SetOver, shallowestCut*k.bit.TipRadius)
 	reach := 8 * math.Abs(set.Off)
 	least, most := math.Max(d-reach, d/infeedSteps), math.Min(d+reach, deepest)
 	if reach < asGood || most <= least {
