@@ -25,7 +25,7 @@ type Step struct {
 	Driver   geometry.Angle // anticlockwise, 0 to a pitch
 	Follower geometry.Angle // less than nothing: it turns the other way
 	Speed    float64        // turns of the follower to one of the driver, at this moment; ±1000 times the mean at most
-	Tooth    int            // of the driver that pushes, counted clockwise from tooth 0
+	Tooth    int            // of the driver that pushes, counted clockwise from tooth 0; the leaf is as many the other way from the follower's tooth 0
 	At       geometry.Point // where it touches
 	Pairs    int            // teeth in contact to 1 µm
 	Play     geometry.Angle // how far the follower can be turned on

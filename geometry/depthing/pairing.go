@@ -43,7 +43,7 @@ func (p *pairing) at(step int) block {
 // mesh is every pair together at one step.
 type mesh struct {
 	push  touch   // the farthest on: the tooth that drives
-	tooth int     // which it is
+	tooth int     // which it is, counted anticlockwise
 	room  float64 // how far on the follower may stand at most
 	pairs int
 }
@@ -108,7 +108,7 @@ func (p *pairing) step(i int, m mesh) Step {
 	at := m.push.at.Rotate(own)
 	return Step{
 		Driver: driver, Follower: -driver*geometry.Angle(p.ratio) - geometry.Angle(m.push.lead),
-		Speed: p.speed(m.push, own), Tooth: m.tooth, At: at, Pairs: m.pairs,
+		Speed: p.speed(m.push, own), Tooth: -m.tooth, At: at, Pairs: m.pairs,
 		Play: geometry.Angle(m.room - m.push.lead),
 	}
 }
