@@ -92,6 +92,7 @@ const (
 	Blue             // layout: construction, centre lines, dimensions
 	Grey             // secondary text
 	Red              // errors, on the screen only
+	Green            // what was measured, beside what was wanted
 )
 
 // Fill is what the inside of an item's outlines is filled with, by the even-odd

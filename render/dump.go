@@ -33,7 +33,7 @@ func (d *Drawing) Dump(w io.Writer) error {
 
 var (
 	penNames   = [...]string{"none", "visible", "thin", "hidden", "centre", "hair"}
-	inkNames   = [...]string{"black", "blue", "grey", "red"}
+	inkNames   = [...]string{"black", "blue", "grey", "red", "green"}
 	fillNames  = [...]string{"none", "brass", "steel", "waste", "paper", "solid"}
 	alignments = [...]string{"left", "middle", "right"}
 )

@@ -30,6 +30,8 @@ func colour(ink render.Ink) int {
 		return 5
 	case render.Grey:
 		return 8
+	case render.Green:
+		return 3
 	case render.Red:
 		return 1
 	}

@@ -10,7 +10,7 @@ import (
 // pale is how far, in 256ths, a photograph is faded into the paper, so that lines
 // stand out on it; mostTexels how many pixels of a photograph are kept at most.
 const (
-	pale       = 112
+	pale       = 144
 	mostTexels = 32_000_000
 )
 

@@ -9,7 +9,7 @@ import (
 // Theme holds the colours a drawing is painted in.
 type Theme struct {
 	Paper, Table       color.NRGBA    // Table is what a printed sheet lies on
-	Inks               [4]color.NRGBA // by render.Ink
+	Inks               [5]color.NRGBA // by render.Ink
 	Brass, Steel, Lead color.NRGBA    // fills; Lead is the hatching of waste
 	Lit                color.NRGBA    // what a chosen field made
 }
@@ -19,9 +19,10 @@ func Light() Theme {
 	return Theme{
 		Paper: color.NRGBA{255, 255, 255, 255},
 		Table: color.NRGBA{228, 225, 217, 255},
-		Inks: [4]color.NRGBA{
+		Inks: [5]color.NRGBA{
 			render.Black: {28, 27, 25, 255}, render.Blue: {46, 95, 158, 255},
 			render.Grey: {110, 108, 102, 255}, render.Red: {178, 42, 36, 255},
+			render.Green: {20, 122, 75, 255},
 		},
 		Brass: color.NRGBA{240, 223, 178, 255},
 		Steel: color.NRGBA{214, 219, 224, 255},

@@ -21,14 +21,30 @@ func Split(s geometry.Segment, lines []geometry.Line) []geometry.Segment {
 			cuts = append(cuts, min(max(m.S, 0), 1))
 		}
 	}
+	return parts(s, cuts)
+}
+
+// parts returns the pieces of a segment between shares of its length.
+func parts(s geometry.Segment, cuts []float64) []geometry.Segment {
 	sort.Float64s(cuts)
-	var parts []geometry.Segment
+	var pieces []geometry.Segment
 	for i := 1; i < len(cuts); i++ {
 		if cuts[i] > cuts[i-1] {
-			parts = append(parts, s.Part(cuts[i-1], cuts[i]))
+			pieces = append(pieces, s.Part(cuts[i-1], cuts[i]))
 		}
 	}
-	return parts
+	return pieces
+}
+
+// splitBy cuts a segment wherever it meets an outline.
+func splitBy(s geometry.Segment, o geometry.Outline) []geometry.Segment {
+	cuts := []float64{0, 1}
+	for i := range o.Len() {
+		for _, m := range geometry.Meet(s, o.Segment(i)) {
+			cuts = append(cuts, min(max(m.S, 0), 1))
+		}
+	}
+	return parts(s, cuts)
 }
 
 // ClipOutline cuts an outline to the box, one edge after another; where it

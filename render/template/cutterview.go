@@ -17,7 +17,10 @@ const (
 
 // CutterView draws the form at depth over the teeth it leaves, enlarged by the
 // greatest scale of ISO 5455 at which the form is no wider than 90 mm, with
-// set-over, infeed, land and radii. ErrNothing if there is no form.
+// set-over, infeed, land and radii; over it the bit as it was measured, with what
+// that leaves and how far the flank then strays; under it the bit's photograph.
+// Where a heel that is too thick fouls first is marked. ErrNothing if there is no
+// form.
 func CutterView(w Wheel, s Style) (*render.Drawing, error) {
 	if w.Cut == nil {
 		return nil, fmt.Errorf("cutter of %s: %w", w.ID, ErrNothing)
@@ -25,6 +28,7 @@ func CutterView(w Wheel, s Style) (*render.Drawing, error) {
 	e := newView(w, s)
 	e.Drawing.Title = e.Say("template.cutterview.title", "name", w.title())
 	e.Drawing.Description = e.Say("template.cutterview.line")
+	e.photograph(w)
 	e.teethLeft(w, sightPast)
 	e.form()
 	e.heel()
@@ -32,8 +36,23 @@ func CutterView(w Wheel, s Style) (*render.Drawing, error) {
 	e.sightLines(true)
 	e.radii()
 	e.setting(w)
+	e.heelFoul()
+	if w.Ground != nil {
+		e.bit(w.Ground)
+		e.deviation(w.Ground)
+	}
 	e.notes.draw(e.Board, e.box())
 	return e.Drawing, nil
+}
+
+// photograph lays the bit's photograph under the drawing, which then has no fills.
+func (e *enlargement) photograph(w Wheel) {
+	if w.Photograph == nil {
+		return
+	}
+	placed := w.Photograph.Placed(geometry.Point{}, e.scale, 0)
+	e.Add("cutter.bit.photograph", render.Item{Layer: render.LayerPhotograph, Picture: &placed})
+	e.bare = true
 }
 
 // newView returns the enlargement that a view of the cutter is drawn in.
@@ -72,7 +91,7 @@ func (e *enlargement) teethLeft(w Wheel, past float64) {
 	box.Max.Y = w.Teeth.TipRadius + centre.Y + 1
 	box.Min.Y = -rimShown * (w.Teeth.TipRadius - w.Teeth.RootRadius)
 	if part, ok := ClipOutline(o.Rotate(turn).Move(centre), box); ok {
-		e.Closed(Stroke{render.LayerTeeth, "teeth", render.Thin, render.Black, render.Brass}, e.outlines([]geometry.Outline{part})...)
+		e.Closed(Stroke{render.LayerTeeth, "teeth", render.Thin, render.Black, e.filled(render.Brass)}, e.outlines([]geometry.Outline{part})...)
 	}
 }
 

@@ -18,6 +18,7 @@ type enlargement struct {
 	mirror bool
 	notes  callouts
 	tops   []render.Text // notes above the form
+	bare   bool          // nothing is filled, so that a photograph is seen
 }
 
 // Distances in millimetres of paper.
@@ -94,7 +95,15 @@ func (e *enlargement) form() {
 	if err != nil {
 		return
 	}
-	e.Closed(Stroke{render.LayerForm, "cutter", render.Visible, render.Black, render.Steel}, e.outlines([]geometry.Outline{o})...)
+	e.Closed(Stroke{render.LayerForm, "cutter", render.Visible, render.Black, e.filled(render.Steel)}, e.outlines([]geometry.Outline{o})...)
+}
+
+// filled returns the fill, or none where nothing is filled.
+func (e *enlargement) filled(f render.Fill) render.Fill {
+	if e.bare {
+		return render.NoFill
+	}
+	return f
 }
 
 // circleAtDepth draws the part of a circle about the wheel's centre that passes
