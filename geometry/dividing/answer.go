@@ -26,6 +26,8 @@ type Answer struct {
 	Exact     bool    //
 	Error     float64 // greatest error at the tip circle in µm, 0 when exact
 	Direct    []int   // direct plates that divide it
+
+	Compound *Compound // two moves on one plate instead, where no circle is exact
 }
 
 // Angle returns tooth i's angle clockwise from tooth 0, exact.

@@ -17,7 +17,7 @@ const (
 // radius in mm. Where whole turns do, no circle is used; else the smallest hole
 // circle that is exact; and where none is, the one circle on which the nearest
 // hole to each tooth is least in error at the worst tooth, the smallest of equal
-// ones. n is 1 to 100,000 and the ratio 1 to 1000; circles and direct plates have
+// ones, with the Compound that two moves make of it. n is 1 to 100,000 and the ratio 1 to 1000; circles and direct plates have
 // 1 to 10,000 holes.
 func (h Head) Divide(n int, tipRadius float64) (Answer, error) {
 	if len(h.Circles) == 0 {
@@ -34,6 +34,7 @@ func (h Head) Divide(n int, tipRadius float64) (Answer, error) {
 	if !a.Exact {
 		holes := float64(worst(n, h.Ratio*a.Circle)) / float64(n)
 		a.Error = 1000 * tipRadius * float64(a.hole()) * holes
+		a.Compound = h.compound(n, tipRadius)
 	}
 	a.Turns, a.Holes = a.Advance(1)
 	return a, nil

@@ -2,6 +2,7 @@ package dividing
 
 import (
 	"fmt"
+	"math/big"
 	"strconv"
 	"strings"
 	"testing"
@@ -23,20 +24,23 @@ func whole(t *testing.T, text string) int {
 	return n
 }
 
-// divisionsOf are the angles asked for in the published rows as divisions of the
-// turn.
-var divisionsOf = map[string]int{"1.0": 360, "0.3333 (20 min)": 1080, "45.0": 8, "54 min": 400, "24 min": 900}
+// crankOf are the angles asked for in the published rows, in turns of a crank of
+// 40 to 1, that is of 9°, as a fraction: a crank's turn of p/q is what a ratio of
+// p gives for q divisions.
+var crankOf = map[string][2]int{
+	"1.0": {1, 9}, "0.3333 (20 min)": {1, 27}, "45.0": {5, 1}, "54 min": {1, 10}, "24 min": {2, 45}, "11.5": {23, 18}, "19.0": {19, 9},
+}
 
 func TestPublishedSettings(t *testing.T) {
 	for _, kind := range []string{"plain", "angular"} {
 		for _, row := range published(t, kind) {
 			t.Run(kind+" "+row["request"]+" on "+row["hole_circle"], func(t *testing.T) {
-				n, ok := divisionsOf[row["request"]]
-				if !ok {
-					n = whole(t, row["request"])
+				crank, angle := crankOf[row["request"]]
+				if !angle {
+					crank = [2]int{whole(t, row["worm_ratio"]), whole(t, row["request"])}
 				}
-				head := Head{Ratio: whole(t, row["worm_ratio"]), Circles: []int{whole(t, row["hole_circle"])}}
-				a, err := head.Divide(n, 25)
+				head := Head{Ratio: crank[0], Circles: []int{whole(t, row["hole_circle"])}}
+				a, err := head.Divide(crank[1], 25)
 				require.NoError(t, err)
 				require.True(t, a.Exact)
 				require.Zero(t, a.Error)
@@ -53,7 +57,7 @@ func TestPublishedSettings(t *testing.T) {
 func TestPublishedApproximation(t *testing.T) {
 	row := published(t, "angular approx")[0]
 	head := Head{Ratio: whole(t, row["worm_ratio"]), Circles: []int{whole(t, row["hole_circle"])}}
-	a, err := head.Divide(divisionsOf[row["request"]], 25)
+	a, err := head.Divide(900, 25)
 	require.NoError(t, err)
 	require.False(t, a.Exact)
 	require.Equal(t, [2]string{row["whole_turns"], row["holes"]}, [2]string{fmt.Sprint(a.Turns), fmt.Sprint(a.Holes)})
@@ -128,4 +132,43 @@ func TestPublishedPlates(t *testing.T) {
 	}
 	require.ElementsMatch(t, sets["three-plate set"], tables.PlateSet())
 	require.ElementsMatch(t, sets["one-plate set"], tables.TwoSidedPlate())
+}
+
+// Each divisions that the three plates give is one that divides 40 turns of some
+// circle.
+func TestReachOfTheThreePlatesByEnumeration(t *testing.T) {
+	for n := 1; n <= 400; n++ {
+		whole := big.NewRat(40, int64(n)).IsInt()
+		for _, circle := range tables.PlateSet() {
+			whole = whole || big.NewRat(int64(40*circle), int64(n)).IsInt()
+		}
+		a, err := Head{Ratio: 40}.Divide(n, 25)
+		require.NoError(t, err)
+		require.Equal(t, whole, a.Exact, n)
+	}
+}
+
+// One turn of the crank is 360° over the ratio.
+func TestPublishedTurnOfTheCrank(t *testing.T) {
+	for _, row := range published(t, "worm") {
+		ratio := whole(t, row["worm_ratio"])
+		a, err := Head{Ratio: ratio}.Divide(ratio, 25)
+		require.NoError(t, err)
+		require.Equal(t, [2]int{1, 0}, [2]int{a.Turns, a.Holes})
+		require.InDelta(t, float64(whole(t, row["holes"])), a.Angle(1).Degrees(), 1e-12)
+	}
+}
+
+// Differential indexing turns the plate by change gears while the crank turns.
+// The gears are not worked out here: a home shop's head has none. What the crank
+// is set to, the divisions it would give with the plate still, is.
+func TestPublishedCrankOfDifferentialIndexing(t *testing.T) {
+	still := map[string]int{"271": 280, "319": 290, "2160 (1/6 deg)": 1960}
+	for _, row := range published(t, "differential") {
+		head := Head{Ratio: whole(t, row["worm_ratio"]), Circles: []int{whole(t, row["hole_circle"])}}
+		a, err := head.Divide(still[row["request"]], 25)
+		require.NoError(t, err)
+		require.True(t, a.Exact)
+		require.Equal(t, [2]string{row["whole_turns"], row["holes"]}, [2]string{fmt.Sprint(a.Turns), fmt.Sprint(a.Holes)})
+	}
 }
