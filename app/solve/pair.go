@@ -50,8 +50,8 @@ func (p *Pair) Template() (template.Pair, bool) {
 }
 
 // meshSteps is how many places of a pitch a pair is looked at in: the greatest
-// error found is within a part in a thousand of that of ten times as many.
-const meshSteps = 500
+// error found is within a hundredth of that of twenty times as many.
+const meshSteps = 250
 
 // meshKey is what a mesh hangs on: an edit of anything else leaves it as it was.
 type meshKey struct {

@@ -50,6 +50,17 @@ func TestLanternPairMeshes(t *testing.T) {
 	require.Less(t, p.Turn.WorstError, 0.01, "the flank is the trundle's own path")
 }
 
+// What the solver looks at is enough: twenty times the places of a pitch find an
+// error of speed at most a hundredth greater.
+func TestPlacesOfAPitchAreEnough(t *testing.T) {
+	for _, p := range solve.Solve(context.Background(), sample(t)).Pairs {
+		finer, err := depthing.Mesh(p.Driver, p.Follower, p.Turn.Centres, 20*len(p.Turn.Steps))
+		require.NoError(t, err)
+		require.InEpsilon(t, finer.WorstError, p.Turn.WorstError, 0.01, p.ID())
+		require.InDelta(t, finer.PitchPlay, p.Turn.PitchPlay, 1e-4, p.ID())
+	}
+}
+
 // Each thing that is wrong with a pair is said on its own field.
 func TestWhatIsWrongWithAPair(t *testing.T) {
 	for _, row := range []struct {

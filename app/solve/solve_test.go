@@ -176,40 +176,6 @@ func TestRatchetBothHands(t *testing.T) {
 	}
 }
 
-// large is a wheel of 360 teeth with six filleted windows.
-func large(t testing.TB) *job.Job {
-	j := sample(t)
-	for field, text := range map[geometry.Quantity]string{
-		"teeth.count": "360", "crossing.arms": "6", "crossing.rim": "6 mm", "crossing.hub": "40 mm",
-		"crossing.arm_at_rim": "6 mm", "crossing.arm_at_hub": "9 mm", "crossing.fillet_at_rim": "3 mm",
-		"crossing.fillet_at_hub": "4 mm",
-	} {
-		j = set(t, j, "third", field, text)
-	}
-	k := *j
-	k.Wheels = []*job.Wheel{j.Wheel("third")}
-	return &k
-}
-
-func BenchmarkSolve360Teeth(b *testing.B) {
-	j := large(b)
-	r := solve.Solve(context.Background(), j)
-	require.Empty(b, errorsOf(r, "third"))
-	require.Len(b, r.Wheels[0].Crossing.Windows, 6)
-	b.ReportAllocs()
-	for b.Loop() {
-		solve.Solve(context.Background(), j)
-	}
-}
-
-func BenchmarkSolveSample(b *testing.B) {
-	j := sample(b)
-	b.ReportAllocs()
-	for b.Loop() {
-		solve.Solve(context.Background(), j)
-	}
-}
-
 // Teeth that no count of arms divides still get their deviation or unbalance said.
 func TestTeethThatNothingDivides(t *testing.T) {
 	for placing, code := range map[string]string{
