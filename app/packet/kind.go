@@ -51,7 +51,7 @@ func (k Kind) Needs(p solve.Part) bool {
 func (k Kind) shows(t template.Wheel) bool {
 	switch k {
 	case Blank:
-		return t.Teeth != nil
+		return t.Teeth != nil || t.Lantern != nil
 	case Grinding, Setting:
 		return t.Cut != nil
 	case Dividing:

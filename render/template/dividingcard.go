@@ -18,7 +18,7 @@ func DividingCard(w Wheel, s Style) (*render.Drawing, error) {
 		return nil, fmt.Errorf("dividing card of %s: %w", w.ID, ErrNothing)
 	}
 	c := newCard(w, s, s.Words.Say("cards.dividing.title", "name", w.title()), s.Words.Say("cards.dividing.line"))
-	c.text(0, c.y-labelHeight, labelHeight, render.Black, false, "dividing", c.Say("cards.dividing.ratio", "n", a.Divisions, "ratio", a.Ratio))
+	c.text(0, c.y-labelHeight, labelHeight, render.Black, false, "dividing", c.Say(divided(w), "n", a.Divisions, "ratio", a.Ratio))
 	c.y -= 10
 	c.large(0, "dividing", c.Say("cards.dividing.turns"), a.Turns)
 	if a.Circle > 0 {
@@ -47,6 +47,17 @@ func DividingCard(w Wheel, s Style) (*render.Drawing, error) {
 	c.y = -dividingDown
 	c.angles(w)
 	return c.Drawing, nil
+}
+
+// divided returns the catalogue's key for what is divided, and by which head.
+func divided(w Wheel) string {
+	switch {
+	case w.Lantern != nil:
+		return "cards.dividing.trundles"
+	case w.isPinion():
+		return "cards.dividing.leaves"
+	}
+	return "cards.dividing.ratio"
 }
 
 // large writes a count in the largest figures with its name above.

@@ -18,6 +18,14 @@ func shroudKey(w Wheel, s Style) *Board {
 		return nil
 	}
 	b := NewBoard(w.ID, s)
+	shroudFace(b, w, k)
+	shroudFigures(b, w, k)
+	return b
+}
+
+// shroudFace draws a shroud in dimension lines at a scale, with the step from hole
+// to hole.
+func shroudFace(b *Board, w Wheel, k float64) {
 	l, o := w.Lantern, geometry.Point{}
 	line := func(q geometry.Quantity) Stroke {
 		return Stroke{Layer: render.LayerDimensions, Quantity: q, Pen: render.Thin}
@@ -25,16 +33,17 @@ func shroudKey(w Wheel, s Style) *Board {
 	b.Circle(line("leaves"), o, k*l.Shroud/2)
 	b.Circle(line("bore"), o, k*w.Bore/2)
 	b.Circle(Stroke{Layer: render.LayerDimensions, Quantity: "module", Pen: render.Centre, Ink: render.Blue}, o, k*l.PitchRadius)
-	step := holeStep(len(l.Holes), k*(l.PitchRadius-l.TrundleDiameter/2)-2*shroudNumberAt)
+	inner := k*(l.PitchRadius-l.TrundleDiameter/2) - 3
+	step := holeStep(len(l.Holes), inner-shroudNumberAt)
 	for i, h := range l.Holes {
 		b.Circle(line("trundle"), h.At.Times(k), k*l.TrundleDiameter/2)
 		cross(b, Stroke{Layer: render.LayerDimensions, Quantity: "trundle", Pen: render.Hair, Ink: render.Blue}, h.At.Times(k), 0, 1)
-		if inner := k*(l.PitchRadius-l.TrundleDiameter/2) - 3; i%step == 0 && inner > k*w.Bore/2+2 {
+		if i%step == 0 && inner > k*w.Bore/2+2 {
 			writeHole(b, i, geometry.Polar(inner, geometry.Clock(h.Turn)))
 		}
 	}
-	shroudFigures(b, w, k)
-	return b
+	first, second := l.Holes[0].At.Times(k), l.Holes[1].At.Times(k)
+	b.Add("leaves", render.Linear(first, second, k*(l.Shroud/2-l.PitchRadius)+5, b.Style.Units.Fine(l.Step))...)
 }
 
 // shroudFigures writes the sizes of a shroud beside its enlargement.
@@ -54,8 +63,6 @@ func shroudFigures(b *Board, w Wheel, k float64) {
 	notes.call(box, last.At.Times(k).Add(geometry.Polar(k*l.TrundleDiameter/2, geometry.Degrees(135))), "trundle", render.Black,
 		b.Say("template.shroud.hole", "value", u.Fine(l.TrundleDiameter)))
 	notes.draw(b, box)
-	first, second := l.Holes[0].At.Times(k), l.Holes[1].At.Times(k)
-	b.Add("leaves", render.Linear(first, second, k*(l.Shroud/2-l.PitchRadius)+5, u.Fine(l.Step))...)
 	b.Write(Stroke{Layer: render.LayerText, Quantity: "leaves", Ink: render.Grey}, render.Text{
 		At: geometry.Point{Y: box.Min.Y - 6}, Height: 2.5, Align: render.Middle,
 		String: b.Say("template.shroud.enlarged", "scale", strconv.FormatFloat(k, 'f', -1, 64)),
