@@ -6,34 +6,29 @@ import (
 	"tipline/geometry"
 )
 
-// SquareClearance is the clearance left on a bit's edge, measured square to it.
-type SquareClearance struct {
-	Least geometry.Angle // the least of it along the cutting edge
-	At    geometry.Point // where, on the form
-}
-
-// LeastSideClearance returns the least clearance along the edge of a bit whose
-// relief is ground by a formed wheel, measured square to the edge, and where:
-// tan(side) = tan C·sin φ where the edge lies at φ to the infeed, so nothing on a
-// wall along the infeed. The edge is what cuts at depth, from tip to tip, where
-// it rubs at all: a relieved front is no part of it. (On a bit ground edge by edge
-// the clearance is the same all along.)
-func (c Cut) LeastSideClearance(clearance geometry.Angle) SquareClearance {
-	least := SquareClearance{Least: clearance}
+// leastFormed returns the least clearance, measured square to the edge, that a
+// formed wheel leaves along what cuts at depth, and where: tan(side) =
+// tan C·sin φ where the edge lies at φ to the infeed, so nothing on a wall along
+// the infeed. A front that leans back, and the rounding below it, which begins
+// along the infeed, are no part of it.
+func (c Cut) leastFormed(clearance geometry.Angle) (least geometry.Angle, at geometry.Point) {
+	least = clearance
+	front := c.Form.Edge.Segment(0)
+	leans := c.Form.fronted() && front.From.X > front.To.X
 	for _, g := range c.tipToTip(c.Height()) {
-		if g.Quantity == Undercut && c.Form.relieved() {
+		if leans && (g.Quantity == Undercut || g.Quantity == CornerRadius) {
 			continue
 		}
+		// From end to end of a piece φ grows or shrinks, or grows and shrinks: a
+		// swept edge never turns back, so that it is least at an end.
 		for _, t := range [2]float64{0, 1} {
-			// Along a piece φ goes one way, but for an arc past the infeed's own
-			// direction, which a swept edge has none of.
 			phi := math.Asin(math.Min(math.Abs(g.Tangent(t).X), 1))
-			if side := SideClearance(clearance, geometry.Angle(phi)); side < least.Least {
-				least = SquareClearance{side, g.At(t)}
+			if side := SideClearance(clearance, geometry.Angle(phi)); side < least {
+				least, at = side, g.At(t)
 			}
 		}
 	}
-	return least
+	return least, at
 }
 
 // clearanceSteps halves the range of clearances to 1/1000 degree.

@@ -58,5 +58,8 @@ type Relief struct {
 	HeelLimit       float64            // greatest depth behind the rake face as far as which every section clears; 0 when not swung, or when nothing fouls
 	HeelAt          geometry.Point     // the point of the edge where that happens
 	LeastSwing      float64            // least swing at which every section as far as UsableThickness clears
-	SmallestConcave float64            // least radius of a concave arc of the edge; 0 when there is none
+	LeastClearance  geometry.Angle     // the least along the cutting edge, measured square to it
+	LeastAt         geometry.Point     // where; the zero point where it is the same all along
+
+	SmallestConcave float64 // least radius of a concave arc of the edge; 0 when there is none
 }

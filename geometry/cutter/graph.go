@@ -51,11 +51,15 @@ func (c curve) crossing(p, way geometry.Point) []float64 {
 // graph is an edge as curves over x; upright pieces have none.
 type graph []curve
 
+// over reports whether the curve runs over x: rounding must not let a piece go
+// missing where it begins.
+func (c *curve) over(x float64) bool { return x >= c.lo-coincide && x <= c.hi+coincide }
+
 // highest returns the greatest height at x, −Inf where nothing runs.
 func (g graph) highest(x float64) float64 {
 	most := math.Inf(-1)
 	for i := range g {
-		if x >= g[i].lo && x <= g[i].hi {
+		if g[i].over(x) {
 			most = max(most, g[i].at(x))
 		}
 	}
@@ -66,7 +70,7 @@ func (g graph) highest(x float64) float64 {
 func (g graph) lowest(x float64) float64 {
 	least := math.Inf(1)
 	for i := range g {
-		if x >= g[i].lo && x <= g[i].hi {
+		if g[i].over(x) {
 			least = min(least, g[i].at(x))
 		}
 	}

@@ -63,7 +63,7 @@ func (c Cut) Ground(edge geometry.Chain) (Ground, error) {
 	}
 	g := Ground{Form: cut.Form, Cut: cut, Lift: cut.Height() - c.Height()}
 	for _, h := range seen.hidden() {
-		if !(h.front && c.Form.relieved()) && cut.inBlank(h.turn()) {
+		if !(h.front && c.Form.fronted()) && cut.inBlank(h.turn()) {
 			g.Undercut = append(g.Undercut, h.turn())
 		}
 	}
@@ -91,9 +91,9 @@ func (c Cut) asGround(edge geometry.Chain, seen shade) Cut {
 	return g
 }
 
-// relieved reports whether the form has a front edge that leans back, out of the
-// way of the face it cuts.
-func (f Form) relieved() bool { return f.Edge.Len() > 0 && f.Edge.Segment(0).Quantity == FrontRelief }
+// fronted reports whether the form has a front edge that is no part of what it
+// leaves: a pointed form's, which may lean back out of the way of the face.
+func (f Form) fronted() bool { return f.Edge.Len() > 0 && f.Edge.Segment(0).Quantity == FrontRelief }
 
 // inBlank reports whether a point of the form lies inside the blank at depth.
 func (c Cut) inBlank(p geometry.Point) bool {

@@ -146,7 +146,7 @@ func TestGroundAgainstColumns(t *testing.T) {
 
 		inside, deepest := geometry.Point{}, 0.0
 		for i, p := range pts {
-			if g.Form.Edge.Len() > 0 && c.Form.relieved() && i <= frontEnd(pts) {
+			if c.Form.fronted() && i <= frontEnd(pts) {
 				continue
 			}
 			// What reaches less than a few µm across the tool counts for nothing.

@@ -29,7 +29,7 @@ func (c Cut) Relieve(clearance geometry.Angle, thickness, swing float64) (Relief
 	if err := c.checkRelief(clearance, thickness, swing); err != nil {
 		return Relief{}, err
 	}
-	r := Relief{Clearance: clearance, Thickness: thickness, Swing: swing}
+	r := Relief{Clearance: clearance, Thickness: thickness, Swing: swing, LeastClearance: clearance}
 	r.SmallestConcave = c.Form.SmallestConcave()
 	c.measureSections(&r)
 	heel, err := c.heel(r.UsableThickness * math.Tan(float64(clearance)))
@@ -48,6 +48,7 @@ func (c Cut) RelieveFormed(clearance geometry.Angle, thickness, swing float64) (
 	slope := math.Tan(float64(clearance))
 	r := Relief{Clearance: clearance, Thickness: thickness, Swing: swing}
 	r.SmallestConcave = c.Form.SmallestConcave()
+	r.LeastClearance, r.LeastAt = c.leastFormed(clearance)
 	r.UsableThickness = math.Min(thickness, c.Infeed/slope)
 	z := r.UsableThickness
 	r.LeastSwing = c.Infeed - z*slope/2 + z/(2*slope)
