@@ -72,6 +72,22 @@ func TestSideClearanceOfAFormedWheel(t *testing.T) {
 	require.Less(t, steep.Side.Least, w.Side.Least+geometry.Degrees(5))
 }
 
+// At depth the maker is told what is left of the land, and how far on it is gone:
+// fed so far the land is nothing, a little further it is less.
+func TestFeedingPastDepth(t *testing.T) {
+	w := solve.Solve(context.Background(), sample(t)).Wheel("escape")
+	require.InDelta(t, 0.2, place(t, w.Findings, "cutter.past-depth", "land"), 1e-9)
+	past := place(t, w.Findings, "cutter.past-depth", "past")
+	require.InDelta(t, 0, w.Cut.LandAt(w.Cut.Infeed+past), 1e-9)
+	require.Negative(t, w.Cut.LandAt(w.Cut.Infeed+past+0.01))
+	fall := w.Cut.LandAt(w.Cut.Infeed) - w.Cut.LandAt(w.Cut.Infeed+0.01)
+	require.InDelta(t, 1000*fall, place(t, w.Findings, "cutter.past-depth", "fall"), 1e-6)
+	sharp := solve.Solve(context.Background(), set(t, sample(t), "escape", "teeth.land", "0")).Wheel("escape")
+	require.Positive(t, place(t, sharp.Findings, "cutter.no-land", "fall"))
+	require.NotContains(t, codes(solve.Solve(context.Background(), sample(t)).Wheel("great").Findings), "cutter.no-land",
+		"a train wheel's tip is a point by design")
+}
+
 func TestSpindleSpeed(t *testing.T) {
 	w := solve.Solve(context.Background(), sample(t)).Wheel("great")
 	// 46 to 137 m/min: milling brass with HSS, docslib.org/doc/5103932 (assets/tables/speeds.csv).
