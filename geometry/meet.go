@@ -98,7 +98,7 @@ func meet(a, b *curve) (pts [4]Point, n int) {
 	case !b.round:
 		found, k = LineCircle(b.From, b.To.Sub(b.From), a.centre, a.radius)
 	default:
-		found, k = CircleCircle(a.centre, a.radius, b.centre, b.radius)
+		found, k = a.circles(b)
 	}
 	if k == 0 {
 		return along(a, b)

@@ -17,9 +17,17 @@ const (
 	armsMeetAtRim
 	armsMeetAtHub // and leave no corner for the window to end in
 	armMissesHub
+	armMissesRim
 	rimFilletsOverlap
 	hubFilletsOverlap
 	filletsMeet // on one side, rim and hub
+	sweepTooFar
+	waistTooWide // wider than an end
+	waistOffArm
+	armPinches
+	outerMissesArm
+	outerMeetsHub
+	edgesCross
 )
 
 // Least is the least length that a job may hold, in mm: the least rim, arm or edge
@@ -38,12 +46,56 @@ func check(b Blank, s Spec) fault {
 	case hub >= rim:
 		return hubMeetsRim
 	}
-	narrow, wide := halves(b.Count, s)
-	if _, f := openingOf(narrow, b, s).touch(); f != sound || narrow == wide {
+	if f := checkArm(hub, rim, s); f != sound {
 		return f
 	}
-	_, f := openingOf(wide, b, s).touch()
-	return f
+	narrow, wide := halves(b.Count, s)
+	if f := openingOf(narrow, b, s).check(); f != sound || narrow == wide {
+		return f
+	}
+	return openingOf(wide, b, s).check()
+}
+
+// checkArm tells whether an arm of that style can stand between hub and rim.
+func checkArm(hub, rim float64, s Spec) fault {
+	switch s.Style {
+	case Swept:
+		c := centreLine(hub, rim, s.Sweep)
+		bent := math.Abs(c.curvature()) * max(s.ArmAtHub, s.ArmAtRim) / 2
+		if c.atRim.X <= 0 || bent >= 1 {
+			return sweepTooFar
+		}
+	case Waisted:
+		at := s.waistAt(hub, rim)
+		switch {
+		case s.Waist > min(s.ArmAtHub, s.ArmAtRim):
+			return waistTooWide
+		case at <= hub || at >= rim:
+			return waistOffArm
+		case narrowest(hub, rim, s).Width < Least/2: // a waist of the least may dip a little
+			return armPinches
+		}
+	}
+	return sound
+}
+
+// check tells whether the window can be. Between straight sides and circles about
+// one centre its edges cannot cross unless its fillets do.
+func (o opening) check() fault {
+	t, f := o.touch()
+	if f != sound || o.plain() {
+		return f
+	}
+	outline, err := o.outline(t)
+	if err != nil || !outline.Simple() || outline.Area() <= 0 {
+		return edgesCross
+	}
+	return sound
+}
+
+// plain reports whether the sides are straight and the outer edge is the rim's.
+func (o opening) plain() bool {
+	return o.upper.bend == 0 && o.lower.bend == 0 && o.outerRadius == 0
 }
 
 // halves returns half the angle between neighbouring arms where it is least and
@@ -76,15 +128,14 @@ func inRange(b Blank, s Spec) error {
 	default:
 		return &geometry.Limit{Quantity: ofPlacing, Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.placing-unknown"}
 	}
+	if s.Style != Straight && s.Style != Swept && s.Style != Waisted {
+		return &geometry.Limit{Quantity: ofStyle, Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.style-unknown"}
+	}
 	return s.lengthsInRange()
 }
 
 func (s Spec) lengthsInRange() error {
-	for _, l := range []struct {
-		of           geometry.Quantity
-		value, least float64
-		code         string
-	}{
+	lengths := []leastLength{
 		{ofRim, s.Rim, Least, "crossing.rim-too-thin"},
 		{ofHub, s.Hub, Least, "crossing.hub-too-small"},
 		{ofArmAtRim, s.ArmAtRim, Least, "crossing.arm-at-rim-too-thin"},
@@ -93,13 +144,34 @@ func (s Spec) lengthsInRange() error {
 		{ofFilletAtHub, s.FilletAtHub, 0, "crossing.fillet-negative"},
 		{ofAllowance, s.Allowance, 0, "crossing.allowance-negative"},
 		{ofStartHole, s.StartHole, 0, "crossing.start-hole-negative"},
-	} {
+		{ofOuterRadius, s.OuterRadius, 0, "crossing.outer-radius-negative"},
+	}
+	if s.Style == Waisted {
+		lengths = append(lengths,
+			leastLength{ofWaist, s.Waist, Least, "crossing.waist-too-thin"},
+			leastLength{ofWaistAt, s.WaistAt, 0, "crossing.waist-at-negative"})
+	}
+	for _, l := range lengths {
 		if !(l.value >= l.least) || math.IsInf(l.value, 1) {
 			return geometry.AtLeast(l.of, number(l.value), l.least, l.code)
 		}
 	}
+	if v := float64(s.Sweep); s.Style == Swept && !(math.Abs(v) < mostSweep) {
+		return geometry.Between(ofSweep, number(v), -mostSweep, mostSweep, "crossing.sweep-out-of-range")
+	}
 	return nil
 }
+
+// leastLength is a length and the least it may be.
+type leastLength struct {
+	of           geometry.Quantity
+	value, least float64
+	code         string
+}
+
+// mostSweep is more than any arm's sweep can be: one swept by a quarter turn meets
+// the rim, however large, at 90° to the radius.
+const mostSweep = math.Pi / 2
 
 // number returns v where it is one, and 0 for what is none.
 func number(v float64) float64 {

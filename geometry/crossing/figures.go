@@ -24,7 +24,7 @@ func (l *Layout) figure(patterns []pattern) {
 		p := patterns[l.patternOf(j)]
 		windows += p.area
 		polar += p.polar
-		first = first.Add(geometry.Polar(p.area*p.centroid, l.axis(j)))
+		first = first.Add(p.centroid.Times(p.area).Rotate(l.axis(j)))
 	}
 	solid := b.Area - math.Pi*bore*bore
 	weight := b.Density * gramsPerCubicMM * b.Thickness // g for each mm²
@@ -34,6 +34,8 @@ func (l *Layout) figure(patterns []pattern) {
 	l.Inertia = l.Uncrossed.Inertia - weight*polar
 	l.RemovedShare = windows / solid
 	l.WindUp = windUp(b, l.Spec)
+	l.Narrowest = narrowest(l.HubRadius, l.RimRadius, l.Spec)
+	l.Narrowest.Area = l.Narrowest.Width * b.Thickness
 	if u := weight * first.Norm(); u > balanced {
 		l.Unbalance = u
 		l.Heavy = geometry.Clock(first.Times(-1).Direction()).Turn()

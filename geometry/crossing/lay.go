@@ -31,9 +31,7 @@ func Lay(b Blank, s Spec) (Layout, error) {
 // returns the windows' patterns: one, or where arms on tips leave unequal windows
 // two, the narrow one first.
 func lay(b Blank, s Spec) (Layout, []pattern, error) {
-	if s.Placing == "" {
-		s.Placing = OnTips
-	}
+	s = s.named()
 	if err := inRange(b, s); err != nil {
 		return Layout{}, nil, err
 	}
@@ -52,6 +50,17 @@ func lay(b Blank, s Spec) (Layout, []pattern, error) {
 	}
 	l.figure(patterns)
 	return l, patterns, nil
+}
+
+// named returns the crossing with its placing and style said.
+func (s Spec) named() Spec {
+	if s.Placing == "" {
+		s.Placing = OnTips
+	}
+	if s.Style == "" {
+		s.Style = Straight
+	}
+	return s
 }
 
 // patternOf returns which pattern the window between arm j and the next has.
@@ -82,7 +91,7 @@ func (l Layout) window(p pattern, j int) Window {
 		w.Cut += line.Length()
 	}
 	if p.hole.Len() > 0 {
-		w.Start = geometry.Polar(p.start, axis)
+		w.Start = p.start.Rotate(axis)
 		w.StartHole = p.hole.Rotate(axis)
 	}
 	return w

@@ -24,6 +24,14 @@ var blames = map[fault][]blame{
 	rimFilletsOverlap: {{filletAtRim, "crossing.rim-fillets-overlap"}},
 	hubFilletsOverlap: {{filletAtHub, "crossing.hub-fillets-overlap"}},
 	filletsMeet:       {{filletAtHub, "crossing.fillet-at-hub-meets-rim"}, {filletAtRim, "crossing.fillet-at-rim-meets-hub"}},
+	armMissesRim:      {{sweepDown, "crossing.sweep-misses-rim"}, {sweepUp, "crossing.sweep-back-misses-rim"}, {armAtHub, "crossing.arm-misses-rim"}},
+	sweepTooFar:       {{sweepDown, "crossing.sweep-too-far"}, {sweepUp, "crossing.sweep-too-far-back"}},
+	waistTooWide:      {{waistDown, "crossing.waist-not-narrowest"}},
+	waistOffArm:       {{waistAtDown, "crossing.waist-beyond-rim"}, {waistAtUp, "crossing.waist-inside-hub"}},
+	armPinches:        {{waistAtDown, "crossing.waist-too-far-out"}, {waistAtUp, "crossing.waist-too-far-in"}, {waistUp, "crossing.waist-pinches"}},
+	outerMissesArm:    {{outerUp, "crossing.outer-radius-misses-arm"}},
+	outerMeetsHub:     {{outerDown, "crossing.outer-radius-meets-hub"}},
+	edgesCross:        {{outerUp, "crossing.outer-radius-too-small"}, {outerDown, "crossing.outer-radius-too-large"}},
 }
 
 // otherwise is tried when none of a fault's own fields would mend it.
@@ -34,13 +42,20 @@ var otherwise = []blame{
 	{filletAtHub, "crossing.fillet-at-hub-too-large"},
 	{hubDown, "crossing.hub-too-large"},
 	{rimWidth, "crossing.rim-too-wide"},
+	{outerUp, "crossing.outer-radius-too-small"},
+	{outerDown, "crossing.outer-radius-too-large"},
+	{sweepDown, "crossing.sweep-leaves-no-room"},
+	{sweepUp, "crossing.sweep-back-leaves-no-room"},
+	{waistAtDown, "crossing.waist-too-far-out"},
+	{waistAtUp, "crossing.waist-too-far-in"},
 }
 
 // limitOf returns the error of a crossing that cannot be laid out: the field to
 // blame and the value nearest to the one given that would do, all else being as it
 // is. Where no one length would mend it the number of arms is to blame; and where
 // several values are wrong at once, the fault's own field is, with the bound it has
-// on a crossing of the smallest hub, the thinnest arms and no fillets.
+// on a crossing of the smallest hub, the thinnest arms and no fillets, or if it would
+// do there, the bound past which it is no longer this that is wrong.
 func limitOf(f fault, b Blank, s Spec) *geometry.Limit {
 	first := blamed(f, b, s)
 	for _, try := range append(first[:len(first):len(first)], otherwise...) {
@@ -56,6 +71,11 @@ func limitOf(f fault, b Blank, s Spec) *geometry.Limit {
 	}
 	for _, try := range append(first[:len(first):len(first)], otherwise...) {
 		if l, ok := try.limit(b, s, s.barest(b)); ok {
+			return l
+		}
+	}
+	for _, try := range first {
+		if l, ok := try.past(f, b, s); ok {
 			return l
 		}
 	}
@@ -79,12 +99,26 @@ func blamed(f fault, b Blank, s Spec) []blame {
 // limit returns the blamed field's limit on a crossing whose other values are those
 // of rest; false when the field is not what hinders it.
 func (t blame) limit(b Blank, s, rest Spec) (*geometry.Limit, bool) {
-	value := *t.field.in(&s)
-	*t.field.in(&rest) = value
+	*t.field.in(&rest) = *t.field.in(&s)
 	if check(b, rest) == sound {
 		return nil, false
 	}
-	bound, ok := t.field.bound(b, rest, func(s Spec) bool { return check(b, s) == sound })
+	return t.bounded(b, rest, func(s Spec) bool { return check(b, s) == sound })
+}
+
+// past returns the blamed field's limit for one fault alone.
+func (t blame) past(f fault, b Blank, s Spec) (*geometry.Limit, bool) {
+	return t.bounded(b, s, func(s Spec) bool { return check(b, s) != f })
+}
+
+// bounded returns the limit of the blamed field past which the crossing does; false
+// when there is none, or the field has no part in it.
+func (t blame) bounded(b Blank, s Spec, does func(Spec) bool) (*geometry.Limit, bool) {
+	if t.field.absent != nil && t.field.absent(s) {
+		return nil, false
+	}
+	value := *t.field.in(&s)
+	bound, ok := t.field.bound(b, s, does)
 	if t.field.up {
 		return geometry.AtLeast(t.field.of, value, bound, t.code), ok
 	}
@@ -92,10 +126,11 @@ func (t blame) limit(b Blank, s, rest Spec) (*geometry.Limit, bool) {
 }
 
 // barest returns the crossing that leaves the most room: the smallest hub, the
-// thinnest arms and no fillets.
+// thinnest arms, without fillets, sweep or outer edges of their own.
 func (s Spec) barest(b Blank) Spec {
 	s.Hub, _ = hubs(b)
 	s.ArmAtRim, s.ArmAtHub, s.FilletAtRim, s.FilletAtHub = Least, Least, 0, 0
+	s.Sweep, s.Waist, s.WaistAt, s.OuterRadius = 0, Least, 0, 0
 	return s
 }
 
@@ -106,6 +141,8 @@ type field struct {
 	in   func(*Spec) *float64
 	span func(Blank) (least, most float64)
 	up   bool // a larger value is looked for
+
+	absent func(Spec) bool // tells where the field has no part in the crossing; nil where it always has
 }
 
 var (
@@ -116,7 +153,34 @@ var (
 	armAtHub    = field{of: ofArmAtHub, in: func(s *Spec) *float64 { return &s.ArmAtHub }, span: metal}
 	filletAtRim = field{of: ofFilletAtRim, in: func(s *Spec) *float64 { return &s.FilletAtRim }, span: fillets}
 	filletAtHub = field{of: ofFilletAtHub, in: func(s *Spec) *float64 { return &s.FilletAtHub }, span: fillets}
+	sweepDown   = field{of: ofSweep, in: sweep, span: onward, absent: not(Swept, func(s Spec) bool { return s.Sweep > 0 })}
+	sweepUp     = field{of: ofSweep, in: sweep, span: back, up: true, absent: not(Swept, func(s Spec) bool { return s.Sweep < 0 })}
+	waistDown   = field{of: ofWaist, in: waist, span: metal, absent: not(Waisted, always)}
+	waistUp     = field{of: ofWaist, in: waist, span: metal, up: true, absent: not(Waisted, always)}
+	waistAtDown = field{of: ofWaistAt, in: waistRadius, span: metal, absent: not(Waisted, waistPlaced)}
+	waistAtUp   = field{of: ofWaistAt, in: waistRadius, span: metal, up: true, absent: not(Waisted, waistPlaced)}
+	outerUp     = field{of: ofOuterRadius, in: outer, span: outers, up: true, absent: concentric}
+	outerDown   = field{of: ofOuterRadius, in: outer, span: outers, absent: concentric}
 )
+
+func sweep(s *Spec) *float64       { return (*float64)(&s.Sweep) }
+func waist(s *Spec) *float64       { return &s.Waist }
+func waistRadius(s *Spec) *float64 { return &s.WaistAt }
+func outer(s *Spec) *float64       { return &s.OuterRadius }
+
+func always(Spec) bool        { return true }
+func waistPlaced(s Spec) bool { return s.WaistAt != 0 }
+func concentric(s Spec) bool  { return s.OuterRadius == 0 }
+
+// not tells where a field has no part in a crossing: in one of another style, or
+// where there says so.
+func not(style Style, there func(Spec) bool) func(Spec) bool {
+	return func(s Spec) bool { return s.Style != style || !there(s) }
+}
+
+func onward(Blank) (least, most float64)   { return 0, mostSweep }
+func back(Blank) (least, most float64)     { return -mostSweep, 0 }
+func outers(b Blank) (least, most float64) { return Least, 1000 * b.RootRadius }
 
 func metal(b Blank) (least, most float64)   { return Least, 2 * b.RootRadius }
 func hubs(b Blank) (least, most float64)    { return b.Bore + 2*Least, 2 * b.RootRadius }

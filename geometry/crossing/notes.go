@@ -10,6 +10,7 @@ func notes(b Blank, s Spec, patterns []pattern) []*geometry.Limit {
 	all = append(all, sawNote(s, patterns)...)
 	all = append(all, holeNote(s, patterns)...)
 	all = append(all, meetNote(b, s)...)
+	all = append(all, waistNote(b, s)...)
 	for _, f := range []struct {
 		of     geometry.Quantity
 		radius float64
@@ -77,4 +78,24 @@ func meetNote(b Blank, s Spec) []*geometry.Limit {
 		return nil
 	}
 	return []*geometry.Limit{geometry.AtMost(ofArmAtHub, s.ArmAtHub, most, "crossing.arms-meet-before-hub")}
+}
+
+// waistNote says that a waisted arm is narrower elsewhere than at its waist, by
+// more than a file would show, and where the waist would be its narrowest place.
+func waistNote(b Blank, s Spec) []*geometry.Limit {
+	hub, rim := s.Hub/2, b.RootRadius-s.Rim
+	if s.Style != Waisted || s.WaistAt == 0 {
+		return nil
+	}
+	least := narrowest(hub, rim, s)
+	if least.Width > s.Waist-1e-3 {
+		return nil
+	}
+	asked := s.WaistAt
+	s.WaistAt = 0
+	at := s.waistAt(hub, rim)
+	if least.Radius > asked {
+		return []*geometry.Limit{geometry.AtLeast(ofWaistAt, asked, at, "crossing.waist-narrower-further-out")}
+	}
+	return []*geometry.Limit{geometry.AtMost(ofWaistAt, asked, at, "crossing.waist-narrower-further-in")}
 }

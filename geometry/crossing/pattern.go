@@ -8,11 +8,13 @@ type pattern struct {
 	outline  geometry.Outline
 	saw      []geometry.Outline
 	hole     geometry.Outline // empty when none fits or none is asked for
-	start    float64          // how far from the wheel's centre its own lies
+	start    geometry.Point   // its centre
 	rim, hub float64          // the circles' radii
 
+	line side // the middle between the arms' centre lines, at the rim the axis
+
 	area     float64 // mm²
-	centroid float64 // from the wheel's centre, on the axis, mm
+	centroid geometry.Point
 	polar    float64 // ∫r² dA about the wheel's centre, mm⁴
 }
 
@@ -33,8 +35,17 @@ func patternsOf(b Blank, s Spec) ([]pattern, error) {
 		}
 		patterns[i] = pattern{
 			outline: outline, rim: o.rim, hub: o.hub, area: outline.Area(),
-			centroid: outline.Centroid().X, polar: outline.PolarMoment(),
+			centroid: outline.Centroid(), polar: outline.PolarMoment(),
+			line: middleLine(o.hub, o.rim, s),
 		}
 	}
 	return patterns, nil
+}
+
+// middleLine returns an arm's centre line where the window's axis is.
+func middleLine(hub, rim float64, s Spec) side {
+	if s.Style == Swept {
+		return centreLine(hub, rim, s.Sweep).side
+	}
+	return arched(geometry.Point{X: hub}, geometry.Point{X: rim}, 0, 1)
 }

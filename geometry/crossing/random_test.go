@@ -35,7 +35,36 @@ func someCrossing(r *rand.Rand) (Blank, Spec) {
 		s.Placing = Equal
 	}
 	spoil(r, &s, root)
+	dress(r, &s, root)
 	return b, s
+}
+
+// dress gives the crossing a style, and in one of three outer edges of their own.
+func dress(r *rand.Rand, s *Spec, root float64) {
+	s.Style = []Style{Straight, Swept, Waisted}[r.IntN(3)]
+	s.Sweep = geometry.Angle(r.NormFloat64() * 0.4)
+	s.Waist = min(s.ArmAtHub, s.ArmAtRim) * (0.3 + 0.72*r.Float64())
+	if r.IntN(2) == 0 {
+		hub, rim := s.Hub/2, root-s.Rim
+		s.WaistAt = hub + (0.2+0.6*r.Float64())*(rim-hub)
+	}
+	if r.IntN(3) == 0 {
+		s.OuterRadius = root * math.Exp(2*r.Float64()-1)
+	}
+	switch r.IntN(40) {
+	case 0:
+		s.Sweep = geometry.Angle(r.NormFloat64() * 1e-6)
+	case 1:
+		s.Sweep = geometry.Angle(r.NormFloat64())
+	case 2:
+		s.Waist = root * r.NormFloat64() / 3
+	case 3:
+		s.WaistAt = root * r.NormFloat64()
+	case 4:
+		s.OuterRadius = root * r.NormFloat64() / 3
+	case 5:
+		s.Sweep, s.Waist = 0, min(s.ArmAtHub, s.ArmAtRim)
+	}
 }
 
 // spoil makes one value in some crossings extreme, and round where it was rough.

@@ -46,6 +46,14 @@ func put(t *testing.T, s *Spec, q geometry.Quantity, v float64) {
 		s.Allowance = v
 	case ofStartHole:
 		s.StartHole = v
+	case ofSweep:
+		s.Sweep = geometry.Angle(v)
+	case ofWaist:
+		s.Waist = v
+	case ofWaistAt:
+		s.WaistAt = v
+	case ofOuterRadius:
+		s.OuterRadius = v
 	default:
 		require.Fail(t, "not a field of a crossing", "%s", q)
 	}

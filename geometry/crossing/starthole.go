@@ -6,8 +6,8 @@ import (
 	"tipline/geometry"
 )
 
-// drill finds the start hole: on the axis, as near the rim as leaves the allowance
-// all round; where nothing hinders it, it touches the saw line at the rim. None
+// drill finds the start hole: in the middle between the arms, on the axis where they
+// are straight, as near the rim as leaves the allowance all round; where nothing hinders it, it touches the saw line at the rim. None
 // where none is asked for or none fits.
 func (p *pattern) drill(s Spec) error {
 	if s.StartHole == 0 {
@@ -17,18 +17,27 @@ func (p *pattern) drill(s Spec) error {
 	if !ok {
 		return nil
 	}
-	hole, err := geometry.Circle(geometry.Point{X: at}, s.StartHole/2, ofStartHole)
+	centre := p.middle(at)
+	hole, err := geometry.Circle(centre, s.StartHole/2, ofStartHole)
 	if err != nil {
 		return err
 	}
-	p.start, p.hole = at, hole
+	p.start, p.hole = centre, hole
 	return nil
 }
 
-// outermost returns the place on the axis nearest to the rim that lies at least
-// need from the window's outline, and false when there is none. Along the axis the
-// room is the least of distances to lines and circles, each of them concave, and so
-// rises to one greatest value and falls again.
+// middle returns the place in the middle between the arms that lies at from the
+// wheel's centre.
+func (p pattern) middle(at float64) geometry.Point {
+	place, _ := p.line.reach(geometry.Point{}, at, 0)
+	return place
+}
+
+// outermost returns how far from the wheel's centre the place in the middle nearest
+// to the rim lies that is at least need from the window's outline, and false when
+// there is none. Along the middle the room rises to one greatest value and falls
+// again: between straight sides it is the least of distances to lines and circles,
+// each of them concave.
 func (p pattern) outermost(need float64) (at float64, ok bool) {
 	at = p.rim - need
 	enough := func(at float64) bool { return p.room(at) >= need-same }
@@ -42,10 +51,10 @@ func (p pattern) outermost(need float64) (at float64, ok bool) {
 	return narrowed(widest, at, enough), true
 }
 
-// room returns how far the place on the axis lies from the window's outline;
+// room returns how far the place in the middle lies from the window's outline;
 // negative outside it.
 func (p pattern) room(at float64) float64 {
-	place := geometry.Point{X: at}
+	place := p.middle(at)
 	near, _ := p.outline.Nearest(place)
 	if !p.outline.Contains(place) {
 		return -place.Dist(near)
@@ -53,7 +62,7 @@ func (p pattern) room(at float64) float64 {
 	return place.Dist(near)
 }
 
-// widest returns the place on the axis with the most room, by golden section.
+// widest returns the place in the middle with the most room, by golden section.
 func (p pattern) widest() float64 {
 	const golden = 1 / math.Phi
 	from, to := p.hub, p.rim
@@ -73,8 +82,8 @@ func (p pattern) widest() float64 {
 	return (from + to) / 2
 }
 
-// largestHole returns the diameter of the largest start hole that fits on the axis
-// and leaves the allowance all round; 0 or less when none does.
+// largestHole returns the diameter of the largest start hole that fits in the
+// middle and leaves the allowance all round; 0 or less when none does.
 func (p pattern) largestHole(allowance float64) float64 {
 	return 2 * (p.room(p.widest()) - allowance)
 }

@@ -6,91 +6,6 @@ import (
 	"tipline/geometry"
 )
 
-// opening is what bounds a window, in the window's own frame: rim and hub circle,
-// the sides of the two arms, and the fillets' radii.
-type opening struct {
-	side                     side
-	rim, hub                 float64
-	filletAtRim, filletAtHub float64
-
-	apart  float64 // how far from the axis the side's point at the rim lies; 0 or less beyond it
-	beyond float64 // the angle by which the side's point at the hub lies beyond the next arm; less than 0 short of it
-}
-
-// touches says where a window's fillets touch the upper side, and their centres.
-type touches struct {
-	rim, hub             float64 // how far along the side
-	rimCentre, hubCentre geometry.Point
-	apex                 bool // one arc at the hub, tangent to both sides, its centre on the axis
-}
-
-func openingOf(half geometry.Angle, b Blank, s Spec) opening {
-	rim, hub := b.RootRadius-s.Rim, s.Hub/2
-	return opening{
-		side: sideOf(half, hub, rim, s), rim: rim, hub: hub,
-		filletAtRim: s.FilletAtRim, filletAtHub: s.FilletAtHub,
-		apart:  geometry.Point{X: rim, Y: -s.ArmAtRim / 2}.Rotate(half).Y,
-		beyond: math.Atan2(s.ArmAtHub/2, hub) - 2*float64(half),
-	}
-}
-
-// touch finds where the fillets go. A fillet at the rim has its centre at rim −
-// fillet from the wheel's centre, one at the hub at hub + fillet, and each as far
-// from the side as its radius.
-func (o opening) touch() (touches, fault) {
-	var t touches
-	corner, ok := o.side.reach(o.rim, 0)
-	if o.apart <= 0 || !ok || o.side.at(corner, 0).Y <= 0 {
-		return t, armsMeetAtRim
-	}
-	if t.rim, ok = o.side.reach(o.rim-o.filletAtRim, o.filletAtRim); !ok {
-		return t, rimFilletsOverlap
-	}
-	if t.rimCentre = o.side.at(t.rim, o.filletAtRim); t.rimCentre.Y < 0 {
-		return t, rimFilletsOverlap
-	}
-	if f := o.touchHub(&t); f != sound {
-		return t, f
-	}
-	if t.hub > t.rim {
-		return t, filletsMeet
-	}
-	return t, sound
-}
-
-// touchHub finds the fillets at the hub, or the one arc where two would overlap.
-func (o opening) touchHub(t *touches) fault {
-	switch {
-	case o.side.centre >= o.hub:
-		return armMissesHub
-	case o.beyond >= 0:
-		return armsMeetAtHub
-	}
-	var ok bool
-	if t.hub, ok = o.side.reach(o.hub+o.filletAtHub, o.filletAtHub); ok {
-		t.hubCentre = o.side.at(t.hub, o.filletAtHub)
-		if t.hubCentre.Y >= 0 {
-			return sound
-		}
-	}
-	t.hub, t.apex = o.side.apex(o.filletAtHub)
-	switch {
-	case !t.apex && o.reachesHub():
-		return hubFilletsOverlap
-	case !t.apex:
-		return armsMeetAtHub
-	}
-	t.hubCentre = geometry.Point{X: o.side.at(t.hub, o.filletAtHub).X}
-	return sound
-}
-
-// reachesHub reports whether the sides come down to the hub circle before they
-// meet, fillets apart.
-func (o opening) reachesHub() bool {
-	along, ok := o.side.reach(o.hub, 0)
-	return ok && o.side.at(along, 0).Y >= 0
-}
-
 // The quantities the pieces of a window's outline carry. A side is made by both of
 // the arm's widths and carries the one at the rim.
 const (
@@ -104,47 +19,78 @@ const (
 	ofStartHole   geometry.Quantity = "crossing.start_hole"
 	ofArms        geometry.Quantity = "crossing.arms"
 	ofPlacing     geometry.Quantity = "crossing.placing"
+	ofStyle       geometry.Quantity = "crossing.style"
+	ofSweep       geometry.Quantity = "crossing.sweep"
+	ofWaist       geometry.Quantity = "crossing.waist"
+	ofWaistAt     geometry.Quantity = "crossing.waist_at"
+	ofOuterRadius geometry.Quantity = "crossing.outer_radius"
+	ofBlade       geometry.Quantity = "crossing.blade"
 )
 
 // outline returns the window, anticlockwise from where the upper fillet leaves the
-// rim: fillet, side, hub, and the same mirrored back to the rim.
+// rim: fillet, side, hub, and so back to the rim.
 func (o opening) outline(t touches) (geometry.Outline, error) {
-	lean := o.side.along.Direction()
-	rimTouch := t.rimCentre.Direction()
-	upper := []geometry.Vertex{
-		{Point: geometry.Polar(o.rim, rimTouch), Bulge: bulge(lean + math.Pi/2 - rimTouch), Quantity: ofFilletAtRim},
-		{Point: o.side.at(t.rim, 0), Quantity: ofArmAtRim},
+	upperRim, lowerRim := t.onOuter(t.upperAtRim.centre), t.onOuter(t.lowerAtRim.centre)
+	vs := []geometry.Vertex{
+		{Point: upperRim, Bulge: roundBulge(t.upperAtRim.centre, upperRim, t.upperAtRim.on), Quantity: ofFilletAtRim},
+		{Point: t.upperAtRim.on, Bulge: -o.upper.bulge(t.upperAtHub.on, t.upperAtRim.on), Quantity: ofArmAtRim},
 	}
-	hubTouch := t.hubCentre.Direction()
-	hubBulge := bulge(math.Pi/2 + hubTouch - lean)
-	if t.apex {
-		hubBulge = bulge(math.Pi - 2*lean)
-	}
-	upper = append(upper, geometry.Vertex{Point: o.side.at(t.hub, 0), Bulge: hubBulge, Quantity: ofFilletAtHub})
-	if !t.apex {
-		upper = append(upper, geometry.Vertex{Point: geometry.Polar(o.hub, hubTouch), Bulge: bulge(-2 * hubTouch), Quantity: ofHub})
-	}
-	return geometry.NewOutline(joined(append(upper, mirrored(upper, bulge(2*rimTouch))...)))
+	vs = append(vs, o.hubEnd(t)...)
+	vs = append(vs,
+		geometry.Vertex{Point: t.lowerAtHub.on, Bulge: o.lower.bulge(t.lowerAtHub.on, t.lowerAtRim.on), Quantity: ofArmAtRim},
+		geometry.Vertex{Point: t.lowerAtRim.on, Bulge: roundBulge(t.lowerAtRim.centre, t.lowerAtRim.on, lowerRim), Quantity: ofFilletAtRim},
+		geometry.Vertex{Point: lowerRim, Bulge: t.outerBulge(lowerRim, upperRim), Quantity: o.outerMadeBy()},
+	)
+	return geometry.NewOutline(joined(vs))
 }
 
-// bulge returns the bulge of an arc that turns by sweep.
-func bulge(sweep geometry.Angle) float64 { return math.Tan(float64(sweep) / 4) }
-
-// mirrored returns the lower half of a window: the upper half's vertices run
-// backwards below the axis, each segment with what made its twin; the last runs
-// along the rim with the bulge given.
-func mirrored(upper []geometry.Vertex, rim float64) []geometry.Vertex {
-	n := len(upper)
-	lower := make([]geometry.Vertex, n)
-	for i := range upper {
-		v := upper[n-1-i]
-		lower[i].Point = geometry.Point{X: v.X, Y: -v.Y}
-		lower[i].Bulge, lower[i].Quantity = rim, ofRim
-		if i+1 < n {
-			lower[i].Bulge, lower[i].Quantity = upper[n-2-i].Bulge, upper[n-2-i].Quantity
-		}
+// hubEnd returns the window's end at the hub, from the upper side to the lower.
+func (o opening) hubEnd(t touches) []geometry.Vertex {
+	upper, lower := t.upperAtHub, t.lowerAtHub
+	if t.apex {
+		return []geometry.Vertex{{Point: upper.on, Bulge: roundBulge(upper.centre, upper.on, lower.on), Quantity: ofFilletAtHub}}
 	}
-	return lower
+	from, to := geometry.Polar(o.hub, upper.centre.Direction()), geometry.Polar(o.hub, lower.centre.Direction())
+	return []geometry.Vertex{
+		{Point: upper.on, Bulge: roundBulge(upper.centre, upper.on, from), Quantity: ofFilletAtHub},
+		{Point: from, Bulge: roundBulge(geometry.Point{}, from, to), Quantity: ofHub},
+		{Point: to, Bulge: roundBulge(lower.centre, to, lower.on), Quantity: ofFilletAtHub},
+	}
+}
+
+// onOuter returns the point of the outer edge in the direction of p from its
+// centre.
+func (t touches) onOuter(p geometry.Point) geometry.Point {
+	way := p.Sub(t.outer)
+	return t.outer.Add(way.Times(t.outerRadius / way.Norm()))
+}
+
+// outerBulge returns the bulge of the outer edge, which may turn more than half a
+// circle.
+func (t touches) outerBulge(from, to geometry.Point) float64 {
+	turn := from.Sub(t.outer).Angle(to.Sub(t.outer))
+	return math.Tan(float64(turn.Turn()) / 4)
+}
+
+// outerMadeBy returns what made the outer edge.
+func (o opening) outerMadeBy() geometry.Quantity {
+	if o.outerRadius != 0 {
+		return ofOuterRadius
+	}
+	return ofRim
+}
+
+// roundBulge returns the bulge of the arc about c from one point to another, by the
+// shorter way.
+func roundBulge(c, from, to geometry.Point) float64 {
+	return math.Tan(float64(from.Sub(c).Angle(to.Sub(c))) / 4)
+}
+
+// bulge returns the bulge of the side's piece between two of its points, outwards.
+// Its half sweep has the sine bend × chord/2.
+func (s side) bulge(from, to geometry.Point) float64 {
+	sin := s.bend * from.Dist(to) / 2
+	return sin / (1 + math.Sqrt(max(0, 1-sin*sin)))
 }
 
 // same is the distance within which two places are one: coordinates agree to it,

@@ -42,6 +42,15 @@ func logTail(u float64) float64 {
 // of one thickness between hub and rim.
 func windUp(b Blank, s Spec) float64 {
 	rim := b.RootRadius - s.Rim
-	k := float64(s.Arms) * stiffness(b.Young*1000, b.Thickness, s.Hub/2, rim, s.ArmAtHub, s.ArmAtRim)
-	return 1000 * rim * rim / k
+	return 1000 * rim * rim / (float64(s.Arms) * armStiffness(b, s))
+}
+
+// armStiffness returns the stiffness of one arm: in closed form where it is straight
+// and tapers, else integrated along it.
+func armStiffness(b Blank, s Spec) float64 {
+	young, hub, rim := b.Young*1000, s.Hub/2, b.RootRadius-s.Rim
+	if s.Style == Straight || s.Style == "" {
+		return stiffness(young, b.Thickness, hub, rim, s.ArmAtHub, s.ArmAtRim)
+	}
+	return curvedStiffness(young, b.Thickness, stations(hub, rim, s), widths(hub, rim, s))
 }

@@ -1,0 +1,87 @@
+package crossing
+
+import (
+	"math"
+
+	"tipline/geometry"
+)
+
+// curvedStiffness returns the torque about the axis that turns the rim by one radian
+// against one arm, in N·mm, as stiffness does, for an arm of any width along any
+// centre line that leaves the hub at share 0 and reaches the rim at share 1.
+//
+// The rim is taken back to the wheel's centre, where it exerts a torque T and a force
+// on the arm and only turns. At the place (x, y) of the centre line, its direction
+// (u, v), these make the bending moment T − x·Fy + y·Fx and the thrust u·Fx + v·Fy.
+// By Castigliano's theorem the turn and the two movements, which are nothing, are the
+// derivatives of the energy ∫ M²/2EI + N²/2EA ds; the torque for a radian is the
+// first element of the inverse of that energy's matrix. Bending and stretching of a
+// thin bar, shear and the curvature's part in the stress left out (from memory of
+// Timoshenko, Strength of Materials, part II, curved bars; any text on frames has it).
+func curvedStiffness(young, t float64, line func(share float64) station, width func(share float64) float64) float64 {
+	var f [3][3]float64
+	for _, g := range gauss() {
+		p, w := line(g.share), width(g.share)
+		bending := g.weight * p.length / (young * t * w * w * w / 12)
+		thrust := g.weight * p.length / (young * t * w)
+		m, n := [3]float64{1, -p.x, p.y}, [3]float64{0, p.v, p.u}
+		for i := range f {
+			for j := range f {
+				f[i][j] += bending*m[i]*m[j] + thrust*n[i]*n[j]
+			}
+		}
+	}
+	det := f[1][1]*f[2][2] - f[1][2]*f[1][2]
+	held := (f[0][1]*f[0][1]*f[2][2] - 2*f[0][1]*f[0][2]*f[1][2] + f[0][2]*f[0][2]*f[1][1]) / det
+	return 1 / (f[0][0] - held)
+}
+
+// station is a place of an arm's centre line, the unit direction of the line there,
+// and the line's whole length.
+type station struct{ x, y, u, v, length float64 }
+
+// stations returns the centre line's places by their share of its length.
+func stations(hub, rim float64, s Spec) func(share float64) station {
+	if s.Style != Swept {
+		return func(share float64) station { return station{hub + share*(rim-hub), 0, 1, 0, rim - hub} }
+	}
+	c := centreLine(hub, rim, s.Sweep)
+	leaves, turn := c.atHub(), float64(c.atHub().Angle(c.atRim))
+	return func(share float64) station {
+		half := share * turn / 2
+		way := leaves.Rotate(geometry.Angle(half)).Times(share * c.length * sinc(half))
+		p, d := c.hub.Add(way), leaves.Rotate(geometry.Angle(2*half))
+		return station{p.X, p.Y, d.X, d.Y, c.length}
+	}
+}
+
+// sinc returns sin(a)/a.
+func sinc(a float64) float64 {
+	if a == 0 {
+		return 1
+	}
+	return math.Sin(a) / a
+}
+
+// panels is into how many pieces an arm is cut to integrate along it: with five
+// points in each, widths that change fortyfold along a waisted arm are integrated to
+// 1e-9 of their value.
+const panels = 24
+
+// place is a point of a rule of integration over 0 to 1.
+type place struct{ share, weight float64 }
+
+// gauss returns Gauss's rule of five points in each of the panels: nodes 0 and
+// ±√(5 ∓ 2√(10/7))/3, weights 128/225 and (322 ± 13√70)/900 over −1 to 1.
+func gauss() []place {
+	inner, outer := math.Sqrt(5-2*math.Sqrt(10.0/7))/3, math.Sqrt(5+2*math.Sqrt(10.0/7))/3
+	heavy, light := (322+13*math.Sqrt(70))/900, (322-13*math.Sqrt(70))/900
+	rule := []place{{-outer, light}, {-inner, heavy}, {0, 128.0 / 225}, {inner, heavy}, {outer, light}}
+	all := make([]place, 0, panels*len(rule))
+	for i := range panels {
+		for _, p := range rule {
+			all = append(all, place{(float64(i) + (1+p.share)/2) / panels, p.weight / 2 / panels})
+		}
+	}
+	return all
+}
