@@ -55,13 +55,64 @@ func TestSettingCardSides(t *testing.T) {
 	}
 }
 
-func TestSettingCardWatchesTheLandNarrow(t *testing.T) {
+func TestSettingCardTellsBothDials(t *testing.T) {
 	w := pointedWheel(t, "clockwise")
 	d, err := SettingCard(w, metric)
 	require.NoError(t, err)
-	for _, left := range []float64{0.5, 0.1, 0.02} {
-		require.Contains(t, said(d), metric.Units.Fine(w.Cut.LandAt(w.Cut.Infeed-left)))
+	all := strings.Join(said(d), "\n")
+	require.Contains(t, all, metric.Units.Fine(w.Cut.Infeed))
+	require.Contains(t, all, metric.Units.Fine(w.Cut.Radial(w.Cut.Infeed)))
+	require.Contains(t, all, inches.Units.Fine(w.Cut.Radial(w.Cut.Infeed)))
+	centred, err := SettingCard(trainWheel(t, 72, 6), metric)
+	require.NoError(t, err)
+	require.NotContains(t, strings.Join(said(centred), "\n"), "dial along the radius")
+}
+
+// 46 to 137 m/min (the table's row for milling brass with HSS) at 22 mm: v/2πρ is
+// 332.8 to 991.1 turns a minute.
+func TestSettingCardTellsTheSpindleSpeed(t *testing.T) {
+	w := pointedWheel(t, "clockwise")
+	relief, err := w.Cut.Relieve(geometry.Degrees(10), 5, 22)
+	require.NoError(t, err)
+	w.Relief = &relief
+	d, err := SettingCard(w, metric)
+	require.NoError(t, err)
+	require.Contains(t, said(d), "330 to 990 rpm")
+	w.Material.Name = "unobtainium"
+	d, err = SettingCard(w, metric)
+	require.NoError(t, err)
+	require.NotContains(t, strings.Join(said(d), "\n"), "rpm")
+}
+
+// What the card says would do does, and no less would.
+func TestSettingCardTellsWhatTheHeelAllows(t *testing.T) {
+	w := pointedWheel(t, "clockwise")
+	relief, err := w.Cut.Relieve(geometry.Degrees(6), 6, 20)
+	require.NoError(t, err)
+	thick := min(relief.Thickness, relief.UsableThickness)
+	require.Less(t, relief.HeelLimit, thick, "this heel rubs")
+	w.Relief = &relief
+	d, err := SettingCard(w, metric)
+	require.NoError(t, err)
+	all := strings.Join(said(d), " ")
+	for _, text := range []string{"the heel rubs", "clears from", "clearance."} {
+		require.Contains(t, all, text)
 	}
+	angle, ok := w.Cut.ClearanceFor(6, 20, false)
+	require.True(t, ok)
+	require.Contains(t, all, metric.Units.Angle(angle+lastHundredth/2))
+	clear, err := w.Cut.Relieve(geometry.Degrees(6), 6, relief.LeastSwing+0.01)
+	require.NoError(t, err)
+	w.Relief = &clear
+	d, err = SettingCard(w, metric)
+	require.NoError(t, err)
+	require.Contains(t, strings.Join(said(d), " "), "the heel clears")
+	formed, err := w.Cut.RelieveFormed(geometry.Degrees(6), 6, 40)
+	require.NoError(t, err)
+	w.Relief, w.Formed = &formed, true
+	d, err = SettingCard(w, metric)
+	require.NoError(t, err)
+	require.Contains(t, strings.Join(said(d), " "), "the least of it is "+metric.Units.Angle(formed.LeastClearance))
 }
 
 // every tooth is on the dividing card, or on the cards that follow it, once.

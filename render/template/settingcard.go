@@ -4,12 +4,12 @@ import (
 	"fmt"
 
 	"tipline/geometry/cutter"
-	"tipline/geometry/measure"
 	"tipline/render"
 )
 
-// SettingCard is the card for setting the cutter over and feeding it to depth.
-// ErrNothing if there is no cutter.
+// SettingCard is the card for setting the cutter over and feeding it to depth, with
+// the speed it is swung at and what its heel allows. ErrNothing if there is no
+// cutter.
 func SettingCard(w Wheel, s Style) (*render.Drawing, error) {
 	if w.Cut == nil {
 		return nil, fmt.Errorf("setting card of %s: %w", w.ID, ErrNothing)
@@ -23,6 +23,11 @@ func SettingCard(w Wheel, s Style) (*render.Drawing, error) {
 	}
 	c.instruct("cutter", c.Say("cards.setting.touch"), c.Say("cards.setting.touch.how"))
 	c.length("cutter", c.Say("cards.setting.infeed"), w.Cut.Infeed)
+	if w.Cut.SetOver != 0 {
+		radial := w.Cut.Radial(w.Cut.Infeed)
+		c.text(8, c.y+1.6, 2.5, render.Grey, false, "cutter", c.Say("cards.setting.radial", "length", s.Units.Fine(radial), "other", c.other().Fine(radial)))
+		c.y -= 3
+	}
 	if w.Cut.Land > 0 {
 		c.length("teeth.land", c.Say("cards.setting.land"), w.Cut.Land)
 	} else {
@@ -30,9 +35,6 @@ func SettingCard(w Wheel, s Style) (*render.Drawing, error) {
 	}
 	if r := w.Relief; r != nil {
 		c.step("cutter.clearance", c.Say("cards.setting.tilt"), s.Units.Angle(r.Clearance), "")
-		if r.Swing > 0 && r.HeelLimit > 0 {
-			c.length("cutter.swing", c.Say("cards.setting.heel", "swing", s.Units.Length(r.Swing)), r.HeelLimit)
-		}
 	}
 	c.y -= 2
 	for _, key := range []string{sideKey(w), "cards.setting.backing", "cards.setting.one-way"} {
@@ -42,7 +44,7 @@ func SettingCard(w Wheel, s Style) (*render.Drawing, error) {
 		c.note(c.Say("cards.setting.hollow", "depth", s.Units.Fine(cutter.Sagitta(w.Thickness, r.Swing))))
 	}
 	c.beside(settingBeside(w, s))
-	c.depths(w)
+	c.swing(w)
 	return c.Drawing, nil
 }
 
@@ -75,52 +77,4 @@ func settingBeside(w Wheel, s Style) *render.Drawing {
 		e.setOver(e.box().Min.Y-sightPast-5, s.Units.Fine(w.Cut.SetOver))
 	}
 	return e.Drawing
-}
-
-// Rows of the depth table: what is left to feed, in millimetres or in inches.
-var (
-	leftMillimetres = []float64{0.5, 0.3, 0.2, 0.1, 0.05, 0.02, 0}
-	leftInches      = []float64{0.020, 0.010, 0.005, 0.004, 0.002, 0.001, 0}
-)
-
-// depths writes what land stands on the tip with so much still to feed.
-func (c *card) depths(w Wheel) {
-	left, unit, lastStep := leftMillimetres, 1.0, 100.0
-	if c.Style.Units.Unit == measure.Inch {
-		left, unit, lastStep = leftInches, 25.4, 1000
-	}
-	const x, second = cardColumn + 12, cardColumn + 44
-	y := -depthsDown
-	c.text(x, y, labelHeight, render.Black, true, "teeth.land", c.Say("cards.setting.depths"))
-	y -= 6.5
-	c.text(x, y, 2.5, render.Grey, false, "cutter", c.Say("cards.setting.still"))
-	c.text(second, y, 2.5, render.Grey, false, "teeth.land", c.Say("cards.setting.land-now"))
-	for _, l := range left {
-		l *= unit
-		land, ok := landAt(w, w.Cut.Infeed-l)
-		if l >= w.Cut.Infeed || !ok {
-			continue
-		}
-		y -= 6.2
-		c.text(x, y, labelHeight, render.Black, false, "cutter", c.Style.Units.Fine(l))
-		c.text(second, y, labelHeight, render.Black, true, "teeth.land", c.Style.Units.Fine(land))
-	}
-	if before, ok := landAt(w, w.Cut.Infeed-unit/lastStep); ok {
-		text := c.Say("cards.setting.change", "step", c.Style.Units.Length(unit/lastStep), "change", c.Style.Units.Fine(before-w.Cut.Land))
-		for _, line := range Wrap(text, 2.5, cardWidth-x, false) {
-			y -= 5
-			c.text(x, y, 2.5, render.Grey, false, "teeth.land", line)
-		}
-	}
-}
-
-// depthsDown is how far below the card's top the depth table starts.
-const depthsDown = 108.0
-
-// landAt returns the land on the tip at an infeed, none once the tips are gone.
-func landAt(w Wheel, infeed float64) (float64, bool) {
-	if infeed <= 0 {
-		return 0, false
-	}
-	return max(0, w.Cut.LandAt(infeed)), true
 }
