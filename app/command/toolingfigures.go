@@ -69,8 +69,8 @@ func cutterFigures(t *solve.Tooling, pointed bool) *CutterFigures {
 			f.LeastSwing, f.LeastClearance = some(r.LeastSwing), some(t.Clears.Degrees())
 		}
 	}
-	if t.Side != nil {
-		side := t.Side.Least.Degrees()
+	if t.Formed && t.Relief != nil {
+		side := t.Relief.LeastClearance.Degrees()
 		f.SideClearance = &side
 	}
 	if v := t.Speed; v != nil {

@@ -64,13 +64,8 @@ func (t *Tooling) heelFinding(r *reader) {
 // sideFinding says when a formed wheel leaves the walls of the form next to no
 // clearance.
 func (t *Tooling) sideFinding(r *reader) {
-	if !t.Formed {
-		return
-	}
-	side := t.Cut.LeastSideClearance(t.Relief.Clearance)
-	t.Side = &side
-	if side.Least < leastSide {
-		r.find(Caution, "cutter.ground", "cutter.side-rubs", number("side", float64(side.Least), Angle),
-			number("x", side.At.X, Length), number("y", side.At.Y, Length))
+	if side := t.Relief.LeastClearance; side < leastSide {
+		r.find(Caution, "cutter.ground", "cutter.side-rubs", number("side", float64(side), Angle),
+			number("x", t.Relief.LeastAt.X, Length), number("y", t.Relief.LeastAt.Y, Length))
 	}
 }

@@ -18,7 +18,6 @@ type Tooling struct {
 	Cut        *cutter.Cut
 	Relief     *cutter.Relief
 	Clears     geometry.Angle // where the heel rubs: the least clearance at which it does not; 0 where it clears, or none does
-	Side       *cutter.SquareClearance
 	Speed      *Speed         // nil when not swung
 	Ground     *cutter.Ground // the bit as it was measured
 	BitBase    float64        // the height at which its lowest point was typed

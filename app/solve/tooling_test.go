@@ -59,17 +59,16 @@ func TestGrindingWheelsEdge(t *testing.T) {
 	require.Contains(t, codes(w.Findings), "cutter.hollow-corners-rounded")
 }
 
-// A formed wheel leaves the wall of an undercut tooth's front no clearance; edge by
-// edge it has all of it.
+// A formed wheel leaves the walls of a space, which run nearly along the infeed,
+// little clearance; edge by edge they have all of it.
 func TestSideClearanceOfAFormedWheel(t *testing.T) {
 	j := set(t, sample(t), "great", "cutter.ground", "formed")
 	w := solve.Solve(context.Background(), j).Wheel("great")
-	require.NotNil(t, w.Side)
 	require.True(t, w.Formed)
-	require.Nil(t, solve.Solve(context.Background(), sample(t)).Wheel("great").Side)
-	flat := set(t, set(t, j, "great", "teeth.leaves", "200"), "great", "teeth.count", "400")
-	steep := solve.Solve(context.Background(), flat).Wheel("great")
-	require.Less(t, steep.Side.Least, w.Side.Least+geometry.Degrees(5))
+	require.Less(t, w.Relief.LeastClearance, geometry.Degrees(1))
+	require.InDelta(t, float64(w.Relief.LeastClearance), place(t, w.Findings, "cutter.side-rubs", "side"), 1e-12)
+	facets := solve.Solve(context.Background(), sample(t)).Wheel("great")
+	require.NotContains(t, codes(facets.Findings), "cutter.side-rubs")
 }
 
 // At depth the maker is told what is left of the land, and how far on it is gone:
