@@ -150,6 +150,7 @@ func TestThreadsByName(t *testing.T) {
 		major float64 // mm, threads.csv
 	}{
 		{"BA 10", 1.70}, {"ba 16", 0.79}, {"UNF 0-80", 1.524}, {"UNC  2-56", 2.1844}, {"M2", 2}, {"ISO metric coarse M1.6", 1.6}, {"UNM 0.30", 0.3},
+		{"ISO M2", 2}, {"UNF 0", 1.524}, {"10BA", 1.70}, {"10 ba", 1.70}, {"UNC 2", 2.1844}, {"UNS 00-90", 1.1938},
 	} {
 		thread, ok := ThreadNamed(row.name)
 		require.True(t, ok, row.name)

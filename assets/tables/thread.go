@@ -50,15 +50,32 @@ func drillName(cell string) string {
 // Threads lists the threads.
 func Threads() []Thread { return append([]Thread(nil), threads()...) }
 
-// ThreadNamed returns the thread of that name, "system size"; a metric one may go
-// by its size alone, "M2". Case does not matter.
+// ThreadNamed returns the thread of that name, "system size". It may also go by
+// names in use on the bench: a metric one by its size alone or as "ISO M2", a BA
+// one as "10BA" or "10 BA", an inch one without its pitch, "UNF 0". Case does not
+// matter.
 func ThreadNamed(name string) (Thread, bool) {
 	name = strings.Join(strings.Fields(name), " ")
 	for _, t := range threads() {
-		alone := strings.HasPrefix(t.Size, "M") && strings.EqualFold(t.Size, name)
-		if alone || strings.EqualFold(t.Name(), name) {
-			return t, true
+		for _, known := range t.names() {
+			if strings.EqualFold(known, name) {
+				return t, true
+			}
 		}
 	}
 	return Thread{}, false
+}
+
+func (t Thread) names() []string {
+	names := []string{t.Name()}
+	number, _, inch := strings.Cut(t.Size, "-")
+	switch {
+	case strings.HasPrefix(t.Size, "M"):
+		names = append(names, t.Size, "ISO "+t.Size)
+	case inch:
+		names = append(names, t.System+" "+number)
+	default:
+		names = append(names, t.Size+t.System, t.Size+" "+t.System)
+	}
+	return names
 }
