@@ -1,6 +1,7 @@
 package packet
 
 import (
+	"math/big"
 	"strconv"
 	"strings"
 
@@ -88,5 +89,5 @@ func meshFigures(p *solve.Pair, u measure.Units) template.Row {
 		return template.Row{p.Name(), unknown, unknown, unknown, unknown}
 	}
 	t := p.Turn
-	return template.Row{p.Name(), u.Fine(t.Centres), u.Number(t.Mean, 3), u.Length(t.PitchPlay), u.Number(t.Contact, 2)}
+	return template.Row{p.Name(), u.Fine(t.Centres), template.RatioText(big.NewRat(int64(p.Driver.Count), int64(p.Follower.Count))), u.Length(t.PitchPlay), u.Number(t.Contact, 2)}
 }

@@ -29,6 +29,10 @@ func DepthingCard(p Pair, s Style) (*render.Drawing, error) {
 	c.text(0, c.y-labelHeight-5-largeHeight, largeHeight, render.Black, true, "centres", s.Units.Fine(p.Turn.Centres))
 	c.text(0, c.y-labelHeight-5-largeHeight-9, 5, render.Grey, false, "centres", c.other().Fine(p.Turn.Centres))
 	c.y -= 34
+	if p.Turn.Jams() {
+		c.text(0, c.y-labelHeight, labelHeight, render.Black, true, "centres", c.Say("cards.depthing.jams"))
+		c.y -= 8
+	}
 	for _, f := range depthingFigures(p, s) {
 		c.figure(f)
 	}
@@ -48,7 +52,7 @@ func depthingFigures(p Pair, s Style) []Figure {
 	return []Figure{
 		{say("wheel"), say("count", "n", p.Driver.Count, "diameter", u.Length(2*p.Driver.PitchRadius))},
 		{say("pinion"), say("count", "n", p.Follower.Count, "diameter", u.Length(2*p.Follower.PitchRadius))},
-		{say("ratio"), u.Number(t.Mean, 3) + " : 1"},
+		{say("ratio"), RatioText(p.ratio())},
 		{say("nominal"), u.Fine(p.Nominal)},
 		{say("backlash"), u.Length(t.PitchPlay)},
 		{say("contact"), u.Number(t.Contact, 2)},

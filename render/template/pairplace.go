@@ -2,6 +2,7 @@ package template
 
 import (
 	"math"
+	"math/big"
 
 	"tipline/geometry"
 )
@@ -65,4 +66,9 @@ func (p Pair) normal(at meshPlace) geometry.Point {
 // it at.
 func (p Pair) pitchPoint() geometry.Point {
 	return geometry.Point{Y: p.Turn.Centres * p.Turn.Mean / (1 + p.Turn.Mean)}
+}
+
+// ratio returns the turns of the follower to one of the driver, exactly.
+func (p Pair) ratio() *big.Rat {
+	return big.NewRat(int64(p.Driver.Count), int64(max(p.Follower.Count, 1)))
 }

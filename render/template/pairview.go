@@ -48,7 +48,7 @@ func (m *meshing) figures(at geometry.Point) {
 	percent := func(v float64) string { return u.Number(100*v, 2) + " %" }
 	for _, f := range []Figure{
 		{"centres", u.Fine(t.Centres)},
-		{"ratio", u.Number(t.Mean, 3) + " : 1"},
+		{"ratio", RatioText(m.pair.ratio())},
 		{"contact", u.Number(t.Contact, 2)},
 		{"approach", u.Angle(t.Approach)},
 		{"backlash", u.Length(t.PitchPlay)},
@@ -59,6 +59,11 @@ func (m *meshing) figures(at geometry.Point) {
 		m.Write(Stroke{Layer: render.LayerText, Quantity: "centres", Ink: render.Grey}, render.Text{At: at, Height: 2.5, String: m.Say("template.pairview." + f.Label)})
 		m.Write(Stroke{Layer: render.LayerText, Quantity: "centres", Ink: render.Black}, render.Text{
 			At: at.Add(geometry.Point{X: columnWidth}), Height: 2.5, Align: render.Right, Bold: f.Label == "here", String: f.Value,
+		})
+	}
+	if t.Jams() {
+		m.Write(Stroke{Layer: render.LayerText, Quantity: "centres", Ink: render.Red}, render.Text{
+			At: at.Sub(geometry.Point{Y: figureRow}), Height: 2.5, Bold: true, String: m.Say("template.pairview.jams"),
 		})
 	}
 }

@@ -5,6 +5,7 @@ import (
 	"math"
 	"math/big"
 	"strconv"
+	"strings"
 
 	"tipline/geometry"
 	"tipline/render"
@@ -14,7 +15,7 @@ import (
 const (
 	trainWide    = 174.0 // of the circles side by side
 	trainHigh    = 78.0
-	arborColumn  = 34.0 // least width of what is written of an arbor
+	columnApart  = 6.0 // between what is written of an arbor and of the next
 	arborRow     = 4.8
 	ratioAbove   = 6.0
 	columnsBelow = 9.0
@@ -61,9 +62,7 @@ func drawTrain(t Train, s Style) *trainPicture {
 	}
 	v.Line(Stroke{Layer: render.LayerCentreLines, Quantity: "to", Pen: render.Centre, Ink: render.Blue},
 		geometry.Line{From: geometry.Point{X: v.left - 4}, To: geometry.Point{X: v.right + 4}})
-	for i := range t.Arbors[:len(t.Arbors)-1] {
-		v.mesh(i)
-	}
+	v.meshes()
 	v.columns()
 	return v
 }
@@ -106,62 +105,40 @@ func (v *trainPicture) circles(i int) {
 	v.Circle(Stroke{render.LayerBore, "to", render.Visible, render.Black, render.Solid}, at, 0.8)
 }
 
-// mesh names the pair between an arbor and the next, above the circles.
-func (v *trainPicture) mesh(i int) {
-	from, to := v.train.Arbors[i].Driver, v.train.Arbors[i+1].Driven
-	at := geometry.Point{X: v.at[i].X + v.scale*from.Radius}
-	if v.at[i+1].X < at.X {
-		at.X = v.at[i+1].X - v.scale*to.Radius
+// meshes names the pairs between the arbors, above the circles, each led to where
+// it meshes.
+func (v *trainPicture) meshes() {
+	s := v.Style
+	labels := make([]render.Text, len(v.at)-1)
+	places, widths := make([]float64, len(labels)), make([]float64, len(labels))
+	for i := range labels {
+		from, to := v.train.Arbors[i].Driver, v.train.Arbors[i+1].Driven
+		labels[i] = render.Text{Height: 2.5, Align: render.Middle, String: v.Say("template.trainview.mesh",
+			"from", from.Count, "to", to.Count, "ratio", trimmed(s, float64(from.Count)/float64(max(to.Count, 1)), 3))}
+		places[i], widths[i] = v.at[i].X+v.scale*from.Radius, labels[i].Width()+4
 	}
-	top := geometry.Point{X: at.X, Y: v.high + ratioAbove}
-	v.Line(Stroke{Layer: render.LayerDimensions, Quantity: "to", Pen: render.Hair, Ink: render.Blue},
-		geometry.Line{From: at, To: top.Sub(geometry.Point{Y: 1.5})})
-	v.Circle(Stroke{Layer: render.LayerDimensions, Quantity: "to", Ink: render.Blue, Fill: render.Solid}, at, 0.6)
-	ratio := big.NewRat(int64(from.Count), int64(to.Count))
-	v.Write(Stroke{Layer: render.LayerText, Quantity: "to", Ink: render.Blue}, render.Text{
-		At: top, Height: 2.5, Align: render.Middle,
-		String: v.Say("template.trainview.mesh", "from", from.Count, "to", to.Count, "ratio", decimal(ratio, v.Style)),
-	})
-}
-
-// decimal writes a ratio in decimals where three of them are exact, else as a
-// fraction.
-func decimal(r *big.Rat, s Style) string {
-	if exact := new(big.Rat).Mul(r, big.NewRat(1000, 1)); !exact.IsInt() {
-		return r.RatString()
-	}
-	f, _ := r.Float64()
-	return strconv.FormatFloat(f, 'f', -1, 64)
-}
-
-// columns writes below the circles what each arbor carries and how fast it turns,
-// each in its own column, led to from the arbor.
-func (v *trainPicture) columns() {
-	top, places := v.low-columnsBelow, v.places()
-	for i, a := range v.train.Arbors {
-		at := geometry.Point{X: places[i], Y: top}
-		down := geometry.Point{X: v.at[i].X, Y: v.low - 2}
-		v.Line(Stroke{Layer: render.LayerDimensions, Quantity: "to", Pen: render.Hair, Ink: render.Grey},
-			geometry.Line{From: v.at[i], To: down}, geometry.Line{From: down, To: at.Add(geometry.Point{Y: 4})})
-		for row, line := range v.arborLines(a) {
-			v.Write(Stroke{Layer: render.LayerText, Quantity: "to", Ink: []render.Ink{render.Black, render.Grey}[min(row, 1)]}, fitted(render.Text{
-				At: at.Add(geometry.Point{Y: -arborRow * float64(row)}), Height: 2.5, Align: render.Middle, Bold: row == 0, String: line,
-			}, arborColumn-2))
-		}
+	for i, x := range movedClear(places, widths) {
+		at, top := geometry.Point{X: places[i]}, geometry.Point{X: x, Y: v.high + ratioAbove}
+		turn := geometry.Point{X: at.X, Y: v.high + ratioAbove/3}
+		v.Line(Stroke{Layer: render.LayerDimensions, Quantity: "to", Pen: render.Hair, Ink: render.Blue},
+			geometry.Line{From: at, To: turn}, geometry.Line{From: turn, To: top.Sub(geometry.Point{Y: 1})})
+		v.Circle(Stroke{Layer: render.LayerDimensions, Quantity: "to", Ink: render.Blue, Fill: render.Solid}, at, 0.6)
+		labels[i].At = top
+		v.Write(Stroke{Layer: render.LayerText, Quantity: "to", Ink: render.Blue}, labels[i])
 	}
 }
 
-// places returns where the arbors' columns stand: as near their arbors as leaves
-// them clear of each other.
-func (v *trainPicture) places() []float64 {
-	xs := make([]float64, len(v.at))
+// movedClear moves places, which run from left to right, as little as leaves what stands
+// in the middle of each clear of its neighbour, given how wide each is.
+func movedClear(places, widths []float64) []float64 {
+	xs := make([]float64, len(places))
 	var low, high float64
-	for i, at := range v.at {
-		xs[i] = at.X
+	for i, at := range places {
+		xs[i] = at
 		if i > 0 {
-			xs[i] = max(xs[i], xs[i-1]+arborColumn)
+			xs[i] = max(xs[i], xs[i-1]+(widths[i-1]+widths[i])/2)
 		}
-		low, high = min(low, xs[i]-at.X), max(high, xs[i]-at.X)
+		low, high = min(low, xs[i]-at), max(high, xs[i]-at)
 	}
 	for i := range xs {
 		xs[i] -= (low + high) / 2
@@ -169,12 +146,76 @@ func (v *trainPicture) places() []float64 {
 	return xs
 }
 
-// fitted returns a text small enough for a width.
-func fitted(t render.Text, width float64) render.Text {
-	if over := t.Width() / width; over > 1 {
-		t.Height /= over
+// RatioText writes a ratio as it is said, 7.5 : 1 or 1 : 12, in decimals where three
+// of them are exact, else as 64 : 15. Without a ratio it is nothing.
+func RatioText(r *big.Rat) string {
+	if r == nil || r.Sign() <= 0 {
+		return ""
 	}
-	return t
+	one := big.NewRat(1, 1)
+	inverse := new(big.Rat).Inv(r)
+	switch {
+	case r.Cmp(one) >= 0 && short(r):
+		return decimal(r) + " : 1"
+	case r.Cmp(one) < 0 && short(inverse):
+		return "1 : " + decimal(inverse)
+	}
+	return r.Num().String() + " : " + r.Denom().String()
+}
+
+// short reports whether three decimals of a ratio are exact.
+func short(r *big.Rat) bool { return new(big.Rat).Mul(r, big.NewRat(1000, 1)).IsInt() }
+
+// decimal writes a ratio in decimals where three of them are exact, else as a
+// fraction.
+func decimal(r *big.Rat) string {
+	if !short(r) {
+		return r.RatString()
+	}
+	f, _ := r.Float64()
+	return strconv.FormatFloat(f, 'f', -1, 64)
+}
+
+// trimmed writes a number with as many decimals, of that many, as it needs.
+func trimmed(s Style, v float64, decimals int) string {
+	text := s.Units.Number(v, decimals)
+	if !strings.ContainsAny(text, ".,") {
+		return text
+	}
+	return strings.TrimRight(strings.TrimRight(text, "0"), ".,")
+}
+
+// columns writes below the circles what each arbor carries and how fast it turns,
+// each in its own column, led to from the arbor.
+func (v *trainPicture) columns() {
+	top := v.low - columnsBelow
+	arbors, widths := make([]float64, len(v.at)), make([]float64, len(v.at))
+	lines := make([][]string, len(v.at))
+	for i, at := range v.at {
+		lines[i] = v.arborLines(v.train.Arbors[i])
+		arbors[i], widths[i] = at.X, widest(lines[i])+columnApart
+	}
+	places := movedClear(arbors, widths)
+	for i := range v.at {
+		at := geometry.Point{X: places[i], Y: top}
+		down := geometry.Point{X: v.at[i].X, Y: v.low - 2}
+		v.Line(Stroke{Layer: render.LayerDimensions, Quantity: "to", Pen: render.Hair, Ink: render.Grey},
+			geometry.Line{From: v.at[i], To: down}, geometry.Line{From: down, To: at.Add(geometry.Point{Y: 4})})
+		for row, line := range lines[i] {
+			v.Write(Stroke{Layer: render.LayerText, Quantity: "to", Ink: []render.Ink{render.Black, render.Grey}[min(row, 1)]}, render.Text{
+				At: at.Add(geometry.Point{Y: -arborRow * float64(row)}), Height: 2.5, Align: render.Middle, Bold: row == 0, String: line,
+			})
+		}
+	}
+}
+
+// widest returns the width of the widest line of an arbor.
+func widest(lines []string) float64 {
+	most := 0.0
+	for row, line := range lines {
+		most = max(most, render.Text{Height: 2.5, Bold: row == 0, String: line}.Width())
+	}
+	return most
 }
 
 // arborLines are what is written of an arbor.
@@ -190,9 +231,9 @@ func (v *trainPicture) arborLines(a Arbor) []string {
 		}
 	}
 	if hour := v.train.perHour(a); hour != nil {
-		return append(lines, v.Say("template.trainview.hour", "turns", decimal(hour, v.Style)))
+		return append(lines, v.Say("template.trainview.hour", "turns", decimal(hour)))
 	}
-	return append(lines, v.Say("template.trainview.turns", "turns", decimal(a.Turns, v.Style)))
+	return append(lines, v.Say("template.trainview.turns", "turns", decimal(a.Turns)))
 }
 
 // perHour returns the turns of an arbor an hour; nil where not known.
@@ -217,10 +258,10 @@ func (t Train) sums(s Style) []string {
 	if t.Reverse {
 		way = "template.trainview.against"
 	}
-	lines := []string{s.Words.Say(way, "product", product, "ratio", decimal(t.Ratio, s))}
+	lines := []string{s.Words.Say(way, "product", product, "ratio", RatioText(t.Ratio))}
 	if b := t.Beat; b != nil {
-		lines = append(lines, s.Words.Say("template.trainview.beat", "beats", decimal(b.PerHour, s),
-			"seconds", s.Units.Number(b.Seconds, 4), "pendulum", s.Units.Both(b.Length)))
+		lines = append(lines, s.Words.Say("template.trainview.beat", "beats", decimal(b.PerHour),
+			"seconds", trimmed(s, b.Seconds, 4), "pendulum", s.Units.Both(b.Length)))
 	}
 	return lines
 }
