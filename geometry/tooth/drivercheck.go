@@ -28,7 +28,7 @@ func (d LanternDriver) check() error {
 	}
 	thickest := Lantern{Leaves: d.Leaves, Module: d.Module}.thickestTrundle()
 	if t := d.TrundleDiameter(); !(t >= leastLength && t <= thickest) {
-		return geometry.Between(driverTrundle, number(t), leastLength, thickest, "tooth.driver-trundles-meet")
+		return d.blameTrundle(t, thickest)
 	}
 	if most := math.Pi * d.Module; !(d.Play >= 0 && d.Play <= most) {
 		return geometry.Between(driverPlay, number(d.Play), 0, d.largestPlay(most), "tooth.driver-play")
@@ -71,11 +71,15 @@ func (d LanternDriver) sound() bool {
 func (d LanternDriver) fits() bool { return 2*d.action().tipRadius() <= mostLength }
 
 // blame finds a value that would do instead: less play than was asked for, else a
-// thinner trundle, else more leaves, with trundles of any thickness.
+// thinner trundle, else more leaves, else a larger module, with trundles of any
+// thickness.
 func (d LanternDriver) blame(flaw string) error {
 	usual := d
-	if usual.Play = 0; d.SidePlay() > usual.SidePlay() && usual.sound() {
-		return geometry.AtMost(driverPlay, d.Play, d.largestPlay(d.Play), "tooth.driver-play-most")
+	if usual.Play = 0; d.SidePlay() > usual.SidePlay() {
+		if usual.sound() {
+			return geometry.AtMost(driverPlay, d.Play, d.largestPlay(d.Play), "tooth.driver-play-most")
+		}
+		d = usual
 	}
 	thinner := func(t float64) bool { d.Trundle = t; return d.sound() }
 	t := d.TrundleDiameter()
@@ -86,7 +90,20 @@ func (d LanternDriver) blame(flaw string) error {
 	for d.Leaves < mostLeaves && !thinner(leastLength) {
 		d.Leaves++
 	}
+	if !thinner(leastLength) {
+		return d.blameModule()
+	}
 	return geometry.AtLeast(driverLeaves, leaves, float64(d.Leaves), "tooth.driver-leaves")
+}
+
+// blameModule refuses a module of which the thinnest trundle a job may have is too
+// thick, even for the most leaves.
+func (d LanternDriver) blameModule() error {
+	least := firstOf(d.Module, mostLength/float64(d.Count), func(m float64) bool {
+		usual := LanternDriver{d.Count, m, mostLeaves, leastLength, 0}
+		return usual.sound()
+	})
+	return geometry.AtLeast(driverModule, d.Module, least, "tooth.driver-module")
 }
 
 // largestModule returns the largest module up to most of a sound wheel that fits;
@@ -96,6 +113,16 @@ func (d LanternDriver) largestModule(most float64) float64 {
 		d.Module = m
 		return d.sound() && d.fits()
 	})
+}
+
+// blameTrundle refuses a trundle that cannot be for the thickest that would do, up
+// to most; where none would, it blames what stands in the way.
+func (d LanternDriver) blameTrundle(t, most float64) error {
+	if d.Trundle = leastLength; !d.sound() {
+		return d.blame(d.flaw())
+	}
+	would := largest(leastLength, most, func(t float64) bool { d.Trundle = t; return d.sound() })
+	return geometry.Between(driverTrundle, number(t), leastLength, would, "tooth.driver-trundles-meet")
 }
 
 // largestPlay returns the most play up to most that leaves a sound wheel.
