@@ -60,7 +60,7 @@ func check(b Blank, s Spec) fault {
 func checkArm(hub, rim float64, s Spec) fault {
 	switch s.Style {
 	case Swept:
-		c := centreLine(hub, rim, s.Sweep)
+		c := centreOf(hub, rim, s)
 		bent := math.Abs(c.curvature()) * max(s.ArmAtHub, s.ArmAtRim) / 2
 		if c.atRim.X <= 0 || bent >= 1 {
 			return sweepTooFar
@@ -159,7 +159,7 @@ func (s Spec) lengthsInRange() error {
 	if v := float64(s.Sweep); s.Style == Swept && !(math.Abs(v) < mostSweep) {
 		return geometry.Between(ofSweep, number(v), -mostSweep, mostSweep, "crossing.sweep-out-of-range")
 	}
-	return nil
+	return s.additionsInRange()
 }
 
 // leastLength is a length and the least it may be.

@@ -1,10 +1,6 @@
 package crossing
 
-import (
-	"math"
-
-	"tipline/geometry"
-)
+import "math"
 
 // curvedStiffness returns the torque about the axis that turns the rim by one radian
 // against one arm, in N·mm, as stiffness does, for an arm of any width along any
@@ -18,13 +14,13 @@ import (
 // first element of the inverse of that energy's matrix. Bending and stretching of a
 // thin bar, shear and the curvature's part in the stress left out (from memory of
 // Timoshenko, Strength of Materials, part II, curved bars; any text on frames has it).
-func curvedStiffness(young, t float64, line func(share float64) station, width func(share float64) float64) float64 {
+func curvedStiffness(young, t float64, line centre, width func(share float64) float64) float64 {
 	var f [3][3]float64
 	for _, g := range gauss() {
-		p, w := line(g.share), width(g.share)
-		bending := g.weight * p.length / (young * t * w * w * w / 12)
-		thrust := g.weight * p.length / (young * t * w)
-		m, n := [3]float64{1, -p.x, p.y}, [3]float64{0, p.v, p.u}
+		p, w := line.station(g.share), width(g.share)
+		bending := g.weight * line.length / (young * t * w * w * w / 12)
+		thrust := g.weight * line.length / (young * t * w)
+		m, n := [3]float64{1, -p.X, p.Y}, [3]float64{0, p.way.Y, p.way.X}
 		for i := range f {
 			for j := range f {
 				f[i][j] += bending*m[i]*m[j] + thrust*n[i]*n[j]
@@ -34,33 +30,6 @@ func curvedStiffness(young, t float64, line func(share float64) station, width f
 	det := f[1][1]*f[2][2] - f[1][2]*f[1][2]
 	held := (f[0][1]*f[0][1]*f[2][2] - 2*f[0][1]*f[0][2]*f[1][2] + f[0][2]*f[0][2]*f[1][1]) / det
 	return 1 / (f[0][0] - held)
-}
-
-// station is a place of an arm's centre line, the unit direction of the line there,
-// and the line's whole length.
-type station struct{ x, y, u, v, length float64 }
-
-// stations returns the centre line's places by their share of its length.
-func stations(hub, rim float64, s Spec) func(share float64) station {
-	if s.Style != Swept {
-		return func(share float64) station { return station{hub + share*(rim-hub), 0, 1, 0, rim - hub} }
-	}
-	c := centreLine(hub, rim, s.Sweep)
-	leaves, turn := c.atHub(), float64(c.atHub().Angle(c.atRim))
-	return func(share float64) station {
-		half := share * turn / 2
-		way := leaves.Rotate(geometry.Angle(half)).Times(share * c.length * sinc(half))
-		p, d := c.hub.Add(way), leaves.Rotate(geometry.Angle(2*half))
-		return station{p.X, p.Y, d.X, d.Y, c.length}
-	}
-}
-
-// sinc returns sin(a)/a.
-func sinc(a float64) float64 {
-	if a == 0 {
-		return 1
-	}
-	return math.Sin(a) / a
 }
 
 // panels is into how many pieces an arm is cut to integrate along it: with five

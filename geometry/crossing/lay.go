@@ -24,6 +24,28 @@ func Lay(b Blank, s Spec) (Layout, error) {
 	for j := range l.Windows {
 		l.Windows[j] = l.window(patterns[l.patternOf(j)], j)
 	}
+	if err := l.checkAdditions(); err != nil {
+		return Layout{}, err
+	}
+	l.balance()
+	return l, nil
+}
+
+// Solid works out a wheel that is not crossed: of the Spec its screws and additions
+// alone count, and of the layout what has to do with arms and windows is left out.
+func Solid(b Blank, s Spec) (Layout, error) {
+	l := Layout{Spec: Spec{Screws: s.Screws, Additions: s.Additions}, Blank: b.Weighed()}
+	if err := b.inRange(); err != nil {
+		return Layout{}, err
+	}
+	if err := l.Spec.additionsInRange(); err != nil {
+		return Layout{}, err
+	}
+	l.figure(nil)
+	if err := l.checkAdditions(); err != nil {
+		return Layout{}, err
+	}
+	l.balance()
 	return l, nil
 }
 
@@ -49,6 +71,7 @@ func lay(b Blank, s Spec) (Layout, []pattern, error) {
 		Divides: Divides(s.Arms, b.Count),
 	}
 	l.figure(patterns)
+	l.stiffen()
 	return l, patterns, nil
 }
 

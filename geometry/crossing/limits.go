@@ -74,7 +74,7 @@ func limitOf(f fault, b Blank, s Spec) *geometry.Limit {
 			return l
 		}
 	}
-	for _, try := range first {
+	for _, try := range append(first[:len(first):len(first)], otherwise...) {
 		if l, ok := try.past(f, b, s); ok {
 			return l
 		}
@@ -146,19 +146,19 @@ type field struct {
 }
 
 var (
-	rimWidth    = field{of: ofRim, in: func(s *Spec) *float64 { return &s.Rim }, span: metal}
+	rimWidth    = field{of: ofRim, in: func(s *Spec) *float64 { return &s.Rim }, span: lengths}
 	hubDown     = field{of: ofHub, in: func(s *Spec) *float64 { return &s.Hub }, span: hubs}
 	hubUp       = field{of: ofHub, in: func(s *Spec) *float64 { return &s.Hub }, span: hubs, up: true}
-	armAtRim    = field{of: ofArmAtRim, in: func(s *Spec) *float64 { return &s.ArmAtRim }, span: metal}
-	armAtHub    = field{of: ofArmAtHub, in: func(s *Spec) *float64 { return &s.ArmAtHub }, span: metal}
+	armAtRim    = field{of: ofArmAtRim, in: func(s *Spec) *float64 { return &s.ArmAtRim }, span: lengths}
+	armAtHub    = field{of: ofArmAtHub, in: func(s *Spec) *float64 { return &s.ArmAtHub }, span: lengths}
 	filletAtRim = field{of: ofFilletAtRim, in: func(s *Spec) *float64 { return &s.FilletAtRim }, span: fillets}
 	filletAtHub = field{of: ofFilletAtHub, in: func(s *Spec) *float64 { return &s.FilletAtHub }, span: fillets}
 	sweepDown   = field{of: ofSweep, in: sweep, span: onward, absent: not(Swept, func(s Spec) bool { return s.Sweep > 0 })}
 	sweepUp     = field{of: ofSweep, in: sweep, span: back, up: true, absent: not(Swept, func(s Spec) bool { return s.Sweep < 0 })}
-	waistDown   = field{of: ofWaist, in: waist, span: metal, absent: not(Waisted, always)}
-	waistUp     = field{of: ofWaist, in: waist, span: metal, up: true, absent: not(Waisted, always)}
-	waistAtDown = field{of: ofWaistAt, in: waistRadius, span: metal, absent: not(Waisted, waistPlaced)}
-	waistAtUp   = field{of: ofWaistAt, in: waistRadius, span: metal, up: true, absent: not(Waisted, waistPlaced)}
+	waistDown   = field{of: ofWaist, in: waist, span: lengths, absent: not(Waisted, always)}
+	waistUp     = field{of: ofWaist, in: waist, span: lengths, up: true, absent: not(Waisted, always)}
+	waistAtDown = field{of: ofWaistAt, in: waistRadius, span: lengths, absent: not(Waisted, waistPlaced)}
+	waistAtUp   = field{of: ofWaistAt, in: waistRadius, span: lengths, up: true, absent: not(Waisted, waistPlaced)}
 	outerUp     = field{of: ofOuterRadius, in: outer, span: outers, up: true, absent: concentric}
 	outerDown   = field{of: ofOuterRadius, in: outer, span: outers, absent: concentric}
 )
@@ -182,7 +182,7 @@ func onward(Blank) (least, most float64)   { return 0, mostSweep }
 func back(Blank) (least, most float64)     { return -mostSweep, 0 }
 func outers(b Blank) (least, most float64) { return Least, 1000 * b.RootRadius }
 
-func metal(b Blank) (least, most float64)   { return Least, 2 * b.RootRadius }
+func lengths(b Blank) (least, most float64) { return Least, 2 * b.RootRadius }
 func hubs(b Blank) (least, most float64)    { return b.Bore + 2*Least, 2 * b.RootRadius }
 func fillets(b Blank) (least, most float64) { return 0, 2 * b.RootRadius }
 

@@ -11,6 +11,9 @@ func notes(b Blank, s Spec, patterns []pattern) []*geometry.Limit {
 	all = append(all, holeNote(s, patterns)...)
 	all = append(all, meetNote(b, s)...)
 	all = append(all, waistNote(b, s)...)
+	if least := teethInSheet * s.BladePitch; b.Thickness < least {
+		all = append(all, geometry.AtLeast(ofBlade, b.Thickness, least, "crossing.blade-too-coarse"))
+	}
 	for _, f := range []struct {
 		of     geometry.Quantity
 		radius float64
@@ -21,6 +24,10 @@ func notes(b Blank, s Spec, patterns []pattern) []*geometry.Limit {
 	}
 	return all
 }
+
+// teethInSheet is how many of a blade's teeth at least should stand in the sheet, so
+// that it does not catch between two: common practice, no source.
+const teethInSheet = 2
 
 // sawNote says that a window's saw line vanishes or falls apart, and the allowance
 // below which it does not.

@@ -134,17 +134,27 @@ func (o opening) touchHub(t *touches) fault {
 		t.upperAtHub, t.lowerAtHub = upper, lower
 		return sound
 	}
+	if o.touchApex(t) {
+		return sound
+	}
+	if o.reachesHub() {
+		return hubFilletsOverlap
+	}
+	return armsMeetAtHub
+}
+
+// touchApex finds the one arc at the hub that touches both sides where they run
+// outwards; false where there is none outside the hub.
+func (o opening) touchApex(t *touches) bool {
 	centre, ok := corner(o.upper, o.lower, o.filletAtHub)
 	if !ok || centre.Norm() < o.hub+o.filletAtHub-same {
-		if o.reachesHub() {
-			return hubFilletsOverlap
-		}
-		return armsMeetAtHub
+		return false
 	}
 	t.apex = true
 	t.upperAtHub = touch{o.upper.foot(centre, o.filletAtHub), centre}
 	t.lowerAtHub = touch{o.lower.foot(centre, o.filletAtHub), centre}
-	return sound
+	upper, lower := t.upperAtHub.on, t.lowerAtHub.on
+	return o.upper.travel(upper).Dot(upper) > 0 && o.lower.travel(lower).Dot(lower) > 0
 }
 
 // reachesHub reports whether the sides come down to the hub circle before they

@@ -36,16 +36,8 @@ func patternsOf(b Blank, s Spec) ([]pattern, error) {
 		patterns[i] = pattern{
 			outline: outline, rim: o.rim, hub: o.hub, area: outline.Area(),
 			centroid: outline.Centroid(), polar: outline.PolarMoment(),
-			line: middleLine(o.hub, o.rim, s),
+			line: centreOf(o.hub, o.rim, s).side,
 		}
 	}
 	return patterns, nil
-}
-
-// middleLine returns an arm's centre line where the window's axis is.
-func middleLine(hub, rim float64, s Spec) side {
-	if s.Style == Swept {
-		return centreLine(hub, rim, s.Sweep).side
-	}
-	return arched(geometry.Point{X: hub}, geometry.Point{X: rim}, 0, 1)
 }

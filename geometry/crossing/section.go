@@ -28,11 +28,14 @@ func narrowest(hub, rim float64, s Spec) Section {
 // asked for.
 func widths(hub, rim float64, s Spec) func(share float64) float64 {
 	if s.Style != Waisted {
-		return func(share float64) float64 { return s.ArmAtHub + share*(s.ArmAtRim-s.ArmAtHub) }
+		return s.taper
 	}
 	_, left := armSides(hub, rim, s)
 	return func(share float64) float64 { return 2 * left.heightAt(hub+share*(rim-hub)) }
 }
+
+// taper returns the width at a share of the arm's length where it is linear.
+func (s Spec) taper(share float64) float64 { return s.ArmAtHub + share*(s.ArmAtRim-s.ArmAtHub) }
 
 // heightAt returns the y of the side at x, in the frame of its arm: on its circle
 // bend·(x² + y²) + 2x·sin − 2y·cos = 0 from the hub point, sin and cos of the

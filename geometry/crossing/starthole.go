@@ -62,21 +62,24 @@ func (p pattern) room(at float64) float64 {
 	return place.Dist(near)
 }
 
-// widest returns the place in the middle with the most room, by golden section.
-func (p pattern) widest() float64 {
-	const golden = 1 / math.Phi
-	from, to := p.hub, p.rim
-	a, b := to-golden*(to-from), from+golden*(to-from)
-	roomA, roomB := p.room(a), p.room(b)
+// widest returns how far from the wheel's centre the place in the middle with the
+// most room lies.
+func (p pattern) widest() float64 { return golden(p.hub, p.rim, p.room) }
+
+// golden returns where f, which rises to one greatest value between from and to and
+// falls again, has it, by golden section.
+func golden(from, to float64, f func(float64) float64) float64 {
+	a, b := to-(to-from)/math.Phi, from+(to-from)/math.Phi
+	atA, atB := f(a), f(b)
 	for to-from > same {
-		if roomA > roomB {
-			to, b, roomB = b, a, roomA
-			a = to - golden*(to-from)
-			roomA = p.room(a)
+		if atA > atB {
+			to, b, atB = b, a, atA
+			a = to - (to-from)/math.Phi
+			atA = f(a)
 		} else {
-			from, a, roomA = a, b, roomB
-			b = from + golden*(to-from)
-			roomB = p.room(b)
+			from, a, atA = a, b, atB
+			b = from + (to-from)/math.Phi
+			atB = f(b)
 		}
 	}
 	return (from + to) / 2

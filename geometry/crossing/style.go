@@ -11,11 +11,11 @@ import (
 // clockwise of it, and the one on its left.
 //
 // A straight side runs through (hub, ±ArmAtHub/2) and (rim, ±ArmAtRim/2). A waisted
-// one is the arc through these and (WaistAt, ±Waist/2). How the sides of a swept arm
-// run is told at sweptBulge.
+// one is the arc through these and (WaistAt, ±Waist/2). The sides of a swept arm
+// are told of at sweptSide.
 func armSides(hub, rim float64, s Spec) (right, left side) {
 	if s.Style == Swept {
-		c := centreLine(hub, rim, s.Sweep)
+		c := centreOf(hub, rim, s)
 		return c.sweptSide(s, -1), c.sweptSide(s, 1)
 	}
 	from, to := geometry.Point{X: hub, Y: s.ArmAtHub / 2}, geometry.Point{X: rim, Y: s.ArmAtRim / 2}
@@ -65,37 +65,100 @@ func centreLine(hub, rim float64, sweep geometry.Angle) centre {
 	return c
 }
 
-// sweptSide returns the side of a swept arm to the left of its centre line, for
-// window 1, or to its right, for −1.
-func (c centre) sweptSide(s Spec, window float64) side {
-	leaves := c.atHub()
-	hub := c.hub.Add(leaves.Left().Times(window * s.ArmAtHub / 2))
-	rim := c.rim.Add(c.atRim.Left().Times(window * s.ArmAtRim / 2))
-	return arched(hub, rim, c.sweptBulge(s, window, rim.Sub(hub)), window)
+// centreOf returns the centre line of an arm of any style.
+func centreOf(hub, rim float64, s Spec) centre {
+	if s.Style != Swept {
+		return centreLine(hub, rim, 0)
+	}
+	return centreLine(hub, rim, s.Sweep)
 }
 
 // atHub returns the way the centre line leaves the hub.
 func (c centre) atHub() geometry.Point { return c.hub.Times(1 / c.hub.Norm()) }
 
-// sweptBulge returns the bulge of a swept arm's side. Taken square to the centre
-// line, the width asked for is linear along it from hub to rim, which gives a
-// spiral. The side is an arc through the spiral's ends: of the two that touch it at
-// one of them, the one that leaves more metal. That one leaves the arm nowhere
-// thinner, for an arc and the spiral through the same ends part by e(k − ct) to
-// second order, e the share of the arm times what is left of it and t the share.
-// Without taper both are the parallel to the centre line.
-func (c centre) sweptBulge(s Spec, window float64, chord geometry.Point) float64 {
-	widens := window * (s.ArmAtRim - s.ArmAtHub) / 2 / c.length
-	touching := func(way geometry.Point, width float64) geometry.Point {
-		return way.Times(1 - window*c.curvature()*width/2).Add(way.Left().Times(widens))
+// sweptSide returns the side of a swept arm to the left of its centre line, for
+// window 1, or to its right, for −1.
+//
+// Taken square to the centre line, the width asked for is linear along it from hub
+// to rim, which gives a spiral. The side is an arc through the spiral's ends, the
+// flattest that leaves the arm nowhere thinner. Without taper both are the parallel
+// to the centre line; with the usual ones an arc and the spiral part by e(k − ct), t
+// the share of the way and e = t(1 − t), and the arc touches the spiral at an end.
+func (c centre) sweptSide(s Spec, window float64) side {
+	p := spiral{c, s, window}
+	from, to := p.at(0), p.at(1)
+	touch := func(share float64) float64 {
+		if share <= 0 || share >= 1 {
+			return p.touching(share, to.Sub(from))
+		}
+		at := p.at(share)
+		return -window * float64(at.Sub(from).Angle(to.Sub(at)))
 	}
-	atHub := touching(c.atHub(), s.ArmAtHub).Angle(chord)
-	atRim := chord.Angle(touching(c.atRim, s.ArmAtRim))
-	// an arc bows to the right of its chord where it turns left, bulge more than 0
-	if window > 0 {
-		return math.Tan(float64(min(atHub, atRim)) / 2)
+	return arched(from, to, -window*math.Tan(greatest(touch)/2), window)
+}
+
+// spiral is the side that an arm would have if its width were linear along it.
+type spiral struct {
+	c      centre
+	s      Spec
+	window float64
+}
+
+func (p spiral) at(share float64) geometry.Point {
+	place := p.c.station(share)
+	return place.Point.Add(place.way.Left().Times(p.window * p.s.taper(share) / 2))
+}
+
+// touching returns by how much an arc that runs along the spiral at one of its ends
+// turns there from the chord, or to it; positive where it leaves the arm wider.
+func (p spiral) touching(share float64, chord geometry.Point) float64 {
+	place := p.c.station(share)
+	widens := p.window * (p.s.ArmAtRim - p.s.ArmAtHub) / 2 / p.c.length
+	way := place.way.Times(1 - p.window*p.c.curvature()*p.s.taper(share)/2).Add(place.way.Left().Times(widens))
+	if share <= 0 {
+		return -p.window * float64(way.Angle(chord))
 	}
-	return math.Tan(float64(max(atHub, atRim)) / 2)
+	return -p.window * float64(chord.Angle(way))
+}
+
+// greatest returns the greatest value of f over 0 to 1: where an end has it, exactly,
+// else narrowed down from sixteenths.
+func greatest(f func(share float64) float64) float64 {
+	const parts = 16
+	best, at := math.Inf(-1), 0
+	for i := 0; i <= parts; i++ {
+		if v := f(float64(i) / parts); v > best {
+			best, at = v, i
+		}
+	}
+	if at == 0 || at == parts {
+		return best
+	}
+	top := golden(float64(at-1)/parts, float64(at+1)/parts, f)
+	return max(best, f(top))
+}
+
+// station is a place of an arm's centre line and the unit direction of the line
+// there, outwards.
+type station struct {
+	geometry.Point
+	way geometry.Point
+}
+
+// station returns the place at a share of the centre line's length.
+func (c centre) station(share float64) station {
+	half := share * c.curvature() * c.length / 2
+	leaves := c.atHub()
+	chord := leaves.Rotate(geometry.Angle(half)).Times(share * c.length * sinc(half))
+	return station{c.hub.Add(chord), leaves.Rotate(geometry.Angle(2 * half))}
+}
+
+// sinc returns sin(a)/a.
+func sinc(a float64) float64 {
+	if a == 0 {
+		return 1
+	}
+	return math.Sin(a) / a
 }
 
 // curvature returns the centre line's, positive to the left, also where it is taken

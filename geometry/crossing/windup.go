@@ -52,5 +52,5 @@ func armStiffness(b Blank, s Spec) float64 {
 	if s.Style == Straight || s.Style == "" {
 		return stiffness(young, b.Thickness, hub, rim, s.ArmAtHub, s.ArmAtRim)
 	}
-	return curvedStiffness(young, b.Thickness, stations(hub, rim, s), widths(hub, rim, s))
+	return curvedStiffness(young, b.Thickness, centreOf(hub, rim, s), widths(hub, rim, s))
 }

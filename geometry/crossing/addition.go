@@ -1,0 +1,187 @@
+package crossing
+
+import (
+	"fmt"
+	"math"
+
+	"tipline/geometry"
+)
+
+// Kind says what an addition is.
+type Kind string
+
+// The kinds of addition, as in the job file.
+const (
+	HoleKind   Kind = "hole"   // through the wheel, of Diameter
+	CircleKind Kind = "circle" // scribed, of Diameter, about its place
+	LineKind   Kind = "line"   // scribed, from its place to ToRadius and ToAngle
+	NoteKind   Kind = "note"   // Text at its place
+)
+
+// Addition is something of the maker's own on a wheel, at Radius from the wheel's
+// centre and Angle clockwise from 12 o'clock, Repeat times evenly round the wheel (0
+// and 1 both once). Only holes take metal away.
+type Addition struct {
+	Kind     Kind
+	Radius   float64
+	Angle    geometry.Angle
+	Diameter float64
+	ToRadius float64
+	ToAngle  geometry.Angle
+	Repeat   int
+	Text     string
+}
+
+// MostRepeats is how often an addition may be repeated.
+const MostRepeats = 360
+
+// EvenlySpread returns the places at which the addition stands, each turned on by an
+// equal part of the circle.
+func (a Addition) EvenlySpread() []Addition {
+	all := make([]Addition, max(1, a.Repeat))
+	for i := range all {
+		turn := geometry.FullTurn * geometry.Angle(i) / geometry.Angle(len(all))
+		all[i] = a
+		all[i].Repeat = 1
+		all[i].Angle, all[i].ToAngle = a.Angle+turn, a.ToAngle+turn
+	}
+	return all
+}
+
+// holes returns the holes of the addition, none unless it is one.
+func (a Addition) holes() []Hole {
+	if a.Kind != HoleKind {
+		return nil
+	}
+	var all []Hole
+	for _, one := range a.EvenlySpread() {
+		all = append(all, Hole{one.Radius, one.Angle, one.Diameter})
+	}
+	return all
+}
+
+// additionField names a field of addition i.
+func additionField(i int, name string) geometry.Quantity {
+	return geometry.Quantity(fmt.Sprintf("additions[%d].%s", i, name))
+}
+
+// inRange refuses values that no addition may have.
+func (a Addition) inRange(i int) error {
+	of := func(name string) geometry.Quantity { return additionField(i, name) }
+	switch a.Kind {
+	case HoleKind, CircleKind:
+		if !(a.Diameter >= Least) || math.IsInf(a.Diameter, 1) {
+			return geometry.AtLeast(of("diameter"), number(a.Diameter), Least, "crossing.addition-diameter")
+		}
+	case LineKind:
+		if !(a.ToRadius >= 0) || math.IsInf(a.ToRadius, 1) {
+			return geometry.AtLeast(of("to_radius"), number(a.ToRadius), 0, "crossing.addition-radius-negative")
+		}
+	case NoteKind:
+	default:
+		return &geometry.Limit{Quantity: of("kind"), Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.addition-kind-unknown"}
+	}
+	switch {
+	case !(a.Radius >= 0) || math.IsInf(a.Radius, 1):
+		return geometry.AtLeast(of("radius"), number(a.Radius), 0, "crossing.addition-radius-negative")
+	case a.Repeat < 0 || a.Repeat > MostRepeats:
+		return geometry.Between(of("repeat"), float64(a.Repeat), 0, MostRepeats, "crossing.addition-repeat")
+	}
+	return nil
+}
+
+func (s Spec) additionsInRange() error {
+	for i, a := range s.Additions {
+		if err := a.inRange(i); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// edgeShare is how many diameters the middle of a hole should keep from an edge:
+// common practice, no source.
+const edgeShare = 1.5
+
+// checkAdditions refuses holes of the maker's own that run into the bore, a window,
+// the teeth, a screw's hole or one another, and notes those that leave little metal.
+func (l *Layout) checkAdditions() error {
+	for i, a := range l.Spec.Additions {
+		if a.Kind != HoleKind {
+			continue
+		}
+		m := l.metal()
+		m.holes = append(m.holes, l.Spec.Screws...)
+		for j, other := range l.Spec.Additions {
+			if j != i {
+				m.holes = append(m.holes, other.holes()...)
+			}
+		}
+		d := drilling{m, a}
+		if most := d.largest(2, Least); a.Diameter > most {
+			return d.refusal(i, most)
+		}
+		if most := d.largest(1/edgeShare, 0); a.Diameter > most {
+			l.Notes = append(l.Notes, geometry.AtMost(additionField(i, "diameter"), a.Diameter, most, "crossing.addition-near-edge"))
+		}
+	}
+	return nil
+}
+
+// drilling is a hole, repeated, about to be drilled.
+type drilling struct {
+	metal    metal
+	addition Addition
+}
+
+// largest returns the largest diameter that leaves so much metal that the edge is
+// at least the diameter/share + over away from the hole's middle; 0 or less when
+// none does.
+func (d drilling) largest(share, over float64) float64 {
+	places := d.addition.holes()
+	most := math.Inf(1)
+	for _, h := range places {
+		most = min(most, share*(d.metal.edge(h.Centre())-over))
+	}
+	if n := len(places); n > 1 {
+		// a twin's edge lies half the diameter before its middle
+		apart := 2 * d.addition.Radius * math.Sin(math.Pi/float64(n))
+		most = min(most, (apart-over)/(1/share+0.5))
+	}
+	return most
+}
+
+// refusal says what is wrong with a hole larger than the most its place has room
+// for: its diameter, or where there is no room at all its radius.
+func (d drilling) refusal(i int, most float64) *geometry.Limit {
+	a := d.addition
+	if most >= Least {
+		return geometry.AtMost(additionField(i, "diameter"), a.Diameter, most, "crossing.addition-too-large")
+	}
+	radius := additionField(i, "radius")
+	in, below := d.nearest(a.Radius, 0)
+	out, above := d.nearest(a.Radius, d.metal.root)
+	switch {
+	case below && (!above || a.Radius-in <= out-a.Radius):
+		return geometry.AtMost(radius, a.Radius, in, "crossing.addition-too-far-out")
+	case above:
+		return geometry.AtLeast(radius, a.Radius, out, "crossing.addition-too-far-in")
+	}
+	return &geometry.Limit{Quantity: radius, Value: a.Radius, Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.addition-no-room"}
+}
+
+// nearest returns the radius nearest to one from which a hole has room, on the way
+// to another; false when there is none.
+func (d drilling) nearest(from, to float64) (float64, bool) {
+	fits := func(r float64) bool {
+		d.addition.Radius = r
+		return d.largest(2, Least) >= d.addition.Diameter
+	}
+	from = min(from, d.metal.root)
+	for i := 1; i <= steps; i++ {
+		if at := from + (to-from)*float64(i)/steps; fits(at) {
+			return narrowed(at, from+(to-from)*float64(i-1)/steps, fits), true
+		}
+	}
+	return 0, false
+}
