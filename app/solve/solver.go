@@ -57,7 +57,7 @@ func (s *Solver) Solve(ctx context.Context, j *job.Job) *Result {
 		return nil
 	}
 	s.units, s.known = j.Units, next
-	r.Findings = jobFindings(j, r.made())
+	r.Findings = r.jobFindings(s.known.works)
 	for _, p := range r.Parts() {
 		r.Findings = append(r.Findings, p.Said()...)
 	}
@@ -138,11 +138,8 @@ func (r *Result) made() map[string]Made {
 func (r *Result) trains(ctx context.Context, known memory, next *memory, unit measure.Unit) bool {
 	w := newWorks(unit, r.made(), r.Pairs, r.Job.Arbors)
 	next.works = w
-	if !w.same(known.works) {
-		known.trains = nil
-	}
 	var ok bool
-	r.Trains, next.trains, ok = each(ctx, r.Job.Trains, known.trains,
+	r.Trains, next.trains, ok = each(ctx, r.Job.Trains, w.kept(known.works, known.trains),
 		func(t *job.Train) trainKey { return trainKey{t, w.made[t.From], w.made[t.To], w.escapeOn(t.To)} },
 		func(t *job.Train) *Train { return solveTrain(t, w) })
 	return ok
@@ -178,32 +175,3 @@ func unitOf(j *job.Job) measure.Unit {
 
 // Units returns how a job's lengths are written.
 func Units(j *job.Job) measure.Units { return measure.Units{Unit: unitOf(j)} }
-
-// jobFindings says what is to be said of the job itself and of its arbors.
-func jobFindings(j *job.Job, made map[string]Made) []Finding {
-	var fs []Finding
-	for _, field := range j.UnknownFields() {
-		fs = append(fs, Finding{Note, "", "", "job.unknown-field", []Place{text("field", field)}})
-	}
-	return append(fs, arborFindings(j.Arbors, made)...)
-}
-
-// arborFindings says which parts of arbors are not there, or on another arbor too.
-func arborFindings(arbors []*job.Arbor, made map[string]Made) []Finding {
-	var fs []Finding
-	on := map[string]bool{}
-	for _, a := range arbors {
-		r := &reader{part: a.ID}
-		for _, part := range a.Parts {
-			switch {
-			case made[part] == nil:
-				r.find(Error, "parts", "arbor.no-such-part", text("read", part))
-			case on[part]:
-				r.find(Caution, "parts", "arbor.twice", text("part", made[part].Name()))
-			}
-			on[part] = true
-		}
-		fs = append(fs, r.findings...)
-	}
-	return fs
-}

@@ -56,7 +56,11 @@ func (t *Train) follow(r *reader, w works) {
 	}
 	t.Way = &way
 	for _, i := range way.Pairs {
-		t.Pairs = append(t.Pairs, w.engages[i])
+		p := w.engages[i]
+		t.Pairs = append(t.Pairs, p)
+		if p.Turn == nil || p.foul != nil {
+			r.find(Caution, "to", "train.stuck", text("pair", p.Name()))
+		}
 	}
 	if known, ok := r.way(w, "hour", hour, to, named(t.Part.Hour, t.Part.From), t.Part.To); ok && r.sound(mark) {
 		t.PerHour = known.Ratio.Mul(known.Ratio, turns)

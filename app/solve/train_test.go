@@ -121,17 +121,34 @@ func TestArborsSayWhatIsWrongWithThem(t *testing.T) {
 	require.Contains(t, codes(r.Findings), "arbor.twice")
 }
 
+// A pair that cannot turn does not keep its train from being counted, which says
+// so; two parts of a pair on one arbor are told.
+func TestTrainThroughAStuckPair(t *testing.T) {
+	r := solve.Solve(context.Background(), set(t, jobOf(t, goingTrain), "m2", "centres", "35.9 mm"))
+	require.Equal(t, "840", r.Trains[0].Way.Ratio.RatString())
+	require.Contains(t, codes(r.Trains[0].Findings), "train.stuck")
+	r = solve.Solve(context.Background(), set(t, jobOf(t, goingTrain), "a1", "parts", "p1, centre, p2"))
+	require.Contains(t, errorsOf(r, "m2")[0], "stand on one arbor")
+}
+
 // A train stays the same where nothing it is made of has changed.
 func TestTrainsAreRemembered(t *testing.T) {
-	j := jobOf(t, goingTrain)
+	j := sample(t)
 	var s solve.Solver
 	before := s.Solve(context.Background(), j)
-	after := s.Solve(context.Background(), set(t, j, "", "title", "Other"))
-	require.Same(t, before.Trains[0], after.Trains[0])
+	titled := s.Solve(context.Background(), set(t, j, "", "title", "Other"))
+	require.Equal(t, before.Trains, titled.Trains)
+	require.Same(t, before.Trains[0], titled.Trains[0])
+	wider := s.Solve(context.Background(), set(t, j, "third", "thickness", "2 mm"))
+	require.NotSame(t, before.Trains[0], wider.Trains[0], "one of its pairs is another")
+	require.Same(t, wider.Pairs[2], wider.Trains[0].Pairs[2])
+	require.Same(t, before.Trains[1], wider.Trains[1], "the motion work has no third wheel")
 	again := s.Solve(context.Background(), set(t, j, "escape", "teeth.count", "32"))
 	require.NotSame(t, before.Trains[0], again.Trains[0])
 	require.Equal(t, "7680", again.Trains[0].Beat.PerHour.RatString())
 	for i := range before.Pairs {
-		require.Same(t, before.Pairs[i], again.Pairs[i], "the escape wheel stands in no pair")
+		require.Same(t, before.Pairs[i].Turn, again.Pairs[i].Turn, "the escape wheel stands in no pair")
 	}
+	apart := s.Solve(context.Background(), set(t, j, "third-arbor", "parts", "third"))
+	require.Nil(t, apart.Trains[0].Way)
 }

@@ -1,6 +1,7 @@
 package solve
 
 import (
+	"maps"
 	"slices"
 
 	"tipline/app/job"
@@ -43,9 +44,28 @@ func newWorks(unit measure.Unit, made map[string]Made, pairs []*Pair, arbors []*
 	return w
 }
 
-// same reports whether the arbors and pairs are the same as the other's.
+// same reports whether parts turn one another as they do in the other.
 func (w works) same(other works) bool {
-	return w.unit == other.unit && slices.Equal(w.pairs, other.pairs) && slices.Equal(w.arbors, other.arbors)
+	return w.unit == other.unit && slices.Equal(w.engaged, other.engaged) && maps.Equal(w.arborOf, other.arborOf)
+}
+
+// kept returns those trains of earlier works that are as they were: no part turns
+// another otherwise, and none of their pairs has changed.
+func (w works) kept(earlier works, trains map[trainKey]*Train) map[trainKey]*Train {
+	if !w.same(earlier) {
+		return nil
+	}
+	there := make(map[*Pair]bool, len(w.engages))
+	for _, p := range w.engages {
+		there[p] = true
+	}
+	kept := make(map[trainKey]*Train, len(trains))
+	for k, t := range trains {
+		if !slices.ContainsFunc(t.Pairs, func(p *Pair) bool { return !there[p] }) {
+			kept[k] = t
+		}
+	}
+	return kept
 }
 
 // countOf returns how many teeth, leaves or trundles a part has; 0 where it could
