@@ -21,35 +21,37 @@ func room(edges []edge, needed need, radius float64) float64 {
 
 // nearest returns the radius nearest to from, on the way to to, that has room;
 // false where none has. As room changes by no more than the radius, what is
-// lacking can be skipped, so that nothing with room is passed over but a gap
-// narrower than a stride; the end is narrowed down to a picometre.
+// lacking can be skipped over. Where that would be a crawl a stride is taken
+// instead, and narrowed down again at its end: only room narrower than a stride
+// could be missed.
 func nearest(edges []edge, needed need, from, to float64) (float64, bool) {
 	stride := max(1e-6, math.Abs(to-from)/5000)
-	for at, bad := from, from; ; {
+	for at, skipped := from, from; ; {
 		spare := room(edges, needed, at)
 		if spare >= -same {
-			return narrowed(edges, needed, at, bad), true
+			return narrowed(edges, needed, at, skipped), true
 		}
 		if at == to {
 			return 0, false
 		}
-		bad = at
-		if step := max(-spare, stride); math.Abs(to-at) <= step {
-			at = to
-		} else {
-			at += math.Copysign(step, to-at)
-		}
+		skipped = towards(at, to, -spare)
+		at = towards(at, to, max(-spare, stride))
 	}
 }
 
-// narrowed halves the span between a radius with room and one without until they
-// are a picometre apart.
+// towards returns what lies a step from at, no farther than to.
+func towards(at, to, step float64) float64 {
+	if math.Abs(to-at) <= step {
+		return to
+	}
+	return at + math.Copysign(step, to-at)
+}
+
+// narrowed halves the span between a radius with room and one up to which there is
+// none, to a tenth of a nanometre.
 func narrowed(edges []edge, needed need, good, bad float64) float64 {
-	for math.Abs(good-bad) > 1e-12 {
+	for math.Abs(good-bad) > same/10 {
 		mid := good + (bad-good)/2
-		if mid == good || mid == bad {
-			break
-		}
 		if room(edges, needed, mid) >= -same {
 			good = mid
 		} else {

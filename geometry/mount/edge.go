@@ -64,34 +64,58 @@ func (b bench) neighbour(hole float64) edge {
 
 // openings are a wheel's windows and other holes.
 func (b bench) openings(s Seat, hole float64) []edge {
-	var all []edge
+	var windows, holes []opening
 	for _, w := range s.Windows {
-		if w.Len() == 0 {
-			continue
+		if w.Len() > 0 {
+			windows = append(windows, windowOf(w))
 		}
-		off := func(p geometry.Point) float64 {
-			q, _ := w.Nearest(p)
-			if w.Contains(p) {
-				return -p.Dist(q)
-			}
-			return p.Dist(q)
-		}
-		all = append(all, edge{"mount.breaks-window", "mount.near-window", false, hole, b.worst(off), 1})
 	}
 	for _, h := range s.Holes {
 		off := func(p geometry.Point) float64 { return p.Dist(h.At) - h.Diameter/2 }
-		all = append(all, edge{"mount.breaks-hole", "mount.near-hole", false, hole, b.worst(off), 1})
+		holes = append(holes, opening{h.At, h.Diameter / 2, off})
+	}
+	var all []edge
+	if len(windows) > 0 {
+		all = append(all, edge{"mount.breaks-window", "mount.near-window", false, hole, b.worst(windows), 1})
+	}
+	if len(holes) > 0 {
+		all = append(all, edge{"mount.breaks-hole", "mount.near-hole", false, hole, b.worst(holes), 1})
 	}
 	return all
 }
 
-// worst returns the least of what off says of any screw.
-func (b bench) worst(off func(geometry.Point) float64) func(float64) float64 {
+// opening is one opening in a wheel, and a circle that it lies in.
+type opening struct {
+	centre geometry.Point
+	radius float64
+	off    func(geometry.Point) float64 // of a point from its edge, negative within
+}
+
+func windowOf(w geometry.Outline) opening {
+	box := w.Bounds()
+	off := func(p geometry.Point) float64 {
+		q, _ := w.Nearest(p)
+		if w.Contains(p) {
+			return -p.Dist(q)
+		}
+		return p.Dist(q)
+	}
+	return opening{box.Min.Toward(box.Max, 0.5), box.Min.Dist(box.Max) / 2, off}
+}
+
+// worst returns the least that any screw is off any of the openings; one that
+// lies in a circle farther off than what is found already is not asked.
+func (b bench) worst(openings []opening) func(float64) float64 {
 	ways := b.ways()
 	return func(r float64) float64 {
 		least := math.Inf(1)
 		for _, w := range ways {
-			least = min(least, off(w.Times(r)))
+			p := w.Times(r)
+			for _, o := range openings {
+				if p.Dist(o.centre)-o.radius < least {
+					least = min(least, o.off(p))
+				}
+			}
 		}
 		return least
 	}
