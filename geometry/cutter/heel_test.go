@@ -114,7 +114,7 @@ func lowestPoint(edge []geometry.Point, x float64) float64 {
 func TestHeelAgainstSweptSections(t *testing.T) {
 	r := trial.Rand(t, 61)
 	checked := 0
-	for checked < trial.Count(200) {
+	for checked < trial.Count(300) {
 		p := randomPointed(r)
 		p.StockWidth = 0
 		c, err := p.Cut()
@@ -128,6 +128,13 @@ func TestHeelAgainstSweptSections(t *testing.T) {
 		checked++
 		edge := pointsOf(c)
 		const off = 0.03
+		if got.HeelLimit == 0 {
+			for share := range 4 {
+				z := got.UsableThickness * (float64(share) + 0.5) / 4
+				fouled, _ := fouls(c, edge, z, float64(clearance), swing*(1+1e-3), 80)
+				require.False(t, fouled, "fouls at %g: clearance %g, swing %g, %+v", z, clearance, swing, p)
+			}
+		}
 		if got.HeelLimit > 0 {
 			before, _ := fouls(c, edge, got.HeelLimit*(1-off), float64(clearance), swing, 80)
 			require.False(t, before, "fouls before %g: clearance %g, swing %g, %+v", got.HeelLimit, clearance, swing, p)
