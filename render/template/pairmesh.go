@@ -70,14 +70,14 @@ func (m *meshing) frame() geometry.Box {
 
 // draw draws both parts, their pitch circles, the line of centres and the contact.
 func (m *meshing) draw() {
-	driver := meshed{m.pair.Driver, m.pair.Wheel, geometry.Point{}, m.place.driver, "wheel", render.Brass}
-	follower := meshed{m.pair.Follower, m.pair.Pinion, geometry.Point{Y: m.pair.Turn.Centres}, geometry.FullTurn/2 + m.place.follower, "pinion", render.Steel}
-	m.shroud(driver)
-	m.shroud(follower)
-	for _, part := range []meshed{driver, follower} {
+	both := []meshed{m.driver(), m.follower()}
+	for _, part := range both {
+		m.shroud(part)
+	}
+	for _, part := range both {
 		m.teeth(part)
 	}
-	for _, part := range []meshed{driver, follower} {
+	for _, part := range both {
 		m.pitchCircle(part)
 		m.numbers(part)
 	}
@@ -86,6 +86,18 @@ func (m *meshing) draw() {
 		geometry.Line{From: geometry.Point{Y: frame.Min.Y}, To: geometry.Point{Y: frame.Max.Y}})
 	m.contact()
 	m.Rectangle(Stroke{Layer: render.LayerDimensions, Pen: render.Hair, Ink: render.Grey}, frame.Min, frame.Max)
+}
+
+// driver and follower return the two parts as they stand.
+func (m *meshing) driver() meshed {
+	return meshed{m.pair.Driver, m.pair.Wheel, geometry.Point{}, m.place.driver, "wheel", render.Brass}
+}
+
+func (m *meshing) follower() meshed {
+	return meshed{
+		m.pair.Follower, m.pair.Pinion, geometry.Point{Y: m.pair.Turn.Centres},
+		geometry.FullTurn/2 + m.place.follower, "pinion", render.Steel,
+	}
 }
 
 // meshed is one part of a pair as it stands: where its centre is and how far it is
@@ -108,16 +120,30 @@ func (m *meshing) teeth(part meshed) {
 	s := Stroke{render.LayerTeeth, part.quantity, render.Visible, render.Black, part.fill}
 	if part.part.Lantern != nil {
 		s.Layer = render.LayerTrundles
-		for _, k := range m.near(part) {
-			if o, err := closed(part.gear.Tooth); err == nil {
-				m.clipped(s, o.Rotate(part.turn-geometry.Angle(k)*part.gear.Pitch()).Move(part.centre))
-			}
-		}
-		return
 	}
-	if o, err := m.outline(part); err == nil {
+	for _, o := range m.outlines(part) {
 		m.clipped(s, o)
 	}
+}
+
+// outlines returns a part's teeth as they stand, in one outline, or its trundles
+// one by one.
+func (m *meshing) outlines(part meshed) []geometry.Outline {
+	if part.part.Lantern == nil {
+		if o, err := m.outline(part); err == nil {
+			return []geometry.Outline{o}
+		}
+		return nil
+	}
+	o, err := closed(part.gear.Tooth)
+	if err != nil {
+		return nil
+	}
+	var trundles []geometry.Outline
+	for _, k := range m.near(part) {
+		trundles = append(trundles, o.Rotate(part.turn-geometry.Angle(k)*part.gear.Pitch()).Move(part.centre))
+	}
+	return trundles
 }
 
 // near returns the teeth of a part that may reach into the box, counted clockwise,
