@@ -132,6 +132,30 @@ func TestAWheelThatCannotBeBuiltIsLeftOut(t *testing.T) {
 	}, fields)
 }
 
+// Every part that is sound stands in the figures, every other in the findings.
+func TestAbsurdParts(t *testing.T) {
+	p := figuresOf(t, awkward+"absurd-parts.tipline")
+	for list, ids := range map[string][]any{
+		"wheels": {"sound"}, "pinions": {"good"}, "pairs": {"turns"}, "trains": {"counts"}, "stacks": nil,
+	} {
+		var found []any
+		for _, part := range p[list].([]any) {
+			found = append(found, part.(map[string]any)["id"])
+		}
+		require.Equal(t, ids, found, list)
+	}
+	faulty := run("findings", awkward+"absurd-parts.tipline")
+	require.Equal(t, Faulty, faulty.code)
+	for _, where := range []string{
+		"shaft parts", "sound cutter.bit.chain[0].x", "click teeth.back_angle", "few leaves", "involute form", "thick trundle",
+		"senseless leaves", "senseless module", "senseless ratio", "nothing form", "apart centres", "jams centres",
+		"unbuilt pinion", "alone pinion", "empty wheel", "empty pinion", "nowhere turns", "void from", "void to",
+	} {
+		require.Contains(t, faulty.out, "Error: "+where+": ")
+	}
+	require.Contains(t, faulty.out, "sound.cutter.bit.photograph.points")
+}
+
 func TestFiguresWithoutWheels(t *testing.T) {
 	r := run("figures", awkward+"byte-order-mark.tipline", "-json")
 	require.JSONEq(t, `{"wheels": [], "pinions": [], "pairs": [], "trains": [], "stacks": [], "findings": []}`, r.out)

@@ -10,8 +10,8 @@ func (r *Result) jobFindings(w works) []Finding {
 		fs = append(fs, Finding{Note, "", "", "job.unknown-field", []Place{text("field", field)}})
 	}
 	fs = append(fs, arborFindings(r.Job.Arbors, w.made)...)
-	for i, e := range w.engaged {
-		if p := w.engages[i]; e.From == e.To && p.Wheel != p.Pinion {
+	for _, p := range w.stuck {
+		if p.Wheel != p.Pinion {
 			fs = append(fs, Finding{Error, p.ID(), "pinion", "pair.one-arbor",
 				[]Place{text("wheel", p.Wheel.Name()), text("pinion", p.Pinion.Name())}})
 		}

@@ -47,7 +47,7 @@ const usualPinionRatio = 7.5
 const pinionMaterial = "mild steel"
 
 // solvePinion works one pinion out, step by step in the order of the work. Driver
-// is the count of the one wheel it is paired with, 0 where there is none or several.
+// is the count of the wheel it is paired with, 0 where none is or several differ.
 func solvePinion(part *job.Pinion, driver int, unit measure.Unit) *Pinion {
 	r := &reader{part: part.ID, unit: unit}
 	p := &Pinion{Part: part}

@@ -27,7 +27,7 @@ type memory struct {
 
 type pinionKey struct {
 	part   *job.Pinion
-	driver int // teeth of the one wheel it is paired with, where that counts
+	driver int // teeth of the wheel it is paired with, where that counts
 }
 
 type pairKey struct {
@@ -80,24 +80,25 @@ func (r *Result) pinions(ctx context.Context, known memory, next *memory, unit m
 	return ok
 }
 
-// driver returns the count of the one wheel that a pinion is paired with, where it
-// says no ratio itself; 0 where there is none, or several.
+// driver returns the count of the wheel that a pinion is paired with, where it says
+// no ratio itself; 0 where there is none, or wheels of several counts.
 func (r *Result) driver(p *job.Pinion) int {
 	if !p.Ratio.Empty() {
 		return 0
 	}
-	count, pairs := 0, 0
+	count := 0
 	for _, pair := range r.Job.Pairs {
 		if pair.Pinion != p.ID && pair.Wheel != p.ID {
 			continue
 		}
-		pairs++
-		if w := r.Wheel(other(pair, p.ID)); w != nil && w.Teeth != nil {
-			count = w.Teeth.Count
+		w := r.Wheel(other(pair, p.ID))
+		if w == nil || w.Teeth == nil {
+			continue
 		}
-	}
-	if pairs != 1 {
-		return 0
+		if count != 0 && count != w.Teeth.Count {
+			return 0
+		}
+		count = w.Teeth.Count
 	}
 	return count
 }

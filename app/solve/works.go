@@ -18,6 +18,7 @@ type works struct {
 	arborOf map[string]string     // by the id of a part, or the arbor's own
 	engaged []depthing.Engagement // the pairs whose parts are there
 	engages []*Pair               // likewise
+	stuck   []*Pair               // those whose parts stand on one arbor
 }
 
 func newWorks(unit measure.Unit, made map[string]Made, pairs []*Pair, arbors []*job.Arbor) works {
@@ -36,10 +37,12 @@ func newWorks(unit measure.Unit, made map[string]Made, pairs []*Pair, arbors []*
 		if from == 0 || to == 0 {
 			continue
 		}
-		w.engages = append(w.engages, p)
-		w.engaged = append(w.engaged, depthing.Engagement{
-			From: w.arborOf[p.Part.Wheel], To: w.arborOf[p.Part.Pinion], FromTeeth: from, ToTeeth: to,
-		})
+		e := depthing.Engagement{From: w.arborOf[p.Part.Wheel], To: w.arborOf[p.Part.Pinion], FromTeeth: from, ToTeeth: to}
+		if e.From == e.To {
+			w.stuck = append(w.stuck, p)
+			continue
+		}
+		w.engages, w.engaged = append(w.engages, p), append(w.engaged, e)
 	}
 	return w
 }
