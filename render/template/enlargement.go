@@ -15,6 +15,7 @@ type enlargement struct {
 	cut    *cutter.Cut
 	relief *cutter.Relief
 	scale  float64
+	share  float64 // of depths along the infeed that they are drawn with; 1 in the plane of the wheel
 	mirror bool
 	notes  callouts
 	tops   []render.Text // notes above the form
@@ -31,7 +32,7 @@ const (
 func newEnlargement(w Wheel, s Style, scale float64) *enlargement {
 	b := NewBoard(w.ID, s)
 	b.Drawing.Scale = scale
-	return &enlargement{Board: b, cut: w.Cut, relief: w.Relief, scale: scale, mirror: w.Mirrored(), notes: callouts{past: columnPast}}
+	return &enlargement{Board: b, cut: w.Cut, relief: w.Relief, scale: scale, share: 1, mirror: w.Mirrored(), notes: callouts{past: columnPast}}
 }
 
 // Mirrored reports whether the form is drawn mirrored. The tool frame is a

@@ -14,28 +14,41 @@ const (
 	greatestScale = 200
 )
 
-// Grinding draws the grinding template at scale : 1, looking at the rake face with
-// the cutting end down and the corner of the cutting end at the origin: the form
-// on its stock, sighting lines along its reliefs with their angles, radii with
-// their centres, the heel, tip and root circle at depth, and the widths across the
-// form. Scale runs from 0.1 to 200. ErrNothing if there is no form.
+// Grinding draws the grinding template that is laid on the rake face, as
+// GrindingSide does.
 func Grinding(w Wheel, s Style, scale float64) (*render.Drawing, error) {
-	if w.Cut == nil {
-		return nil, fmt.Errorf("grinding template of %s: %w", w.ID, ErrNothing)
+	return GrindingSide(w, s, scale, RakeFace)
+}
+
+// GrindingSide draws the grinding template for a side of the bit at scale : 1,
+// looking at the rake face with the cutting end down and the corner of the cutting
+// end at the origin: the form on its stock, sighting lines along its reliefs with
+// their angles, radii with their centres, what the grinding wheel's edge must get
+// into, and the widths across the form. On a rake face without rake it also shows
+// the heel and the tip and root circle at depth, which elsewhere lie in another
+// plane. Scale runs from 0.1 to 200. ErrNothing if there is no form, or for the
+// clearance face no clearance.
+func GrindingSide(w Wheel, s Style, scale float64, side Side) (*render.Drawing, error) {
+	laid, err := w.laid(side)
+	if err != nil {
+		return nil, fmt.Errorf("grinding template of %s: %w", w.ID, err)
 	}
 	if !(scale >= leastScale && scale <= greatestScale) {
 		return nil, geometry.Between("scale", scale, leastScale, greatestScale, "template.scale")
 	}
 	e := newEnlargement(w, s, scale)
-	e.Drawing.Title = e.Say("template.grinding.title", "name", w.title())
-	e.Drawing.Description = e.Say("template.grinding.line")
+	e.lay(laid)
+	e.Drawing.Title, e.Drawing.Description = w.sideTitle(side, s)
 	e.stock()
 	e.form()
-	e.heel()
-	e.circles()
+	if e.share == 1 {
+		e.heel()
+		e.circles()
+	}
 	e.sightLines(!e.small())
 	if !e.small() {
 		e.radii()
+		e.hollows(w.WheelEdge)
 		e.notes.draw(e.Board, e.box())
 		e.fullSize()
 	}
@@ -153,21 +166,29 @@ const (
 	widthsColumn = 26.0
 )
 
-// widths writes the widths across the form at depths from the cutting end.
+// widths writes the widths across the form at depths from the cutting end, and where
+// depths are drawn otherwise than along the infeed, how they are drawn.
 func (e *enlargement) widths() {
-	depths := e.depths()
 	box := e.box()
 	x := box.Centre().X - widthsColumn*float64(widthsGiven)/2
 	y := box.Min.Y - e.sightPast() - 9
-	ink := Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Black}
-	e.Write(ink, render.Text{At: geometry.Point{X: x, Y: y}, Height: 2.5, Bold: true, String: e.Say("template.grinding.widths")})
-	for i, d := range depths {
-		front, back, ok := e.cut.Form.Width(d)
+	title := e.Say("template.grinding.widths")
+	if e.share != 1 {
+		title = e.Say("template.grinding.widths.laid")
+	}
+	ink, grey := Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Black}, Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Grey}
+	e.Write(ink, render.Text{At: geometry.Point{X: x, Y: y}, Height: 2.5, Bold: true, String: title})
+	for i, d := range e.depths() {
+		front, back, ok := e.cut.Form.Width(d * e.share)
 		if !ok {
 			continue
 		}
 		at := geometry.Point{X: x + widthsColumn*float64(i), Y: y - 6.5}
-		e.Write(Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Grey}, render.Text{At: at, Height: 2.5, String: e.Style.Units.Length(d)})
+		e.Write(grey, render.Text{At: at, Height: 2.5, String: e.Style.Units.Length(d)})
+		if e.share != 1 {
+			at.Y -= 4.8
+			e.Write(ink, render.Text{At: at, Height: 2.5, String: e.Style.Units.Fine(d * e.share)})
+		}
 		e.Write(ink, render.Text{At: at.Add(geometry.Point{Y: -6}), Height: 3.5, String: e.Style.Units.Fine(back - front)})
 	}
 }
@@ -185,12 +206,12 @@ func (e *enlargement) depths() []float64 {
 	for n < len(steps)-1 && steps[n]*unit*widthsGiven < 1.1*e.cut.Infeed {
 		n++
 	}
-	if n > 0 && steps[n]*unit*(widthsGiven-1) >= e.cut.Form.Top && steps[n-1]*unit*widthsGiven >= 0.75*e.cut.Infeed {
+	if n > 0 && steps[n]*unit*(widthsGiven-1) >= e.cut.Form.Top/e.share && steps[n-1]*unit*widthsGiven >= 0.75*e.cut.Infeed {
 		n--
 	}
 	var depths []float64
 	for i := 1; i <= widthsGiven; i++ {
-		if d := steps[n] * unit * float64(i); d < e.cut.Form.Top {
+		if d := steps[n] * unit * float64(i); d < e.cut.Form.Top/e.share {
 			depths = append(depths, d)
 		}
 	}

@@ -66,46 +66,6 @@ func material(w Wheel, s Style) Figure {
 	return Figure{s.Words.Say("template.figure.material"), text}
 }
 
-// GrindingNotes returns what a grinding template's sheet says beside it: the
-// settings the form is ground and fed to.
-func GrindingNotes(w Wheel, s Style) Notes {
-	n := Notes{Caution: s.Words.Say("cautions.foot.grinding")}
-	if w.Cut == nil {
-		return n
-	}
-	land := s.Units.Fine(w.Cut.Land)
-	if w.Cut.Land == 0 {
-		land = s.Words.Say("template.figure.pointed")
-	}
-	if w.Cut.SetOver != 0 {
-		n.Figures = append(n.Figures, Figure{s.Words.Say("template.figure.set-over"), s.Units.Fine(w.Cut.SetOver)})
-	}
-	n.Figures = append(n.Figures,
-		Figure{s.Words.Say("template.figure.infeed"), s.Units.Fine(w.Cut.Infeed)},
-		Figure{s.Words.Say("template.figure.land"), land},
-		Figure{s.Words.Say("template.figure.root"), s.Units.Fine(2 * w.Cut.RootRadius)})
-	n.Legend = []Mark{{Pen: render.Thin, Ink: render.Blue, Text: s.Words.Say("template.legend.sight")}}
-	if r := w.Relief; r != nil {
-		n.Figures = append(n.Figures, Figure{s.Words.Say("template.figure.tilt"), s.Units.Angle(r.Clearance)})
-		if width := w.Cut.Form.StockWidth; width > 0 {
-			stock := s.Units.Bare(width) + " × " + s.Units.Length(r.Thickness)
-			n.Figures = append(n.Figures, Figure{s.Words.Say("template.figure.stock"), stock})
-		}
-		if r.Swing > 0 && r.HeelLimit > 0 {
-			name := s.Words.Say("template.figure.heel-limit", "swing", s.Units.Length(r.Swing))
-			n.Figures = append(n.Figures, Figure{name, s.Units.Length(r.HeelLimit)})
-		}
-		if len(r.Heel) > 0 {
-			depth := s.Units.Length(min(r.Thickness, r.UsableThickness))
-			n.Legend = append(n.Legend, Mark{Pen: render.Hidden, Text: s.Words.Say("template.legend.heel", "depth", depth)})
-		}
-	}
-	if w.Cut.Form.StockWidth > 0 {
-		n.Legend = append(n.Legend, Mark{Pen: render.Centre, Ink: render.Grey, Text: s.Words.Say("template.legend.stock")})
-	}
-	return n
-}
-
 // CardNotes returns what a card's sheet says beside it; step is "blank",
 // "setting" or "dividing".
 func CardNotes(step string, s Style) Notes {

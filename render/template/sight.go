@@ -52,7 +52,8 @@ const axisPast = 4.5
 // cuts reports whether an edge reaches below the tip circle at depth.
 func (e *enlargement) cuts(edge geometry.Segment) bool {
 	centre := geometry.Point{X: e.cut.SetOver, Y: -e.cut.Height()}
-	low := min(edge.From.Dist(centre), edge.To.Dist(centre))
+	far := func(p geometry.Point) float64 { return geometry.Point{X: p.X, Y: p.Y / e.share}.Dist(centre) }
+	low := min(far(edge.From), far(edge.To))
 	return low < e.cut.TipRadius-leastCut
 }
 
@@ -157,7 +158,7 @@ type rounding struct {
 }
 
 // mostRadii is how many radii are dimensioned: a flank fitted with more arcs than
-// that is ground to the drawing, and only its least and greatest are called out.
+// that, or with those of an ellipse, is ground to the drawing, and only its least and greatest are called out.
 const mostRadii = 3
 
 // radii dimensions the arcs of the form: each has its centre cross and a radius
@@ -165,8 +166,8 @@ const mostRadii = 3
 // callout. A radius that two arcs share is written once.
 func (e *enlargement) radii() {
 	all := e.roundings()
-	fitted := len(all) > mostRadii
-	if fitted {
+	fitted := len(all) > mostRadii || e.share != 1
+	if fitted && len(all) > 2 {
 		slices.SortFunc(all, func(a, b rounding) int { return cmp.Compare(a.arc.Radius, b.arc.Radius) })
 		all = []rounding{all[0], all[len(all)-1]}
 	}
