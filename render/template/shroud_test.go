@@ -196,8 +196,8 @@ func TestLargeShrouds(t *testing.T) {
 }
 
 func TestShroudSheetsStandClear(t *testing.T) {
-	for _, n := range []int{3, 4, 6, 7, 8, 10, 12, 16, 24, 31, 48, 100} {
-		for _, module := range []float64{0.3, 0.6, 1.1, 2} {
+	for _, n := range []int{3, 4, 6, 8, 11, 16, 31, 60} {
+		for _, module := range []float64{0.3, 1.1} {
 			w := lanternWheel(t, n, module)
 			for unit, s := range map[string]Style{"mm": metric, "in": inches} {
 				for name, draw := range map[string]func(Wheel, Style) (*render.Drawing, error){
