@@ -87,8 +87,8 @@ func TestTheGrindingWheelsEdgeIsNamed(t *testing.T) {
 		edge float64
 		says string
 	}{
-		{0, "wheel's edge R " + metric.Units.Bare(least) + " or less"},
-		{least / 2, "wheel's edge R " + metric.Units.Bare(least) + " or less"},
+		{0, "wheel's edge R ≤ " + metric.Units.Bare(least)},
+		{least / 2, "wheel's edge R ≤ " + metric.Units.Bare(least)},
 		{least + 0.5, "too hollow for R " + metric.Units.Bare(least+0.5)},
 	} {
 		w.WheelEdge = row.edge

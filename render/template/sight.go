@@ -190,7 +190,7 @@ func (e *enlargement) roundings() []rounding {
 	for i := range e.cut.Form.Edge.Len() {
 		edge := e.cut.Form.Edge.Segment(i)
 		arc, ok := e.segment(edge).Arc()
-		if !ok || e.isRoot(arc) {
+		if !ok || e.isRoot(edge) {
 			continue
 		}
 		text := e.Say(radiusKey(edge.Quantity), "radius", e.Style.Units.Bare(arc.Radius/e.scale))
@@ -201,10 +201,20 @@ func (e *enlargement) roundings() []rounding {
 	return all
 }
 
-// isRoot reports whether an arc lies along a circle about the wheel's centre, which
-// is called out as such.
-func (e *enlargement) isRoot(arc geometry.Arc) bool {
-	return arc.Centre.Dist(e.at(geometry.Point{X: e.cut.SetOver, Y: -e.cut.Height()})) < 1e-6*arc.Radius
+// onRoot is how near the root circle in millimetres an arc must lie all along to be
+// the root, which is called out as such: twice what arcs are fitted to.
+const onRoot = 2e-3
+
+// isRoot reports whether an arc of the form lies along the root circle.
+func (e *enlargement) isRoot(edge geometry.Segment) bool {
+	centre := geometry.Point{X: e.cut.SetOver, Y: -e.cut.Height()}
+	for _, p := range [3]geometry.Point{edge.From, edge.At(0.5), edge.To} {
+		p.Y /= e.share
+		if math.Abs(p.Dist(centre)-e.cut.RootRadius) > onRoot {
+			return false
+		}
+	}
+	return true
 }
 
 // radiusKey returns the catalogue's key for a radius that q made.
