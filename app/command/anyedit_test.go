@@ -24,7 +24,7 @@ var typed = []string{
 	"1 deg", "12 deg", "45 deg", "84 deg", "5", "8", "12", "31", "60", "200", "2000", "1e9", "NaN", "∞", "1/3", "99.9",
 	"pointed", "ratchet", "cycloidal", "lantern driver", "lantern", "measured", "formed", "facets", "back", "equal",
 	"on tips", "anticlockwise", "steel", "great", "centre", "escape-pinion", "cannon", "third-arbor", "nobody",
-	"great, escape, nobody", "15, 16, 49", "0 0, 100 0", "1 2, 1 2", "{value}",
+	"../bit.png", "great, escape, nobody", "15, 16, 49", "0 0, 100 0", "1 2, 1 2", "{value}",
 }
 
 // anyField draws a field, of a list's first few items where it stands in one.
@@ -58,6 +58,8 @@ func TestAnyEditIsWorkedOut(t *testing.T) {
 		r := solver.Solve(context.Background(), j)
 		figures := FiguresOf(r, words.English())
 		for _, f := range figures.Findings {
+			_, known := job.FieldAt(geometry.Quantity(f.Field))
+			require.True(t, known || f.Field == "", "%s stands on %q, which is no field", f.Code, f.Field)
 			text := strings.ReplaceAll(f.Text, "{value}", "")
 			require.NotContains(t, text, "{", "%s", f.Code)
 			require.NotContains(t, text, "‹", "%s", f.Code)

@@ -12,11 +12,12 @@ import (
 	"tipline/render/dxf"
 	"tipline/render/pdf"
 	"tipline/render/svg"
+	"tipline/render/template"
 )
 
 // kinds are the templates and cards by the names they are asked for.
 var kinds = map[string]packet.Kind{
-	"crossing": packet.Crossing, "grinding": packet.Grinding, "depth": packet.Setting,
+	"crossing": packet.Crossing, "grinding": packet.Grinding, "setting": packet.Setting, "depth": packet.Depth,
 	"dividing": packet.Dividing, "blank": packet.Blank, "shroud": packet.Shroud,
 	"depthing": packet.Depthing, "train": packet.Train,
 }
@@ -72,12 +73,9 @@ func (c *call) ordered() (o order, err error) {
 	if _, err = c.choice("kind", slices.Sorted(maps.Keys(kinds))...); err != nil {
 		return o, err
 	}
-	if _, err = c.choice("side", "rake"); err != nil {
+	o.kind, o.step = kinds[name], stepOf(name)
+	if o.kind, err = c.sided(o.kind); err != nil {
 		return o, err
-	}
-	o.kind, o.step = kinds[name], map[string]string{"grinding": "cutter", "depth": "cutter"}[name]
-	if o.step == "" {
-		o.step = name
 	}
 	if o.as, err = c.format(o.out); err != nil {
 		return o, err
@@ -85,10 +83,31 @@ func (c *call) ordered() (o order, err error) {
 	if o.scale, err = c.number("scale", leastScale, mostScale, 1); err != nil {
 		return o, err
 	}
-	if o.scale != 1 && o.kind != packet.Grinding {
+	if o.scale != 1 && !o.kind.Scales() {
 		return o, refuse("command.not-scaled")
 	}
 	return o, nil
+}
+
+// stepOf returns the step of the job that a kind of template shows.
+func stepOf(kind string) string {
+	switch kind {
+	case "grinding", "setting", "depth":
+		return "cutter"
+	}
+	return kind
+}
+
+// sided returns the kind for the side of the bit that is asked for.
+func (c *call) sided(k packet.Kind) (packet.Kind, error) {
+	side, err := c.choice("side", string(template.RakeFace), string(template.ClearanceFace))
+	switch {
+	case err != nil || side == string(template.RakeFace):
+		return k, err
+	case k != packet.Grinding:
+		return k, refuse("command.not-sided")
+	}
+	return packet.Clearance, nil
 }
 
 // format returns what kind of file to write: what is asked for, else what the

@@ -34,7 +34,7 @@ var formats = []format{
 // what is in it, of up to 64 MB and 100 megapixels. The file is a bare name, so that
 // a job reaches no other folder. What is none of this is a *Refusal.
 func Picture(folder, file string) (image.Image, error) {
-	if !bareName(file) {
+	if !BareName(file) {
 		return nil, &Refusal{Code: "picture.not-bare", Value: file}
 	}
 	data, err := pictureFile(filepath.Join(folder, file))
@@ -54,8 +54,8 @@ func Picture(folder, file string) (image.Image, error) {
 	return nil, &Refusal{Code: "picture.neither", Value: file}
 }
 
-// bareName reports whether a name is that of a file beside the job, on any system.
-func bareName(file string) bool {
+// BareName reports whether a name is that of a file beside the job, on any system.
+func BareName(file string) bool {
 	return file != "" && file != "." && file != ".." && !strings.ContainsAny(file, "/\\:\x00")
 }
 

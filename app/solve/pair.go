@@ -137,6 +137,11 @@ func (r *reader) gear(field geometry.Quantity, id string, m Made) depthing.Gear 
 	default:
 		g, err = depthing.Toothed(t.Teeth.Outline, t.Teeth.Count, t.Teeth.PitchRadius)
 	}
-	r.fail(field, err)
+	if err != nil {
+		// What is wrong with a part's outline is told where the pair names the part.
+		f := fromError(r.part, field, err)
+		f.Field = field
+		r.findings = append(r.findings, f)
+	}
 	return g
 }

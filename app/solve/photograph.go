@@ -22,6 +22,10 @@ func (t *Tooling) solvePhotograph(r *reader, b *job.Bit) {
 		return
 	}
 	p := b.Photograph
+	if !job.BareName(p.File) {
+		r.find(Error, "cutter.bit.photograph.file", "picture.not-bare", text("value", p.File))
+		return
+	}
 	scale, ok := r.scale(p)
 	edge, line := p.Edge.Points()
 	if !ok || !line || len(edge) > 0 && len(edge) != 2 {

@@ -222,6 +222,12 @@ func TestPhotographLiesUnderTheForm(t *testing.T) {
 	}
 }
 
+func TestPhotographOfAnotherFolder(t *testing.T) {
+	r := solve.Solve(context.Background(), set(t, sample(t), "escape", "cutter.bit.photograph.file", "../bit.png"))
+	require.Contains(t, errorsOf(r, "escape")[0], `cutter.bit.photograph.file: "../bit.png" is no name`)
+	require.Nil(t, r.Wheel("escape").Photograph)
+}
+
 func TestPhotographsThatCannotBePlaced(t *testing.T) {
 	for _, row := range []struct {
 		points, distance, edge, code string
