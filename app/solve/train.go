@@ -101,9 +101,8 @@ func (t *Train) ratioFinding(r *reader, w works) {
 	if t.Way.Reverse {
 		code = "train.ratio-against"
 	}
-	ratio, _ := t.Way.Ratio.Float64()
 	r.find(Note, "to", code, text("from", w.name(t.Part.From)), text("to", w.name(t.Part.To)),
-		text("exact", t.Way.Ratio.RatString()), number("ratio", ratio, Fine))
+		text("exact", t.Way.Ratio.RatString()))
 }
 
 // beat counts the beats where the train ends at an escape wheel.
