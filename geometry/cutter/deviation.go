@@ -136,7 +136,7 @@ func greatest(edge sweep, off func(geometry.Point) (float64, bool)) Deviation {
 		for n := range size {
 			size[n] = sizeAt(float64(n) / places)
 			if n > 0 && (size[n] < 0) != (size[n-1] < 0) {
-				brink(float64(n-1)/places, float64(n)/places, sizeAt)
+				brink(float64(n-1)/places, float64(n)/places, closer, sizeAt)
 			}
 		}
 		for n, v := range size {
@@ -149,11 +149,10 @@ func greatest(edge sweep, off func(geometry.Point) (float64, bool)) Deviation {
 	return most
 }
 
-// brink looks along a piece between two places, of which one counts, for where
-// that ends.
-func brink(from, to float64, sizeAt func(float64) float64) {
+// brink looks between two places, of which one counts, for where that ends.
+func brink(from, to float64, halvings int, sizeAt func(float64) float64) {
 	counts := sizeAt(from) >= 0
-	for range closer {
+	for range halvings {
 		if mid := (from + to) / 2; (sizeAt(mid) >= 0) == counts {
 			from = mid
 		} else {

@@ -33,7 +33,7 @@ func strips(s sweep, lift float64, steps int, floor func(geometry.Segment) bool)
 }
 
 // offFrom returns the distance of a point from strips, chord by chord, and whether
-// a floor is nearer than any flank.
+// a floor is as near as any flank.
 func offFrom(list []strip, p geometry.Point) (d float64, floor bool) {
 	var least [2]float64 // from flanks, from floors
 	least[0], least[1] = math.Inf(1), math.Inf(1)
@@ -48,7 +48,7 @@ func offFrom(list []strip, p geometry.Point) (d float64, floor bool) {
 			least[of] = math.Min(least[of], p.Dist(a.Add(way.Times(t))))
 		}
 	}
-	return math.Min(least[0], least[1]), least[1] < least[0]-1e-9
+	return math.Min(least[0], least[1]), least[1] <= least[0]+1e-9
 }
 
 // hollowOf is how far at most the chords lie off the arcs of an edge.

@@ -1,7 +1,9 @@
 package cutter
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"tipline/geometry"
 )
@@ -11,7 +13,9 @@ import (
 const (
 	infeedSteps  = 24
 	infeedCloser = 16
+	infeedLooks  = 5  // of the steps that seem best, looked at all along
 	roughPlaces  = 10 // along each piece while seeking
+	roughCloser  = 6  // halvings where from one of them to the next it ceases to count
 )
 
 // asGood is by how much in mm another infeed must come nearer than the one that
@@ -31,23 +35,26 @@ func (k comparison) nearest(set Deviation) (infeed float64, off Deviation) {
 	if reach < asGood || most <= least {
 		return d, set
 	}
-	rough := k.rough(most)
-	step := (most - least) / infeedSteps
-	at, lowest := d, rough(d)
-	for i := range infeedSteps + 1 {
-		if v := rough(least + float64(i)*step); v < lowest {
-			at, lowest = least+float64(i)*step, v
-		}
+	rough, step := k.rough(most), (most-least)/infeedSteps
+	var steps [infeedSteps + 1]tried
+	for i := range steps {
+		at := least + float64(i)*step
+		steps[i] = tried{at, rough(at)}
 	}
+	slices.SortFunc(steps[:], func(a, b tried) int { return cmp.Compare(a.off, b.off) })
+	at := steps[0].infeed
 	closed := golden(math.Max(at-step, least), math.Min(at+step, most), infeedCloser, func(d float64) float64 { return -rough(d) })
 	infeed, off = d, set
-	for _, d := range [2]float64{at, closed} {
-		if w := k.worst(d); math.Abs(w.Off) < math.Abs(off.Off)-asGood {
-			infeed, off = d, w
+	for _, t := range append(steps[:infeedLooks:infeedLooks], tried{infeed: closed}) {
+		if w := k.worst(t.infeed); math.Abs(w.Off) < math.Abs(off.Off)-asGood {
+			infeed, off = t.infeed, w
 		}
 	}
 	return infeed, off
 }
+
+// tried is an infeed and its greatest deviation as far as it was looked for.
+type tried struct{ infeed, off float64 }
 
 // rough returns the greatest deviation over infeed, at a few places only, for
 // infeeds as far as the deepest.
@@ -57,18 +64,39 @@ func (k comparison) rough(deepest float64) func(infeed float64) float64 {
 	return func(infeed float64) float64 {
 		lift, most := k.lift(infeed), 0.0
 		for _, p := range wanted {
-			most = math.Max(most, math.Abs(k.atFlank(p, lift)))
+			most = max(most, math.Abs(k.atFlank(p, lift)))
 		}
-		centre := geometry.Point{X: k.bit.SetOver, Y: infeed - k.bit.TouchHeight}
-		for _, q := range bit {
-			if out := q.Sub(centre); out.Dot(out) > k.bit.TipRadius*k.bit.TipRadius {
-				continue
+		size := k.sizeAtBit(infeed)
+		before := -1.0
+		for i, q := range bit {
+			v := size(q)
+			if i > 0 && (v < 0) != (before < 0) {
+				brink(0, 1, roughCloser, func(t float64) float64 {
+					v := size(bit[i-1].Toward(q, t))
+					most = max(most, v)
+					return v
+				})
 			}
-			if v, counts := k.atBit(q, lift); counts {
-				most = math.Max(most, math.Abs(v))
-			}
+			most, before = max(most, v), v
 		}
 		return most
+	}
+}
+
+// sizeAtBit returns the deviation's size over the places of the bit's edge at an
+// infeed, −1 where none counts: outside the blank and by the floor.
+func (k comparison) sizeAtBit(infeed float64) func(geometry.Point) float64 {
+	lift := k.lift(infeed)
+	centre := geometry.Point{X: k.bit.SetOver, Y: infeed - k.bit.TouchHeight}
+	return func(q geometry.Point) float64 {
+		if out := q.Sub(centre); out.Dot(out) > k.bit.TipRadius*k.bit.TipRadius {
+			return -1
+		}
+		v, counts := k.atBit(q, lift)
+		if !counts {
+			return -1
+		}
+		return math.Abs(v)
 	}
 }
 

@@ -30,8 +30,8 @@ func (s sweep) ruler(flank func(geometry.Segment) bool) ruler {
 	return r
 }
 
-// dist returns the distance of p from the edge and whether a flank is nearest: as
-// near, at a corner, as the floor.
+// dist returns the distance of p from the edge and whether a flank is nearest; at
+// the corner where it meets the floor it is as near as that, and is not.
 func (r ruler) dist(p geometry.Point) (d float64, flank bool) {
 	flanks, floors := math.Inf(1), math.Inf(1)
 	for i := range r.pieces {
@@ -44,7 +44,7 @@ func (r ruler) dist(p geometry.Point) (d float64, flank bool) {
 			*least = min(*least, m.dist(p))
 		}
 	}
-	return min(flanks, floors), flanks <= floors+coincide
+	return min(flanks, floors), flanks < floors-coincide
 }
 
 // cutAway reports whether p lies above the edge, where the form has been.
