@@ -1,6 +1,7 @@
 package cutter
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -8,6 +9,7 @@ import (
 
 	"tipline/assets/words"
 	"tipline/geometry"
+	"tipline/geometry/internal/trial"
 )
 
 // A bit that is ground as the form was drawn cuts what the form cuts, deviates
@@ -192,4 +194,47 @@ func TestBitsThatCannotCut(t *testing.T) {
 	require.NoError(t, err, "the height asked for does")
 	_, err = c.Ground(geometry.Chain{})
 	require.ErrorIs(t, err, ErrNoSpace)
+}
+
+// Whatever edge is measured, there is an answer in plain numbers, or a corner is
+// named.
+func TestAnyBit(t *testing.T) {
+	r := trial.Rand(t, 81)
+	answered := 0
+	for i := range trial.Count(20000) {
+		c, err := randomPointed(r).Cut()
+		if err != nil {
+			continue
+		}
+		// Down on the left, about at random below, and up on the right.
+		wide, high := c.Infeed*3*r.Float64(), c.Infeed*(1+4*r.Float64())
+		corners := []Corner{{X: wide * (r.Float64() - 0.5), Y: high}}
+		for range 1 + r.IntN(5) {
+			corners = append(corners, Corner{wide * r.Float64(), c.Infeed * r.Float64(), wide * 4 * (r.Float64() - 0.5)})
+		}
+		corners = append(corners, Corner{wide * (0.5 + r.Float64()), high, 0})
+		edge, err := NewEdge(corners)
+		var g Ground
+		if err == nil {
+			g, err = c.Ground(edge)
+		}
+		limit := &geometry.Limit{}
+		if errors.As(err, &limit) {
+			continue
+		}
+		require.NoError(t, err, "bit %d: %+v", i, corners)
+		answered++
+		for _, v := range []float64{g.Cut.TouchHeight, g.Cut.Land, g.Cut.RootRadius, g.Lift, g.Worst.Off, g.Best, g.BestDeviation.Off, g.BestLand} {
+			require.False(t, math.IsNaN(v) || math.IsInf(v, 0), "bit %d: %+v: %+v", i, corners, g)
+		}
+		require.GreaterOrEqual(t, g.Best, 0.0)
+		require.NotEmpty(t, g.Along)
+		for _, d := range g.Along {
+			require.True(t, d.At.Finite() && !math.IsNaN(d.Off) && math.Abs(d.Off) <= math.Abs(g.Worst.Off)+1e-9, "bit %d: %+v: %+v", i, corners, d)
+		}
+		for _, d := range g.Cut.Depths(4) {
+			require.False(t, math.IsNaN(d.Land+d.RadialFall.Thou))
+		}
+	}
+	require.NotZero(t, answered)
 }
