@@ -8,10 +8,9 @@ import (
 )
 
 // CrossingHandles returns the handles of a crossing template, at full scale, on
-// the window before arm 0: rim and hub in its middle, the arm's widths on arm 0,
-// the fillets at the arm before it, saw line, start hole and bore. What has no
-// place, such as a bore of 0, has no handle; nor has the width of an arm whose
-// sides are not straight.
+// the window before arm 0: rim and hub in its middle, the arm's widths, sweep and
+// waist on arm 0, the fillets at the arm before it, saw line, start hole and bore.
+// What has no place, such as a bore of 0, has no handle.
 func CrossingHandles(w Wheel) []Handle {
 	handles := boreHandle(w)
 	if w.Crossing == nil || len(w.Crossing.Windows) == 0 {
@@ -24,6 +23,7 @@ func CrossingHandles(w Wheel) []Handle {
 	handles = append(handles,
 		lengthHandle("crossing.rim", geometry.Polar(lay.RimRadius, middle), leastLength, func(p geometry.Point) float64 { return root - p.Norm() }),
 		lengthHandle("crossing.hub", geometry.Polar(lay.HubRadius, hubHandleAt(win, middle)), leastLength, func(p geometry.Point) float64 { return 2 * p.Norm() }))
+	handles = append(handles, outerHandle(lay, win, middle)...)
 	handles = append(handles, armHandles(lay, win)...)
 	for _, f := range filletCorners(win.Outline) {
 		if h, ok := f.handle(); ok {
@@ -31,6 +31,28 @@ func CrossingHandles(w Wheel) []Handle {
 		}
 	}
 	return append(handles, sawHandles(lay, win)...)
+}
+
+// outerHandle returns the handle of the radius of a window's outer edge, near its
+// end, where the edge touches the rim's circle in the window's middle; none where it
+// is that circle, or flatter and meets it at the arms.
+func outerHandle(lay *crossing.Layout, win crossing.Window, middle geometry.Angle) []Handle {
+	if lay.Spec.OuterRadius <= 0 || lay.Spec.OuterRadius > lay.RimRadius {
+		return nil
+	}
+	touch, inward := geometry.Polar(lay.RimRadius, middle), geometry.Polar(-1, middle)
+	for i := range win.Outline.Len() {
+		if s := win.Outline.Segment(i); s.Quantity == "crossing.outer_radius" {
+			return []Handle{lengthHandle(s.Quantity, s.At(0.15), leastLength, func(p geometry.Point) float64 {
+				off := p.Sub(touch)
+				if off.Dot(inward) <= 0 {
+					return greatestLength
+				}
+				return off.Dot(off) / (2 * off.Dot(inward))
+			})}
+		}
+	}
+	return nil
 }
 
 // hubHandleAt returns the direction in which the hub's handle stands: the window's
@@ -44,10 +66,13 @@ func hubHandleAt(win crossing.Window, middle geometry.Angle) geometry.Angle {
 	return geometry.Clock(0)
 }
 
-// armHandles returns the handles of arm 0's widths, on the side of it that a window
-// before it has; none unless that side is straight.
+// armHandles returns the handles of arm 0: of its widths, on the side of it that the
+// window before it has, and of its sweep or waist.
 func armHandles(lay *crossing.Layout, win crossing.Window) []Handle {
 	side, ok := sideOfArm(win.Outline)
+	if style := lay.Spec.Style; style == crossing.Swept || style == crossing.Waisted {
+		return bentArmHandles(lay, side, ok)
+	}
 	if !ok || !side.IsLine() {
 		return nil
 	}
@@ -128,11 +153,11 @@ func joins(s, t geometry.Segment, a, b geometry.Quantity) bool {
 // and of the start hole.
 func sawHandles(lay *crossing.Layout, win crossing.Window) []Handle {
 	var handles []Handle
-	if side, ok := sideOfArm(win.Outline); ok && lay.Spec.Allowance > 0 && side.IsLine() {
-		way := side.Tangent(0.5).Left()
-		at := side.At(0.5).Add(way.Times(lay.Spec.Allowance))
+	if side, ok := sideOfArm(win.Outline); ok && lay.Spec.Allowance > 0 {
+		middle, way := side.At(0.5), side.Tangent(0.5).Left()
+		at := middle.Add(way.Times(lay.Spec.Allowance))
 		handles = append(handles, lengthHandle("crossing.allowance", at, 0, func(p geometry.Point) float64 {
-			return p.Sub(side.From).Dot(way)
+			return p.Sub(middle).Dot(way)
 		}))
 	}
 	if win.StartHole.Len() > 0 {
