@@ -81,12 +81,11 @@ func (w *Window) save(then func()) {
 // askDelete takes the present part away, after asking.
 func (w *Window) askDelete() {
 	say := w.desk.Words().Say
-	wheel := w.desk.Job().Wheel(w.desk.Part())
-	if wheel == nil {
+	if w.desk.Part() == "" {
 		return
 	}
 	text := newFlow(textSize, ink)
-	text.set(say("ask.delete", "name", wheel.Name), ink)
+	text.set(say("ask.delete", "name", w.desk.Name(w.desk.Part())), ink)
 	dialog.NewCustomConfirm(say("ask.delete.title"), say("ask.delete.yes"), say("ask.cancel"), message(text), func(yes bool) {
 		if yes {
 			w.tell(w.desk.Delete())

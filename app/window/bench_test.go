@@ -28,7 +28,7 @@ func BenchmarkWindowPainted(b *testing.B) {
 				require.NoError(b, d.OpenSample(samples.First))
 				w := New(app, d)
 				if blank {
-					w.board.show("blank", &render.Drawing{}, d.Lit(), geometry.Box{})
+					w.board.show("blank", &render.Drawing{}, d.Lit(), geometry.Box{}, false)
 				}
 				w.Resize(fyne.NewSize(1440, 900))
 				w.Canvas().Capture()

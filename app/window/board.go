@@ -30,6 +30,8 @@ type board struct {
 	pressed func(screen.Found)
 	others  func(*fyne.KeyEvent) // takes the keys that are not the drawing's
 
+	grips        *grips
+	picked       func(geometry.Point) bool // takes a pressed place of the drawing, if it is wanted
 	moved, focus bool
 }
 
@@ -41,18 +43,19 @@ const (
 )
 
 func newBoard(l *legend, pressed func(screen.Found), others func(*fyne.KeyEvent)) *board {
-	b := &board{painter: screen.Painter{Theme: screen.Light()}, legend: l, pressed: pressed, others: others, fitted: true}
+	b := &board{painter: screen.Painter{Theme: screen.Light()}, legend: l, pressed: pressed, others: others, fitted: true, grips: &grips{}, picked: func(geometry.Point) bool { return false }}
 	b.raster = canvas.NewRaster(b.paint)
 	b.ExtendBaseWidget(b)
 	return b
 }
 
-// show sets the drawing; one of another place is fitted anew.
-func (b *board) show(key string, d *render.Drawing, lit screen.Lit, page geometry.Box) {
+// show sets the drawing; one of another place is fitted anew. A still one keeps its
+// view, however large it has become.
+func (b *board) show(key string, d *render.Drawing, lit screen.Lit, page geometry.Box, still bool) {
+	fresh := b.drawing != d && !still
 	if key != b.key {
-		b.key, b.fitted = key, true
+		b.key, b.fitted, fresh = key, true, true
 	}
-	fresh := b.drawing != d
 	b.drawing, b.painter.Lit, b.painter.Sheet, b.painter.Printed = d, lit, page, page.Width() > 0
 	if b.fitted && fresh || b.view.Blank() {
 		b.fit()
@@ -80,7 +83,11 @@ func (b *board) fit() {
 func (b *board) changed() {
 	b.legend.show(b.drawing, b.view, b.fitted)
 	s := b.Size()
-	at, ok := screen.Place(b.drawing, b.view, b.painter.Lit, float64(s.Width), float64(s.Height))
+	at, ok := b.grips.place(b.view, b.painter.Lit.Quantity)
+	if !ok {
+		at, ok = screen.Place(b.drawing, b.view, b.painter.Lit, float64(s.Width), float64(s.Height))
+	}
+	b.grips.lay(b.view, s)
 	b.legend.tag.show(at, ok)
 	b.raster.Refresh()
 }
@@ -117,10 +124,19 @@ func (b *board) set(v screen.View) {
 
 func (b *board) Dragged(e *fyne.DragEvent) {
 	b.moved = true
+	if b.grips.held() {
+		b.grips.drag(b.view.ToDrawing(pixelAt(e.Position)))
+		return
+	}
+	if b.grips.spent {
+		return
+	}
 	b.set(b.view.Pan(float64(e.Dragged.DX), float64(e.Dragged.DY)))
 }
 
-func (b *board) DragEnd() {}
+func (b *board) DragEnd() { b.grips.release() }
+
+func pixelAt(at fyne.Position) screen.Pixel { return screen.Pixel{X: float64(at.X), Y: float64(at.Y)} }
 
 // notch is how much the wheel scrolls by one notch, and closer how much nearer
 // that brings the drawing.
@@ -137,23 +153,52 @@ func (b *board) Scrolled(e *fyne.ScrollEvent) {
 
 func (b *board) zoom(factor float64, about fyne.Position) {
 	if !b.view.Blank() {
-		b.set(b.view.Zoom(factor, screen.Pixel{X: float64(about.X), Y: float64(about.Y)}))
+		b.set(b.view.Zoom(factor, pixelAt(about)))
 	}
 }
 
 func (b *board) middle() fyne.Position { return fyne.NewPos(b.Size().Width/2, b.Size().Height/2) }
 
-func (b *board) MouseDown(*desktop.MouseEvent) { b.moved = false }
+func (b *board) MouseDown(e *desktop.MouseEvent) {
+	b.moved = false
+	if e.Button == desktop.MouseButtonPrimary {
+		b.grips.take(b.view, pixelAt(e.Position))
+	}
+}
+
+// The pointer over the drawing tells what it would take hold of.
+func (b *board) MouseIn(e *desktop.MouseEvent)    { b.MouseMoved(e) }
+func (b *board) MouseMoved(e *desktop.MouseEvent) { b.grips.hover(b.view, pixelAt(e.Position)) }
+func (b *board) MouseOut()                        { b.grips.leave() }
+
+// Cursor is a hand over a handle, and a cross where points are picked.
+func (b *board) Cursor() desktop.Cursor {
+	switch {
+	case b.legend.desk.Prompt() != "":
+		return desktop.CrosshairCursor
+	case b.grips.over != nil || b.grips.held():
+		return desktop.PointerCursor
+	}
+	return desktop.DefaultCursor
+}
 
 func (b *board) MouseUp(e *desktop.MouseEvent) {
 	if !b.moved && e.Button == desktop.MouseButtonPrimary {
 		b.press(e.Position)
+		b.grips.release()
 	}
 }
 
-// press tells which line lies at a place.
+// press tells which line lies at a place, or whose handle.
 func (b *board) press(at fyne.Position) {
-	p := screen.Pixel{X: float64(at.X), Y: float64(at.Y)}
+	p := pixelAt(at)
+	if !b.view.Blank() && b.picked(b.view.ToDrawing(p)) {
+		return
+	}
+	if h := b.grips.at(b.view, p); h != nil {
+		b.pressed(screen.Found{Part: b.painter.Lit.Part, Quantity: h.Quantity})
+		return
+	}
 	if found, ok := screen.Find(b.drawing, b.view, p, reach); ok {
 		b.pressed(found)
 	}

@@ -1,6 +1,7 @@
 package window
 
 import (
+	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -18,24 +19,30 @@ import (
 type column struct {
 	fyne.CanvasObject
 	desk    *desk.Desk
+	window  *Window
 	head    *canvas.Text
 	summary *flow
 	rows    []*row
 	body    *fyne.Container
 	table   *table
+	bits    *bits
+	photo   *photograph
+	arbors  *arbors
 	scroll  *box.Scroll
 	print   *widget.Button // on paper only
 	step    desk.Step
 	part    string
 }
 
-func newColumn(d *desk.Desk, print func()) *column {
-	c := &column{desk: d, head: written("", headSize, ink, true), summary: newFlow(readSize, faint), table: newTable()}
+func newColumn(w *Window) *column {
+	d := w.desk
+	c := &column{desk: d, window: w, head: written("", headSize, ink, true), summary: newFlow(readSize, faint), table: newTable()}
+	c.bits, c.photo, c.arbors = newBits(w), newPhotograph(w), newArbors(w)
 	c.body = box.New(layout.NewCustomPaddedVBoxLayout(rowGap))
 	c.scroll = box.NewVScroll(box.New(layout.NewCustomPaddedLayout(0, 14, 20, 20), c.body))
 	top := box.New(layout.NewCustomPaddedLayout(12, 8, 20, 20),
 		box.New(layout.NewCustomPaddedVBoxLayout(2), c.head, c.summary.Container))
-	c.print = widget.NewButton(d.Words().Say("menu.print"), print)
+	c.print = widget.NewButton(d.Words().Say("menu.print"), w.askPrint)
 	c.print.Importance = widget.HighImportance
 	c.CanvasObject = box.NewStack(sheetOf(panel), box.NewBorder(top, nil, nil, nil, c.scroll))
 	return c
@@ -52,8 +59,11 @@ func (c *column) show() {
 	for i, f := range fields {
 		c.rows[i].show(f)
 	}
-	comparison, ok := c.desk.Compare()
-	c.table.show(comparison, ok)
+	c.table.show(c.desk.Tables())
+	c.bits.show()
+	c.photo.show()
+	c.arbors.show()
+	c.print.Hidden = c.desk.Step() != desk.Paper
 	if c.step != c.desk.Step() || c.part != c.desk.Part() {
 		c.step, c.part = c.desk.Step(), c.desk.Part()
 		c.scroll.ScrollToTop()
@@ -62,7 +72,7 @@ func (c *column) show() {
 }
 
 func (c *column) stands(fields []desk.Field) bool {
-	if len(fields) != len(c.rows) {
+	if len(fields) != len(c.rows) || len(c.body.Objects) == 0 {
 		return false
 	}
 	for i, f := range fields {
@@ -82,9 +92,8 @@ func (c *column) rebuild(fields []desk.Field) {
 		c.rows = append(c.rows, c.rowFor(f, old))
 		c.body.Add(c.rows[len(c.rows)-1].Container)
 	}
-	c.body.Add(c.table.Container)
-	if c.desk.Step() == desk.Paper {
-		c.body.Add(c.print)
+	for _, o := range []fyne.CanvasObject{c.table.Container, c.bits.Container, c.photo.Container, c.arbors.Container, c.print} {
+		c.body.Add(o)
 	}
 }
 
@@ -94,18 +103,19 @@ func (c *column) rowFor(f desk.Field, old []*row) *row {
 			return r
 		}
 	}
-	return newRow(c.desk, f)
+	return newRow(c.window, f)
 }
 
 // row returns the row of a field, or the first of a whole such as the teeth; nil
 // when the step has none.
 func (c *column) row(field geometry.Quantity) *row {
-	for _, r := range c.rows {
+	all := slices.Concat(c.rows, c.photo.rows)
+	for _, r := range all {
 		if r.path() == field {
 			return r
 		}
 	}
-	for _, r := range c.rows {
+	for _, r := range all {
 		if strings.HasPrefix(string(r.path()), string(field)+".") {
 			return r
 		}
@@ -113,9 +123,25 @@ func (c *column) row(field geometry.Quantity) *row {
 	return nil
 }
 
-// reveal scrolls until a row is seen.
-func (c *column) reveal(r *row) {
-	top, bottom := r.Position().Y, r.Position().Y+r.Size().Height
+// place returns where a field is typed or chosen, nil when the step has no such
+// field.
+func (c *column) place(field geometry.Quantity) fyne.Focusable {
+	if e := c.bits.box(field); e != nil {
+		c.reveal(e)
+		return e
+	}
+	if r := c.row(field); r != nil {
+		c.reveal(r.Container)
+		return r.box()
+	}
+	return nil
+}
+
+// reveal scrolls until a thing of the column is seen.
+func (c *column) reveal(o fyne.CanvasObject) {
+	driver := fyne.CurrentApp().Driver()
+	top := driver.AbsolutePositionForObject(o).Y - driver.AbsolutePositionForObject(c.body).Y
+	bottom := top + o.Size().Height
 	switch at, high := c.scroll.Offset.Y, c.scroll.Size().Height; {
 	case top < at:
 		c.scroll.ScrollToOffset(fyne.NewPos(0, top))

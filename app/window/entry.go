@@ -12,10 +12,12 @@ type entry struct {
 	widget.Entry
 	came, left func()
 	undo, redo func()
+	escape     func()
+	nudge      func(by int) // with the arrow keys, by steps
 }
 
 func newEntry() *entry {
-	e := &entry{came: func() {}, left: func() {}, undo: func() {}, redo: func() {}}
+	e := &entry{came: func() {}, left: func() {}, undo: func() {}, redo: func() {}, escape: func() {}, nudge: func(int) {}}
 	e.Wrapping, e.Scroll = fyne.TextWrapOff, fyne.ScrollHorizontalOnly
 	e.ExtendBaseWidget(e)
 	return e
@@ -39,6 +41,19 @@ func (e *entry) TypedShortcut(s fyne.Shortcut) {
 		e.redo()
 	default:
 		e.Entry.TypedShortcut(s)
+	}
+}
+
+func (e *entry) TypedKey(k *fyne.KeyEvent) {
+	switch k.Name {
+	case fyne.KeyUp:
+		e.nudge(1)
+	case fyne.KeyDown:
+		e.nudge(-1)
+	case fyne.KeyEscape:
+		e.escape()
+	default:
+		e.Entry.TypedKey(k)
 	}
 }
 

@@ -23,6 +23,7 @@ type legend struct {
 	message *flow
 	bar     screen.Bar
 	tag     *tag
+	prompt  *prompt
 }
 
 // legendHeight is the strip at the foot of the board that the legend stands in.
@@ -33,10 +34,10 @@ const longest = 170
 
 func newLegend(d *desk.Desk) *legend {
 	l := &legend{desk: d, border: canvas.NewRectangle(color.Transparent), length: written("", smallSize, ink, false),
-		zoom: written("", smallSize, faint, false), message: newFlow(textSize, faint), tag: newTag(d)}
+		zoom: written("", smallSize, faint, false), message: newFlow(textSize, faint), tag: newTag(d), prompt: newPrompt()}
 	l.border.CornerRadius, l.border.StrokeWidth, l.border.StrokeColor = 7, 1, edge
 	l.zoom.Alignment = fyne.TextAlignTrailing
-	l.Container = &fyne.Container{Layout: legendLayout{l}, Objects: []fyne.CanvasObject{l.border, l.length, l.zoom, l.message.Container, l.tag.Container}}
+	l.Container = &fyne.Container{Layout: legendLayout{l}, Objects: []fyne.CanvasObject{l.border, l.length, l.zoom, l.message.Container, l.tag.Container, l.prompt.Container}}
 	return l
 }
 
@@ -64,6 +65,7 @@ func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 		zoom = l.desk.ZoomLine(v.Magnification(d), fitted)
 	}
 	l.message.set(message, faint)
+	l.prompt.show(l.desk.Prompt())
 	say(l.length, length)
 	say(l.zoom, zoom)
 	l.Layout.Layout(nil, l.Size())
@@ -85,6 +87,7 @@ func (l legendLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	put(l.length, 22+float32(l.bar.Pixels)+8, s.Height-29, 90, 18)
 	put(l.tag.Container, 0, 0, s.Width, s.Height)
 	put(l.zoom, s.Width/2, s.Height-29, s.Width/2-20, 18)
+	put(l.prompt.Container, 0, 0, s.Width, 54)
 	width := min(s.Width-60, 460)
 	put(l.message.Container, (s.Width-width)/2, s.Height/2-30, width, 60)
 }

@@ -2,6 +2,8 @@ package window
 
 import (
 	"path/filepath"
+	"slices"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
@@ -19,6 +21,9 @@ type menu struct {
 	undo, redo, save     *fyne.MenuItem
 	recent               *fyne.MenuItem
 	onPart               []*fyne.MenuItem
+	view                 *fyne.Menu
+	onView               []*fyne.MenuItem // below the steps
+	steps                []desk.Step
 	shownRecent          []string
 	edited, redoable, of bool
 }
@@ -116,17 +121,25 @@ func (m *menu) partMenu() *fyne.Menu {
 }
 
 func (m *menu) viewMenu() *fyne.Menu {
-	w, d := m.window, m.window.desk
-	view := fyne.NewMenu(d.Words().Say("menu.view"))
-	for i, step := range desk.Steps() {
-		key := fyne.KeyName(rune('1' + i))
-		view.Items = append(view.Items, keyed(fyne.NewMenuItem(d.Words().Say("step."+string(step)), m.unasked(func() { d.Go(step) })), key))
-	}
-	view.Items = append(view.Items, fyne.NewMenuItemSeparator(),
+	w := m.window
+	m.view = fyne.NewMenu(w.desk.Words().Say("menu.view"))
+	m.onView = []*fyne.MenuItem{fyne.NewMenuItemSeparator(),
 		keyed(m.item("fit", func() { w.board.DoubleTapped(nil) }), fyne.Key0),
 		keyed(m.item("closer", func() { w.board.zoom(closer, w.board.middle()) }), fyne.KeyEqual),
-		keyed(m.item("farther", func() { w.board.zoom(1/closer, w.board.middle()) }), fyne.KeyMinus))
-	return view
+		keyed(m.item("farther", func() { w.board.zoom(1/closer, w.board.middle()) }), fyne.KeyMinus)}
+	m.listSteps()
+	return m.view
+}
+
+// listSteps puts the steps of the present part at the head of the menu.
+func (m *menu) listSteps() {
+	d := m.window.desk
+	m.steps, m.view.Items = d.Steps(), nil
+	for i, step := range m.steps {
+		key := fyne.KeyName(rune('1' + i))
+		m.view.Items = append(m.view.Items, keyed(fyne.NewMenuItem(d.Words().Say("step."+string(step)), m.unasked(func() { d.Go(step) })), key))
+	}
+	m.view.Items = append(m.view.Items, m.onView...)
 }
 
 // show brings the menu in line with the desk. The toolkit builds a menu anew when
@@ -134,10 +147,7 @@ func (m *menu) viewMenu() *fyne.Menu {
 func (m *menu) show() {
 	d := m.window.desk
 	recent := d.Recent()
-	same := len(recent) == len(m.shownRecent)
-	for i := 0; same && i < len(recent); i++ {
-		same = recent[i] == m.shownRecent[i]
-	}
+	same := slices.Equal(recent, m.shownRecent) && slices.Equal(m.steps, d.Steps())
 	if same && m.edited == d.CanUndo() && m.redoable == d.CanRedo() && m.of == (d.Part() != "") && len(m.recent.ChildMenu.Items) > 0 {
 		return
 	}
@@ -147,6 +157,7 @@ func (m *menu) show() {
 		i.Disabled = !m.of
 	}
 	m.showRecent(recent)
+	m.listSteps()
 	m.MainMenu.Refresh()
 }
 
@@ -168,7 +179,7 @@ func (m *menu) showRecent(files []string) {
 func (w *Window) kinds() *fyne.Menu {
 	m := fyne.NewMenu("")
 	for _, kind := range desk.Kinds() {
-		m.Items = append(m.Items, fyne.NewMenuItem(w.desk.Words().Say("part.kind."+kind), func() { w.tell(w.desk.Add(kind)) }))
+		m.Items = append(m.Items, fyne.NewMenuItem(w.desk.Words().Say("part.kind."+strings.ReplaceAll(kind, " ", "-")), func() { w.tell(w.desk.Add(kind)) }))
 	}
 	return m
 }
@@ -177,5 +188,5 @@ func (w *Window) kinds() *fyne.Menu {
 func (w *Window) offerKinds(beside fyne.CanvasObject) {
 	list := widget.NewPopUpMenu(w.kinds(), w.Canvas())
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(beside)
-	list.ShowAtPosition(fyne.NewPos(at.X, at.Y-list.MinSize().Height-4))
+	list.ShowAtPosition(fyne.NewPos(at.X, max(at.Y-list.MinSize().Height-4, 4)))
 }

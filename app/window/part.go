@@ -1,6 +1,8 @@
 package window
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
@@ -52,8 +54,8 @@ func (p *part) TypedKey(e *fyne.KeyEvent) {
 }
 
 func (p *part) CreateRenderer() fyne.WidgetRenderer {
-	r := &partRenderer{part: p, ground: sheetOf(panel), name: written(p.name, readSize, ink, false)}
-	r.name.Alignment = fyne.TextAlignCenter
+	r := &partRenderer{part: p, ground: sheetOf(panel), name: written("", readSize, ink, false), more: written("", readSize, ink, false)}
+	r.name.Alignment, r.more.Alignment = fyne.TextAlignCenter, fyne.TextAlignCenter
 	r.Refresh()
 	return r
 }
@@ -62,26 +64,34 @@ type partRenderer struct {
 	part   *part
 	ground *canvas.Rectangle
 	name   *canvas.Text
+	more   *canvas.Text // the second line of a long name
 	badge  fyne.CanvasObject
 }
 
 // pictureSize is the width and height of a part's picture.
 const pictureSize = 64
 
-func (r *partRenderer) MinSize() fyne.Size { return fyne.NewSize(112, 100) }
-func (r *partRenderer) Destroy()           {}
+func (r *partRenderer) MinSize() fyne.Size {
+	if len(namedIn(r.part.name, r.part.chosen)) > 1 {
+		return fyne.NewSize(partWidth, 118)
+	}
+	return fyne.NewSize(partWidth, 100)
+}
+func (r *partRenderer) Destroy() {}
 
 func (r *partRenderer) Layout(s fyne.Size) {
 	put(r.ground, 0, 0, s.Width, s.Height)
 	put(r.part.picture.Raster, (s.Width-pictureSize)/2, 9, pictureSize, pictureSize)
-	put(r.name, 2, 76, s.Width-4, r.name.MinSize().Height)
+	high := r.name.MinSize().Height
+	put(r.name, 2, 76, s.Width-4, high)
+	put(r.more, 2, 76+high-1, s.Width-4, high)
 	if r.badge != nil {
 		r.badge.Move(fyne.NewPos(s.Width-badgeSize-5, 5))
 	}
 }
 
 func (r *partRenderer) Objects() []fyne.CanvasObject {
-	objects := []fyne.CanvasObject{r.ground, r.part.picture.Raster, r.name}
+	objects := []fyne.CanvasObject{r.ground, r.part.picture.Raster, r.name, r.more}
 	if r.badge != nil {
 		objects = append(objects, r.badge)
 	}
@@ -100,14 +110,31 @@ func (r *partRenderer) Refresh() {
 	if p.focus {
 		r.ground.StrokeColor, r.ground.StrokeWidth = blue, 2.4
 	}
-	r.name.TextStyle.Bold = p.chosen
-	r.name.Text = shortened(p.name, r.name.TextSize, r.name.TextStyle, p.Size().Width-8)
+	r.name.TextStyle.Bold, r.more.TextStyle.Bold = p.chosen, p.chosen
+	lines := append(namedIn(p.name, p.chosen), "")
+	r.name.Text, r.more.Text = lines[0], lines[1]
 	r.badge = nil
 	if p.trouble != "" {
 		r.badge = badge(p.trouble, 0)
 	}
 	r.Layout(p.Size())
 	canvas.Refresh(p)
+}
+
+// partWidth is how wide a part is on the rail.
+const partWidth = 124
+
+// namedIn breaks a part's name into two lines at most.
+func namedIn(name string, bold bool) []string {
+	style := fyne.TextStyle{Bold: bold}
+	lines := wrapped(name, readSize, style, partWidth-8)
+	if len(lines) > 2 {
+		lines = []string{lines[0], strings.Join(lines[1:], " ")}
+	}
+	for i, line := range lines {
+		lines[i] = shortened(line, readSize, style, partWidth-6)
+	}
+	return lines
 }
 
 // shortened cuts a text that is wider than there is room for.

@@ -14,6 +14,7 @@ type rail struct {
 	fyne.CanvasObject
 	desk   *desk.Desk
 	parts  []*part
+	titles []string
 	column *fyne.Container
 	scroll *box.Scroll
 	add    *widget.Button
@@ -33,34 +34,64 @@ func newRail(d *desk.Desk, add func(beside fyne.CanvasObject)) *rail {
 }
 
 func (r *rail) show() {
-	wheels := r.desk.Job().Wheels
-	if !r.stands() {
-		r.parts, r.column.Objects = nil, nil
-		for _, w := range wheels {
-			p := newPart(w.ID, func() { r.desk.Choose(w.ID) })
-			r.parts = append(r.parts, p)
-			r.column.Add(p)
-		}
-		r.column.Refresh()
+	groups := r.desk.Groups()
+	if !r.stands(groups) {
+		r.rebuild(groups)
 	}
-	for i, w := range wheels {
-		r.parts[i].show(w.Name, w.ID == r.desk.Part(), r.desk.Trouble(w.ID), r.desk.Picture(w.ID))
+	i := 0
+	for _, g := range groups {
+		for _, e := range g.Parts {
+			r.parts[i].show(e.Name, e.ID == r.desk.Part(), r.desk.Trouble(e.ID), r.desk.Picture(e.ID))
+			i++
+		}
 	}
 	r.reveal()
 }
 
-// stands reports whether the rail has the job's parts already.
-func (r *rail) stands() bool {
-	wheels := r.desk.Job().Wheels
-	if len(wheels) != len(r.parts) {
-		return false
-	}
-	for i, w := range wheels {
-		if r.parts[i].id != w.ID {
-			return false
+// rebuild makes the rail anew, a heading over each kind.
+func (r *rail) rebuild(groups []desk.Group) {
+	old := r.parts
+	r.parts, r.titles, r.column.Objects = nil, nil, nil
+	for _, g := range groups {
+		title := written(g.Title, smallSize, faint, true)
+		title.Alignment = fyne.TextAlignCenter
+		r.titles = append(r.titles, g.Title)
+		r.column.Add(title)
+		for _, e := range g.Parts {
+			p := r.partFor(e.ID, old)
+			r.parts = append(r.parts, p)
+			r.column.Add(p)
 		}
 	}
-	return true
+	r.seen = ""
+	r.column.Refresh()
+}
+
+// partFor keeps the part that was there, with its picture.
+func (r *rail) partFor(id string, old []*part) *part {
+	for _, p := range old {
+		if p.id == id {
+			return p
+		}
+	}
+	return newPart(id, func() { r.desk.Choose(id) })
+}
+
+// stands reports whether the rail has the job's parts already.
+func (r *rail) stands(groups []desk.Group) bool {
+	i := 0
+	for n, g := range groups {
+		if n >= len(r.titles) || r.titles[n] != g.Title {
+			return false
+		}
+		for _, e := range g.Parts {
+			if i >= len(r.parts) || r.parts[i].id != e.ID {
+				return false
+			}
+			i++
+		}
+	}
+	return i == len(r.parts) && len(groups) == len(r.titles)
 }
 
 // reveal scrolls to the chosen part when it has become another.

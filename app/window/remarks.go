@@ -38,7 +38,7 @@ func newRemarks(d *desk.Desk, follow func(desk.Remark)) *remarks {
 
 func (r *remarks) show() {
 	now := r.desk.Remarks()
-	r.well.Hidden = len(now) > 0 || len(r.desk.Job().Wheels) == 0
+	r.well.Hidden = len(now) > 0 || r.desk.Part() == ""
 	if slices.Equal(now, r.shown) && len(now) == len(r.list.Objects) {
 		return
 	}

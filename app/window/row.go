@@ -33,7 +33,8 @@ type row struct {
 	filled bool              // while the row itself sets its box
 }
 
-func newRow(d *desk.Desk, f desk.Field) *row {
+func newRow(w *Window, f desk.Field) *row {
+	d := w.desk
 	r := &row{desk: d, field: f, label: written(f.Label, textSize, ink, false), hint: newFlow(smallSize, faint)}
 	r.border = canvas.NewRectangle(color.Transparent)
 	r.border.StrokeColor, r.border.StrokeWidth, r.border.CornerRadius = edge, 1, 5
@@ -44,7 +45,8 @@ func newRow(d *desk.Desk, f desk.Field) *row {
 	} else {
 		r.entry = newEntry()
 		r.entry.OnChanged = r.typed
-		r.entry.came, r.entry.undo, r.entry.redo = r.came, d.Undo, d.Redo
+		r.entry.came, r.entry.undo, r.entry.redo, r.entry.escape = r.came, d.Undo, d.Redo, w.escape
+		r.entry.nudge = func(by int) { d.Nudge(r.field.Part, r.field.Path, by) }
 	}
 	r.Container = &fyne.Container{Layout: rowLayout{r}, Objects: []fyne.CanvasObject{r.label, r.box(), r.hint.Container, r.border}}
 	r.show(f)
@@ -70,9 +72,9 @@ func (r *row) chosen(label string) {
 	}
 }
 
-// fits reports whether the row can show the field as it is.
+// fits reports whether the row can show the field as it is, be it another part's.
 func (r *row) fits(f desk.Field) bool {
-	return r.field.Path == f.Path && r.field.Part == f.Part && (r.choice != nil) == (len(f.Choices) > 0)
+	return r.field.Path == f.Path && (r.choice != nil) == (len(f.Choices) > 0)
 }
 
 // show sets what the row shows.

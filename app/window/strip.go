@@ -1,37 +1,53 @@
 package window
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 
 	"tipline/app/window/desk"
 )
 
-// strip is the steps along the top, joined by the order of the work.
+// strip is the steps of the present part along the top, joined by the order of the
+// work.
 type strip struct {
 	*fyne.Container
-	desk *desk.Desk
-	tabs []*tab
+	desk  *desk.Desk
+	steps []desk.Step
+	tabs  []*tab
 }
 
 func newStrip(d *desk.Desk) *strip {
-	s := &strip{desk: d, Container: &fyne.Container{Layout: stripLayout{}}}
-	for i, step := range desk.Steps() {
-		if i > 0 {
-			link := canvas.NewRectangle(edge)
-			s.Add(link)
-		}
-		t := newTab(d.Words().Say("step."+string(step)), func() { d.Go(step) })
-		s.tabs = append(s.tabs, t)
-		s.Add(t)
-	}
-	return s
+	return &strip{desk: d, Container: &fyne.Container{Layout: stripLayout{}}}
 }
 
 func (s *strip) show() {
-	for i, step := range desk.Steps() {
+	if steps := s.desk.Steps(); !slices.Equal(steps, s.steps) {
+		s.rebuild(steps)
+	}
+	for i, step := range s.steps {
 		s.tabs[i].show(step == s.desk.Step(), s.desk.Mark(step))
 	}
+}
+
+// rebuild makes the tabs anew, but keeps those whose step stays.
+func (s *strip) rebuild(steps []desk.Step) {
+	old, had := s.tabs, s.steps
+	s.steps, s.tabs, s.Objects = steps, nil, nil
+	for _, step := range steps {
+		if len(s.tabs) > 0 {
+			s.Objects = append(s.Objects, canvas.NewRectangle(edge))
+		}
+		t := newTab(s.desk.Words().Say("step."+string(step)), func() { s.desk.Go(step) })
+		if i := slices.Index(had, step); i >= 0 {
+			t = old[i]
+		}
+		s.tabs = append(s.tabs, t)
+		s.Objects = append(s.Objects, t)
+	}
+	s.Layout.Layout(s.Objects, s.Size())
+	s.Refresh()
 }
 
 // stripLayout sets tabs side by side with links between them.

@@ -6,10 +6,10 @@ import (
 	"tipline/app/window/desk"
 )
 
-// table shows what other choices would come to.
+// table shows figures that a step tells, or what other choices would come to.
 type table struct {
 	*fyne.Container
-	shown desk.Comparison
+	high float32
 }
 
 const (
@@ -23,30 +23,45 @@ func newTable() *table {
 	return t
 }
 
-func (t *table) show(c desk.Comparison, ok bool) {
-	if !ok {
-		c = desk.Comparison{}
-	}
-	t.shown, t.Objects = c, nil
-	if !ok {
-		t.Refresh()
-		return
-	}
-	head := written(c.Title, textSize, ink, true)
-	put(head, 0, 6, columnWidth, 22)
-	t.Add(head)
-	for i, cells := range c.Rows {
-		for j, cell := range cells {
-			colour := ink
-			if i == 0 {
-				colour = faint
-			}
-			text := written(cell, readSize, colour, i == c.Chosen && i > 0)
-			put(text, 8+float32(j)*96, tableHead+float32(i)*tableRow, 100, tableRow)
-			t.Add(text)
-		}
+func (t *table) show(tables []desk.Table) {
+	t.high, t.Objects, t.Hidden = 0, nil, len(tables) == 0
+	for _, of := range tables {
+		t.add(of)
 	}
 	t.Refresh()
+}
+
+// add writes one table under what is there.
+func (t *table) add(of desk.Table) {
+	head := written(of.Title, textSize, ink, true)
+	put(head, 0, t.high+6, columnWidth, 22)
+	t.Add(head)
+	t.high += tableHead
+	if len(of.Head) > 0 {
+		t.row(of.Head, false, true)
+	}
+	for i, cells := range of.Rows {
+		t.row(cells, i == of.Chosen, len(of.Head) == 0)
+	}
+	t.high += 4
+}
+
+// row writes one row; names are written faint, all but the last cell of a table of
+// names and values.
+func (t *table) row(cells []string, chosen, names bool) {
+	width := float32(columnWidth) / float32(len(cells))
+	for j, cell := range cells {
+		colour, x := ink, 8+float32(j)*width
+		if named := len(cells) == 2; names && (!named || j == 0) {
+			colour = faint
+		} else if named {
+			x = 186
+		}
+		text := written(cell, readSize, colour, chosen)
+		put(text, x, t.high, columnWidth-x, tableRow)
+		t.Add(text)
+	}
+	t.high += tableRow
 }
 
 type tableLayout struct{ *table }
@@ -54,8 +69,5 @@ type tableLayout struct{ *table }
 func (l tableLayout) Layout([]fyne.CanvasObject, fyne.Size) {}
 
 func (l tableLayout) MinSize([]fyne.CanvasObject) fyne.Size {
-	if len(l.shown.Rows) == 0 {
-		return fyne.NewSize(columnWidth, 0)
-	}
-	return fyne.NewSize(columnWidth, tableHead+float32(len(l.shown.Rows))*tableRow+4)
+	return fyne.NewSize(columnWidth, l.high)
 }

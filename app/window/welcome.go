@@ -37,7 +37,7 @@ func newWelcome(w *Window) *welcome {
 }
 
 func (v *welcome) show() {
-	if hidden := len(v.window.desk.Job().Wheels) > 0; hidden != v.Hidden {
+	if hidden := v.window.desk.Part() != ""; hidden != v.Hidden {
 		v.Hidden = hidden
 		v.Refresh()
 	}

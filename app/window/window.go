@@ -8,6 +8,7 @@ import (
 	box "fyne.io/fyne/v2/container"
 
 	"tipline/app/window/desk"
+	"tipline/geometry"
 	"tipline/render/screen"
 )
 
@@ -20,6 +21,7 @@ type Window struct {
 	rail    *rail
 	board   *board
 	pager   *pager
+	turner  *turner
 	column  *column
 	remarks *remarks
 	title   *heading
@@ -34,13 +36,16 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	w.rail = newRail(d, w.offerKinds)
 	legend := newLegend(d)
 	w.board = newBoard(legend, w.pressed, w.turn)
+	w.board.picked = w.pick
+	w.board.grips = newGrips(d)
 	w.pager = newPager(d)
-	w.column = newColumn(d, w.askPrint)
+	w.turner = newTurner(d, w.showDrawing)
+	w.column = newColumn(w)
 	w.remarks = newRemarks(d, w.follow)
 	w.title = newHeading()
 	w.menu = newMenu(w)
 	w.welcome = newWelcome(w)
-	drawing := box.NewStack(sheetOf(paper), &fyne.Container{Layout: inset(1.5), Objects: []fyne.CanvasObject{w.board}}, legend.Container, w.pager.Container, w.welcome.Container)
+	drawing := box.NewStack(sheetOf(paper), &fyne.Container{Layout: inset(1.5), Objects: []fyne.CanvasObject{w.board}}, w.board.grips.Container, legend.Container, w.pager.Container, w.turner.Container, w.welcome.Container)
 	w.SetContent(&fyne.Container{Layout: plan{}, Objects: []fyne.CanvasObject{
 		w.strip.Container, w.title.Container, w.rail.CanvasObject, drawing, w.remarks.CanvasObject, w.column.CanvasObject,
 	}})
@@ -61,6 +66,7 @@ func (w *Window) show() {
 	w.column.show()
 	w.remarks.show()
 	w.pager.show()
+	w.turner.show()
 	w.menu.show()
 	w.welcome.show()
 	w.showDrawing()
@@ -73,7 +79,12 @@ func (w *Window) showDrawing() {
 	if w.desk.Step() != desk.Paper {
 		key += " " + w.desk.Part()
 	}
-	w.board.show(key, d, w.desk.Lit(), page)
+	if w.desk.Prompt() != "" {
+		key += " picking"
+	}
+	_, turning := w.desk.Mesh()
+	w.board.grips.show(w.desk.Handles(), w.desk.Picked())
+	w.board.show(key, d, w.desk.Lit(), page, turning || w.desk.Dragging())
 }
 
 func (w *Window) titleLine() string {
@@ -84,8 +95,32 @@ func (w *Window) titleLine() string {
 	return dot + w.desk.Title() + " – " + w.desk.Words().Say("window.program")
 }
 
+// pick takes a pressed place of the drawing where points are picked.
+func (w *Window) pick(at geometry.Point) bool {
+	if w.desk.Prompt() == "" {
+		return false
+	}
+	w.desk.Pick(at)
+	if w.desk.Prompt() == "" {
+		if to := w.column.place("cutter.bit.photograph.distance"); to != nil {
+			w.Canvas().Focus(to)
+		}
+	}
+	return true
+}
+
+// escape ends what is going on: a drag, or picking points.
+func (w *Window) escape() {
+	w.board.grips.letGo()
+	w.desk.PutBack()
+	w.desk.StopPicking()
+}
+
 // turn looks at the next page or part, or at the last one.
 func (w *Window) turn(e *fyne.KeyEvent) {
+	if e.Name == fyne.KeyEscape {
+		w.escape()
+	}
 	by := map[fyne.KeyName]int{fyne.KeyPageDown: 1, fyne.KeyPageUp: -1}[e.Name]
 	switch {
 	case by == 0:
@@ -105,8 +140,7 @@ func (w *Window) pressed(f screen.Found) {
 // it.
 func (w *Window) follow(r desk.Remark) {
 	w.desk.Follow(r)
-	if row := w.column.row(r.Field); row != nil {
-		w.column.reveal(row)
-		w.Canvas().Focus(row.box())
+	if to := w.column.place(r.Field); to != nil {
+		w.Canvas().Focus(to)
 	}
 }

@@ -85,7 +85,7 @@ func TestUndoAndRedoFromTheMenuAndWithinAField(t *testing.T) {
 
 func TestStepsAndPartsAreChosen(t *testing.T) {
 	w := opened(t)
-	for i, step := range desk.Steps() {
+	for i, step := range w.desk.Steps() {
 		test.Tap(w.strip.tabs[i])
 		require.Equal(t, step, w.desk.Step())
 		require.True(t, w.strip.tabs[i].chosen)

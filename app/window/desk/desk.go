@@ -5,6 +5,7 @@ package desk
 
 import (
 	"context"
+	"slices"
 
 	"tipline/app/job"
 	"tipline/app/solve"
@@ -26,10 +27,15 @@ type Desk struct {
 	solver  solve.Solver
 	result  *solve.Result
 	part    string
-	step    Step
+	step    Step // last gone to
+	turn    float64
 	lit     geometry.Quantity
 	last    map[place]drawn
 	packet  packetDesk
+	draft   *job.Job // while a handle is dragged
+	refused refused
+	picking *picking
+	photos  photos
 }
 
 // New returns a desk with an empty job in millimetres on it.
@@ -42,33 +48,35 @@ func New(w words.Words, recent Recent) *Desk {
 // lay puts another job on the desk.
 func (d *Desk) lay(h *job.History, file string) {
 	d.history, d.file = h, file
-	d.part, d.step, d.lit = "", Crossing, ""
+	d.part, d.step, d.lit, d.turn = "", Crossing, "", 0
 	d.last = map[place]drawn{}
 	d.packet = packetDesk{}
+	d.draft, d.refused, d.picking, d.photos = nil, refused{}, nil, photos{}
 	d.work()
 }
 
 // work solves the job as it now stands and says that something changed.
 func (d *Desk) work() {
 	d.result = d.solver.Solve(context.Background(), d.Job())
-	if d.Job().Wheel(d.part) == nil {
-		d.part = d.firstPart()
+	if order := d.order(); d.result.Part(d.part) == nil {
+		d.part = ""
+		if len(order) > 0 {
+			d.part = order[0]
+		}
 	}
 	d.Changed()
-}
-
-func (d *Desk) firstPart() string {
-	if wheels := d.Job().Wheels; len(wheels) > 0 {
-		return wheels[0].ID
-	}
-	return ""
 }
 
 // Words returns the catalogue the desk speaks with.
 func (d *Desk) Words() words.Words { return d.words }
 
-// Job returns the job as it now stands.
-func (d *Desk) Job() *job.Job { return d.history.Job() }
+// Job returns the job as it now stands, with what is being dragged.
+func (d *Desk) Job() *job.Job {
+	if d.draft != nil {
+		return d.draft
+	}
+	return d.history.Job()
+}
 
 // Result returns what the job comes to.
 func (d *Desk) Result() *solve.Result { return d.result }
@@ -83,40 +91,51 @@ func (d *Desk) Part() string { return d.part }
 
 // Choose looks at another part.
 func (d *Desk) Choose(part string) {
-	if part != d.part && d.Job().Wheel(part) != nil {
-		d.part, d.lit = part, ""
-		d.history.EndRun()
+	if part != d.part && d.result.Part(part) != nil {
+		d.leave()
+		d.part, d.turn = part, 0
 		d.Changed()
 	}
 }
 
 // Turn looks at the part by places further down, no further than the ends.
 func (d *Desk) Turn(by int) {
-	wheels := d.Job().Wheels
-	for i, w := range wheels {
-		if w.ID == d.part {
-			d.Choose(wheels[min(max(i+by, 0), len(wheels)-1)].ID)
-			return
-		}
+	order := d.order()
+	if i := slices.Index(order, d.part); i >= 0 {
+		d.Choose(order[min(max(i+by, 0), len(order)-1)])
 	}
 }
 
 // Step returns the step that is looked at.
-func (d *Desk) Step() Step { return d.step }
+func (d *Desk) Step() Step { return d.at() }
 
-// Go looks at another step.
+// Go looks at another step of the present part.
 func (d *Desk) Go(step Step) {
-	if step != d.step {
-		d.step, d.lit = step, ""
-		d.history.EndRun()
+	if step != d.at() && slices.Contains(d.Steps(), step) {
+		d.leave()
+		d.step = step
 		d.Changed()
 	}
 }
 
+// leave ends what was going on at a place.
+func (d *Desk) leave() {
+	d.lit, d.refused, d.picking = "", refused{}, nil
+	d.history.EndRun()
+}
+
+// Mesh returns how far the present pair is turned, as a share of the driver's
+// pitch from 0 to 1; false on any other step.
+func (d *Desk) Mesh() (turn float64, ok bool) { return d.turn, d.at() == Depthing }
+
+// TurnMesh turns the present pair. Only the drawing changes, so Changed is not
+// called.
+func (d *Desk) TurnMesh(to float64) { d.turn = min(max(to, 0), 1) }
+
 // Light lights the lines that a field made; an empty field puts the light out.
 func (d *Desk) Light(field geometry.Quantity) {
 	if field != d.lit {
-		d.lit = field
+		d.lit, d.refused = field, refused{}
 		d.history.EndRun()
 		d.Changed()
 	}
@@ -137,6 +156,9 @@ var shownBy = map[geometry.Quantity]geometry.Quantity{
 	"crossing.blade":      "crossing.allowance",
 	"teeth.floor_slope":   "teeth.floor",
 	"teeth.back_fillet":   "teeth.back_angle",
+	"wheel":               "centres",
+	"pinion":              "centres",
+	"form":                "leaves",
 }
 
 // LitText returns what stands in the field that is lit, as typed or worked out.

@@ -3,6 +3,7 @@ package desk
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -109,18 +110,18 @@ func TestUndoTakesARunOfTypingBackAtOnce(t *testing.T) {
 
 func TestEveryStepOfEveryPartIsDrawn(t *testing.T) {
 	d, _ := opened(t)
-	for _, w := range d.Job().Wheels {
-		d.Choose(w.ID)
-		for _, s := range Steps() {
+	for _, id := range d.order() {
+		d.Choose(id)
+		for _, s := range d.Steps() {
 			d.Go(s)
 			drawing, stale := d.Drawing()
-			require.NotNil(t, drawing, "%s %s", w.ID, s)
+			require.NotNil(t, drawing, "%s %s", id, s)
 			require.False(t, stale)
 			require.NotEmpty(t, d.Fields())
 			require.NotContains(t, d.Summary(), "‹")
 			require.NotContains(t, d.Summary(), "{")
 		}
-		require.NotNil(t, d.Picture(w.ID))
+		require.NotNil(t, d.Picture(id))
 	}
 }
 
@@ -130,7 +131,7 @@ func TestFieldsHaveLabelsAndSteps(t *testing.T) {
 	for _, kind := range Kinds() {
 		d := New(words.English(), Recent{})
 		require.NoError(t, d.Add(kind))
-		for _, s := range Steps() {
+		for _, s := range d.Steps() {
 			d.Go(s)
 			for _, f := range d.Fields() {
 				require.NotContains(t, f.Label, "‹", f.Path)
@@ -189,27 +190,73 @@ func TestPartsAreAddedTurnedToAndTakenAway(t *testing.T) {
 	require.Empty(t, d.Missing())
 	for _, kind := range Kinds() {
 		require.NoError(t, d.Add(kind))
-		for _, s := range []Step{Blank, Dividing, Crossing} {
-			require.True(t, d.Mark(s).Done, "%s %s", kind, s)
+		require.Equal(t, d.Steps()[0], d.Step(), kind)
+		for _, s := range d.Steps()[:len(d.Steps())-1] {
+			require.True(t, d.Mark(s).Done || kind == "measured" && s == Cutter || kind == "train", "%s %s", kind, s)
 		}
 	}
+	require.Len(t, d.Groups(), 4)
+	require.Equal(t, train, d.kindOf(d.Part()))
 	d.Turn(-1)
-	require.Equal(t, d.Job().Wheels[1].ID, d.Part())
-	require.NoError(t, d.Duplicate())
-	require.Len(t, d.Job().Wheels, 4)
-	require.NoError(t, d.Move(1))
-	require.Equal(t, d.Part(), d.Job().Wheels[3].ID)
-	require.NoError(t, d.Delete())
-	require.Equal(t, d.Job().Wheels[2].ID, d.Part())
-	d.Turn(5)
-	require.Equal(t, d.Job().Wheels[2].ID, d.Part())
-	for range 3 {
-		require.NoError(t, d.Delete())
+	require.Equal(t, pair, d.kindOf(d.Part()))
+	require.Equal(t, Depthing, d.Step())
+	d.Turn(-9)
+	require.Equal(t, d.Job().Wheels[0].ID, d.Part())
+	d.Turn(50)
+	require.Equal(t, train, d.kindOf(d.Part()))
+}
+
+// Every kind of part can be copied, moved, renamed and taken away, and undone.
+func TestEveryKindOfPartIsEdited(t *testing.T) {
+	for _, id := range []string{"great", "centre-pinion", "great-centre", "going"} {
+		t.Run(id, func(t *testing.T) {
+			d, _ := opened(t)
+			d.Choose(id)
+			k, all := d.kindOf(id), len(d.order())
+			require.NoError(t, d.Duplicate())
+			twin := d.Part()
+			require.NotEqual(t, id, twin)
+			require.Equal(t, k, d.kindOf(twin))
+			require.Len(t, d.order(), all+1)
+			at := slices.Index(d.order(), twin)
+			require.NoError(t, d.Move(-1))
+			require.Equal(t, at-1, slices.Index(d.order(), twin))
+			d.Type(twin, "id", "renamed")
+			require.Equal(t, "renamed", d.Part())
+			require.NoError(t, d.Delete())
+			require.Equal(t, k, d.kindOf(d.Part()))
+			require.Len(t, d.order(), all)
+			for d.CanUndo() {
+				d.Undo()
+			}
+			require.Len(t, d.order(), all)
+			require.True(t, d.Saved())
+		})
 	}
-	require.Empty(t, d.Part())
-	require.Error(t, d.Delete())
+}
+
+func TestAShortNameIsTypedInOneStepAndATakenOneRefused(t *testing.T) {
+	d, _ := opened(t)
+	d.Choose("great-centre")
+	id := "great-centre"
+	for _, text := range []string{"great-centr", "first"} {
+		d.Type(id, "id", text)
+		id = text
+	}
+	d.Type(id, "id", "")
+	f := fieldOf(t, d, "id")
+	require.Empty(t, f.Text)
+	require.NotEmpty(t, f.Refusal)
+	d.Type(id, "id", "escape")
+	f = fieldOf(t, d, "id")
+	require.Equal(t, "escape", f.Text)
+	require.NotEmpty(t, f.Refusal)
+	require.Equal(t, "first", d.Part())
+	d.Light("centres")
+	require.Equal(t, "first", fieldOf(t, d, "id").Text)
 	d.Undo()
-	require.NotEmpty(t, d.Part())
+	require.NotNil(t, d.Result().Part("great-centre"))
+	require.False(t, d.CanUndo())
 }
 
 func TestOpenSaveAndSaveAs(t *testing.T) {

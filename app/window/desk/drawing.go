@@ -3,7 +3,6 @@ package desk
 import (
 	"tipline/app/solve"
 	"tipline/render"
-	"tipline/render/template"
 )
 
 // place is where a drawing belongs.
@@ -12,63 +11,62 @@ type place struct {
 	step Step
 }
 
-// drawn is the last good drawing of a place, and the wheel it was drawn from.
+// drawn is the last good drawing of a place, and what it was drawn from.
 type drawn struct {
-	from    *solve.Wheel
+	from    solve.Part
 	units   string
+	turn    float64 // of a pair
 	drawing *render.Drawing
-	stale   bool // the wheel has since become one that cannot be drawn
+	stale   bool // the part has since become one that cannot be drawn
 }
 
 // Drawing returns the present step's drawing of the present part, and whether it
 // is an older one because what was typed since cannot be drawn. It is nil when
-// there never was one. On paper it is the present page.
+// there never was one. On paper it is the present page, and while a photograph is
+// being picked on that photograph.
 func (d *Desk) Drawing() (drawing *render.Drawing, stale bool) {
-	if d.step == Paper {
+	switch {
+	case d.at() == Paper:
 		return d.pageDrawing()
+	case d.picking != nil:
+		return d.picking.drawing, false
 	}
-	return d.drawn(d.part, d.step)
+	return d.drawn(d.part, d.at())
 }
 
 // Picture returns the small picture of a part, nil when there is none.
 func (d *Desk) Picture(part string) *render.Drawing {
-	drawing, _ := d.drawn(part, Crossing)
+	if part == d.part && d.kindOf(part) == pair {
+		return d.last[place{part, Depthing}].drawing
+	}
+	drawing, _ := d.drawn(part, shows(stepsOf[d.kindOf(part)]))
 	return drawing
 }
 
 func (d *Desk) drawn(part string, step Step) (*render.Drawing, bool) {
-	w, at := d.result.Wheel(part), place{part, step}
-	if w == nil {
+	p, at := d.result.Part(part), place{part, step}
+	if p == nil {
 		return nil, false
 	}
+	now := drawn{from: p, units: d.Job().Units}
+	if part == d.part {
+		now.turn = d.turn
+	}
 	was := d.last[at]
-	if was.from == w && was.units == d.Job().Units {
+	if was.from == now.from && was.units == now.units && was.turn == now.turn {
 		return was.drawing, was.stale
 	}
-	now := drawn{from: w, units: d.Job().Units}
 	var err error
-	if now.drawing, err = draw(w, step, d.Style()); err != nil || lacking(w, step) && was.drawing != nil {
+	if now.drawing, err = d.drawPart(p, step, d.Style()); err != nil || lacking(p, step) && was.drawing != nil {
 		now.drawing, now.stale = was.drawing, was.drawing != nil
 	}
 	d.last[at] = now
 	return now.drawing, now.stale
 }
 
-func draw(w *solve.Wheel, step Step, s template.Style) (*render.Drawing, error) {
-	t := w.Template()
-	switch step {
-	case Blank:
-		return template.Blank(t, s)
-	case Cutter:
-		return template.CutterView(t, s)
-	case Dividing:
-		return template.DividingView(t, s)
-	}
-	return template.Crossing(t, s)
-}
-
 // lacking reports whether a wheel lacks what the step is about, though the rest
 // of it can be drawn.
-func lacking(w *solve.Wheel, step Step) bool {
-	return step == Crossing && w.Part.Crossing != nil && w.Crossing == nil
+func lacking(p solve.Part, step Step) bool {
+	w, ok := p.(*solve.Wheel)
+	return ok && step == Crossing && w.Part.Crossing != nil && w.Crossing == nil
 }

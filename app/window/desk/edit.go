@@ -1,22 +1,65 @@
 package desk
 
 import (
+	"errors"
+	"slices"
+	"strings"
+
 	"tipline/app/job"
 	"tipline/geometry"
 )
 
+// refused is a text that the job would not take, kept in its field until the field
+// is left.
+type refused struct {
+	part  string
+	field geometry.Quantity
+	text  string
+	why   string
+}
+
 // Type puts a text in a field, as it is typed: further typing in the same field
-// belongs to the same step of undoing.
+// belongs to the same step of undoing. A text that the job cannot take stays in
+// the field with the reason.
 func (d *Desk) Type(part string, field geometry.Quantity, text string) {
+	d.refused = refused{}
 	if d.setPacket(field, text) {
 		return
 	}
 	j, err := d.Job().Set(part, field, text)
-	if err != nil || j == d.Job() {
+	if err != nil {
+		d.refused = refused{part, field, text, d.sentence(err)}
+		d.Changed()
+		return
+	}
+	if j == d.Job() {
+		return
+	}
+	if field == "id" {
+		d.rename(j, part, text)
 		return
 	}
 	d.history.Type(j, part, field)
 	d.work()
+}
+
+// rename makes a job present in which a part has another id. A run of typing in
+// the field of an id belongs to no part, since the part's id changes with it.
+func (d *Desk) rename(j *job.Job, part, fresh string) {
+	if part == d.part {
+		d.part = fresh
+	}
+	d.history.Type(j, "", "id")
+	d.work()
+}
+
+// sentence says an error in the catalogue's words.
+func (d *Desk) sentence(err error) string {
+	var refusal *job.Refusal
+	if errors.As(err, &refusal) {
+		return refusal.Sentence(d.words)
+	}
+	return err.Error()
 }
 
 // Undo goes back a step.
@@ -41,12 +84,14 @@ func (d *Desk) CanUndo() bool { return d.history.CanUndo() }
 // CanRedo reports whether there is an undone step.
 func (d *Desk) CanRedo() bool { return d.history.CanRedo() }
 
-// Kinds lists the kinds of part that can be added.
-func Kinds() []string { return []string{"cycloidal", "pointed", "measured"} }
+// Kinds lists the kinds of part that can be added to the rail.
+func Kinds() []string {
+	return slices.DeleteFunc(job.Kinds(), func(kind string) bool { return kind == "arbor" })
+}
 
-// Add adds a part of a kind and looks at its blank.
+// Add adds a part of a kind and looks at its first step.
 func (d *Desk) Add(kind string) error {
-	j, id, err := d.Job().Add(kind, d.words.Say("part.new."+kind))
+	j, id, err := d.Job().Add(kind, d.words.Say("part.new."+strings.ReplaceAll(kind, " ", "-")))
 	return d.became(j, id, err)
 }
 
@@ -62,39 +107,49 @@ func (d *Desk) became(j *job.Job, part string, err error) error {
 		return err
 	}
 	d.history.Do(j)
-	d.part, d.step, d.lit = part, Blank, ""
+	d.leave()
+	d.part, d.turn = part, 0
 	d.work()
+	d.Go(d.Steps()[0])
 	return nil
 }
 
-// Delete takes the present part away and looks at the next.
+// Delete takes the present part away, with the pairs and trains that name it, and
+// looks at the next of its kind.
 func (d *Desk) Delete() error {
-	wheels, next := d.Job().Wheels, ""
-	for i, w := range wheels {
-		if w.ID == d.part && len(wheels) > 1 {
-			next = wheels[min(i+1, len(wheels)-1)].ID
-			if i+1 == len(wheels) {
-				next = wheels[i-1].ID
-			}
+	next := after(d.order(), d.part)
+	for _, g := range d.Groups() {
+		var ids []string
+		for _, e := range g.Parts {
+			ids = append(ids, e.ID)
+		}
+		if slices.Contains(ids, d.part) && len(ids) > 1 {
+			next = after(ids, d.part)
 		}
 	}
 	j, err := d.Job().Delete(d.part)
 	if err != nil {
 		return err
 	}
+	d.leave()
 	d.history.Do(j)
-	d.part, d.lit = next, ""
+	d.part, d.turn = next, 0
 	d.work()
 	return nil
 }
 
-// Move moves the present part by places down the list.
+// Move moves the present part by places down the list of its kind.
 func (d *Desk) Move(by int) error {
 	j, err := d.Job().Move(d.part, by)
 	if err != nil {
 		return err
 	}
+	d.do(j)
+	return nil
+}
+
+// do makes an edited job the present one.
+func (d *Desk) do(j *job.Job) {
 	d.history.Do(j)
 	d.work()
-	return nil
 }

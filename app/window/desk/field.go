@@ -31,15 +31,11 @@ type Choice struct{ Value, Label string }
 // Fields returns the fields of the present step, none in a job without parts
 // except on paper.
 func (d *Desk) Fields() []Field {
-	if d.step == Paper {
+	if d.at() == Paper {
 		return d.paperFields()
 	}
-	w := d.Job().Wheel(d.part)
-	if w == nil {
-		return nil
-	}
 	var fs []Field
-	for _, path := range stepFields(d.step, w.Teeth) {
+	for _, path := range d.fieldsAt(d.at()) {
 		fs = append(fs, d.field(d.part, path))
 	}
 	return fs
@@ -54,6 +50,9 @@ func (d *Desk) field(part string, path geometry.Quantity) Field {
 	f.Worked = d.worked(path)
 	f.Refusal, f.Grave = d.refusal(part, path)
 	f.Hint = d.hint(path, known, f.Text)
+	if r := d.refused; r.why != "" && r.part == part && r.field == path {
+		f.Text, f.Refusal, f.Grave = r.text, r.why, true
+	}
 	return f
 }
 
@@ -74,6 +73,8 @@ func (d *Desk) choices(path geometry.Quantity, known job.Field, text string) []C
 		for _, m := range tables.Materials() {
 			values = append(values, m.Name)
 		}
+	case "wheel", "pinion", "from", "to", "hour":
+		return d.partChoices(path, text)
 	case "crossing.blade":
 		for _, b := range tables.Blades() {
 			values = append(values, b.Name)
@@ -88,6 +89,37 @@ func (d *Desk) choices(path geometry.Quantity, known job.Field, text string) []C
 	var cs []Choice
 	for _, v := range values {
 		cs = append(cs, Choice{v, d.choiceLabel(path, v)})
+	}
+	return cs
+}
+
+// partChoices lists the wheels and pinions that a field may name. The arbor that
+// is known by the hour may be left to be the first.
+func (d *Desk) partChoices(path geometry.Quantity, text string) []Choice {
+	cs := d.madeChoices()
+	if path == "hour" {
+		cs = append([]Choice{{"", d.words.Say("empty.hour")}}, cs...)
+	}
+	known := slices.ContainsFunc(cs, func(c Choice) bool { return c.Value == text })
+	if text != "" && !known {
+		cs = append(cs, Choice{text, text})
+	}
+	return cs
+}
+
+// madeChoices lists the wheels and pinions by their names; two of one name are
+// told apart by their ids.
+func (d *Desk) madeChoices() []Choice {
+	var cs []Choice
+	names := map[string]int{}
+	for _, id := range append(idsOf(d.result.Wheels), idsOf(d.result.Pinions)...) {
+		cs = append(cs, Choice{id, d.Name(id)})
+		names[d.Name(id)]++
+	}
+	for i, c := range cs {
+		if names[c.Label] > 1 {
+			cs[i].Label = c.Label + " (" + c.Value + ")"
+		}
 	}
 	return cs
 }

@@ -2,6 +2,7 @@ package desk
 
 import (
 	"bytes"
+	"context"
 	"os"
 	"path/filepath"
 	"strings"
@@ -51,11 +52,15 @@ func (d *Desk) SaveAs(name string) error {
 	if filepath.Ext(name) == "" {
 		name += Extension
 	}
-	if err := job.Save(name, d.Job()); err != nil {
+	d.PutBack()
+	j := d.bringPhotographs(filepath.Dir(name))
+	if err := job.Save(name, j); err != nil {
 		return err
 	}
+	d.history.Do(j)
 	d.file = name
 	d.history.MarkSaved()
+	d.result = d.solver.Solve(context.Background(), d.Job())
 	d.recent.Add(name)
 	d.Changed()
 	return nil

@@ -5,6 +5,7 @@ import (
 
 	"tipline/app/solve"
 	"tipline/geometry"
+	"tipline/render/template"
 )
 
 // Remark is a finding as it is shown.
@@ -36,10 +37,10 @@ func (d *Desk) Remarks() []Remark {
 }
 
 func (d *Desk) shown(f solve.Finding) bool {
-	if d.step == Paper {
+	if d.at() == Paper {
 		return f.Severity != solve.Note
 	}
-	return f.Part == "" || f.Part == d.part
+	return f.Part == "" || f.Part == d.part || d.at() == Train && d.isArbor(f.Part)
 }
 
 func rank(s solve.Severity) int {
@@ -48,7 +49,7 @@ func rank(s solve.Severity) int {
 
 // here is 1 for a remark on the present step.
 func (d *Desk) here(r Remark) int {
-	if s, ok := d.StepOf(r.Field); ok && s == d.step && r.Part == d.part {
+	if s, ok := d.StepOf(r.Field); ok && s == d.at() && r.Part == d.part {
 		return 1
 	}
 	return 0
@@ -59,8 +60,8 @@ func (d *Desk) remark(f solve.Finding) Remark {
 	if step, ok := d.StepOf(f.Field); ok && f.Part != "" {
 		r.Where = d.words.Say("step." + string(step))
 	}
-	if w := d.Job().Wheel(f.Part); w != nil && d.step == Paper {
-		r.Where = w.Name
+	if f.Part != "" && (d.at() == Paper || d.isArbor(f.Part)) {
+		r.Where = d.Name(f.Part)
 	}
 	return r
 }
@@ -87,7 +88,8 @@ func (d *Desk) Mark(s Step) Mark {
 	var m Mark
 	for _, f := range d.result.Findings {
 		step, ok := d.StepOf(f.Field)
-		if f.Part != d.part || !ok || step != s {
+		mine := f.Part == d.part || s == Train && d.isArbor(f.Part)
+		if !mine || !ok || step != s {
 			continue
 		}
 		switch f.Severity {
@@ -102,19 +104,29 @@ func (d *Desk) Mark(s Step) Mark {
 }
 
 func (d *Desk) built(s Step) bool {
-	w := d.wheel()
-	if w == nil {
-		return false
+	switch p := d.result.Part(d.part).(type) {
+	case solve.Made:
+		return builtMade(p.Template(), s)
+	case *solve.Pair:
+		return s == Depthing && p.Turn != nil
+	case *solve.Train:
+		return s == Train && p.Way != nil
 	}
+	return false
+}
+
+func builtMade(t template.Wheel, s Step) bool {
 	switch s {
 	case Blank:
-		return w.Teeth != nil
+		return t.Teeth != nil
+	case Shrouds:
+		return t.Lantern != nil
 	case Cutter:
-		return w.Cut != nil
+		return t.Cut != nil
 	case Dividing:
-		return w.Dividing != nil
+		return t.Dividing != nil
 	case Crossing:
-		return w.Crossing != nil
+		return t.Crossing != nil
 	}
 	return false
 }
@@ -122,11 +134,11 @@ func (d *Desk) built(s Step) bool {
 // Trouble returns the gravest thing there is to say of a part, empty for nothing
 // graver than a note.
 func (d *Desk) Trouble(part string) solve.Severity {
-	w := d.result.Wheel(part)
-	if w == nil {
+	p := d.result.Part(part)
+	if p == nil {
 		return ""
 	}
-	if s, _ := solve.Worst(w.Findings); s != solve.Note {
+	if s, _ := solve.Worst(p.Said()); s != solve.Note {
 		return s
 	}
 	return ""

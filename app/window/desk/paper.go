@@ -123,7 +123,7 @@ func (d *Desk) TurnTo(page int) {
 // Page returns the sheet that is looked at, the zero box on other steps and when
 // there is none.
 func (d *Desk) Page() geometry.Box {
-	if d.step != Paper {
+	if d.at() != Paper {
 		return geometry.Box{}
 	}
 	doc, _ := d.layOut()

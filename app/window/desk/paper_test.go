@@ -56,21 +56,20 @@ func TestPaperAndCopiesAreThePrinters(t *testing.T) {
 
 func TestCompareTellsWhatOtherArmsWouldCome(t *testing.T) {
 	d, _ := opened(t)
-	c, ok := d.Compare()
-	require.True(t, ok)
-	require.Len(t, c.Rows, 4)
+	require.Len(t, d.Tables(), 1)
+	c := d.Tables()[0]
+	require.Len(t, c.Rows, 3)
 	require.Equal(t, "6", c.Rows[c.Chosen][0])
 	require.Equal(t, d.Style().Units.Number(d.wheel().Crossing.Mass, 1), c.Rows[c.Chosen][1])
 	require.Equal(t, d.Style().Units.Number(d.wheel().Crossing.WindUp, 2), c.Rows[c.Chosen][2])
 	for _, arms := range []string{"3", "12"} {
 		d.Type(d.Part(), "crossing.arms", arms)
-		if c, ok = d.Compare(); ok {
+		for _, c := range d.Tables() {
 			require.Equal(t, arms, c.Rows[c.Chosen][0])
 		}
 	}
 	d.Go(Blank)
-	_, ok = d.Compare()
-	require.False(t, ok)
+	require.Empty(t, d.Tables())
 }
 
 func TestAHintSaysALengthInTheJobsUnit(t *testing.T) {

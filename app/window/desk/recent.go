@@ -20,6 +20,15 @@ const mostRecent = 10
 // to stop anyone's work, so it keeps quiet.
 type Recent struct{ File string }
 
+// photographs is the folder beside the file that photographs of unsaved jobs lie
+// in, the system's for passing files when nothing is remembered.
+func (r Recent) photographs() string {
+	if r.File == "" {
+		return filepath.Join(os.TempDir(), "tipline-photographs")
+	}
+	return filepath.Join(filepath.Dir(r.File), "photographs")
+}
+
 // List returns the names, the latest first.
 func (r Recent) List() []string {
 	data, err := os.ReadFile(r.File)

@@ -8,43 +8,94 @@ import (
 	"tipline/geometry"
 )
 
-// Step is one step of the work on a wheel.
+// Step is one step of the work on a part.
 type Step string
 
 // The steps, in the order of the work.
 const (
 	Blank    Step = "blank"
+	Shrouds  Step = "shrouds"
 	Cutter   Step = "cutter"
 	Dividing Step = "dividing"
 	Crossing Step = "crossing"
+	Depthing Step = "depthing"
+	Train    Step = "train"
 	Paper    Step = "paper"
 )
 
-// Steps lists the steps in the order of the work.
-func Steps() []Step { return []Step{Blank, Cutter, Dividing, Crossing, Paper} }
+// stepsOf are the steps that a kind of part goes through, in the order of the
+// work.
+var stepsOf = map[kind][]Step{
+	noPart:  {Blank, Cutter, Dividing, Crossing, Paper},
+	wheel:   {Blank, Cutter, Dividing, Crossing, Paper},
+	pinion:  {Blank, Cutter, Dividing, Paper},
+	lantern: {Shrouds, Dividing, Paper},
+	pair:    {Depthing, Paper},
+	train:   {Train, Paper},
+}
 
-// stepFields returns the fields of a step for a wheel with such teeth, in the
-// order they are asked for. The fields of the paper are the job's and the
-// printer's.
-func stepFields(s Step, t *job.Teeth) []geometry.Quantity {
-	switch s {
-	case Blank:
-		return slices.Concat([]geometry.Quantity{"name", "teeth.form", "teeth.count"}, sizeFields(t),
-			[]geometry.Quantity{"bore", "thickness", "material", "hand", "blank.oversize", "blank.holding"})
-	case Cutter:
-		if formOf(t) == "measured" {
-			return nil
-		}
-		return append(pointFields(t), "cutter.stock_width", "cutter.stock_thickness", "cutter.clearance", "cutter.ground",
-			"cutter.swing", "cutter.enters")
-	case Dividing:
-		return []geometry.Quantity{"dividing.ratio", "dividing.circles", "dividing.direct"}
-	case Crossing:
-		return []geometry.Quantity{"crossing.arms", "crossing.placing", "crossing.rim", "crossing.hub",
-			"crossing.arm_at_rim", "crossing.arm_at_hub", "crossing.fillet_at_rim", "crossing.fillet_at_hub",
-			"crossing.allowance", "crossing.blade", "crossing.start_hole"}
+// MostSteps is the greatest number of steps that a part goes through.
+const MostSteps = 5
+
+// Steps lists the steps of the present part in the order of the work.
+func (d *Desk) Steps() []Step { return stepsOf[d.kindOf(d.part)] }
+
+// step returns the step that is looked at: the one gone to, or, where the present
+// part has no such step, the one that shows the part itself.
+func (d *Desk) at() Step {
+	steps := d.Steps()
+	if slices.Contains(steps, d.step) {
+		return d.step
 	}
-	return nil
+	return shows(steps)
+}
+
+// shows returns which of the steps shows the part itself.
+func shows(steps []Step) Step {
+	if slices.Contains(steps, Crossing) {
+		return Crossing
+	}
+	return steps[0]
+}
+
+// fieldsAt returns the fields of a step of the present part, in the order they are
+// asked for. The fields of the paper are the job's and the printer's.
+func (d *Desk) fieldsAt(s Step) []geometry.Quantity {
+	var teeth *job.Teeth
+	k := d.kindOf(d.part)
+	if w := d.Job().Wheel(d.part); w != nil {
+		teeth = w.Teeth
+	}
+	switch {
+	case k == noPart:
+		return nil
+	case s == Blank && k == pinion:
+		return []geometry.Quantity{"name", "form", "leaves", "module", "ratio", "bore", "thickness"}
+	case s == Blank:
+		return slices.Concat([]geometry.Quantity{"name", "teeth.form", "teeth.count"}, sizeFields(teeth),
+			[]geometry.Quantity{"bore", "thickness", "material", "hand", "blank.oversize", "blank.holding"})
+	case s == Cutter && formOf(teeth) == "measured":
+		return nil
+	case s == Cutter:
+		return append(pointFields(teeth), cutterFields...)
+	}
+	return plainFields[s]
+}
+
+var cutterFields = []geometry.Quantity{
+	"cutter.stock_width", "cutter.stock_thickness", "cutter.clearance", "cutter.rake", "cutter.ground",
+	"cutter.wheel_edge", "cutter.swing", "cutter.enters",
+}
+
+// plainFields are the fields of the steps that ask the same of every part.
+var plainFields = map[Step][]geometry.Quantity{
+	Shrouds:  {"name", "form", "leaves", "module", "trundle", "bore", "thickness"},
+	Dividing: {"dividing.ratio", "dividing.circles", "dividing.direct"},
+	Crossing: {"crossing.arms", "crossing.placing", "crossing.rim", "crossing.hub",
+		"crossing.arm_at_rim", "crossing.arm_at_hub", "crossing.fillet_at_rim", "crossing.fillet_at_hub",
+		"crossing.allowance", "crossing.blade", "crossing.start_hole"},
+	Depthing: {"wheel", "pinion", "centres", "id"},
+	Train:    {"from", "to", "hour", "turns", "id"},
 }
 
 func formOf(t *job.Teeth) string {
@@ -86,17 +137,14 @@ func pointFields(t *job.Teeth) []geometry.Quantity {
 // StepOf returns the step on which a field of the present part is found, false
 // for a field that no step shows.
 func (d *Desk) StepOf(field geometry.Quantity) (Step, bool) {
-	w := d.Job().Wheel(d.part)
-	if w == nil {
-		return "", false
-	}
 	bare, _, _ := strings.Cut(string(field), "[")
-	for _, s := range Steps() {
-		if slices.Contains(stepFields(s, w.Teeth), geometry.Quantity(bare)) {
+	for _, s := range d.Steps() {
+		if slices.Contains(d.fieldsAt(s), geometry.Quantity(bare)) {
 			return s, true
 		}
 	}
-	return stepNamed(bare)
+	step, ok := stepNamed(bare)
+	return step, ok && slices.Contains(d.Steps(), step)
 }
 
 // stepNamed returns the step whose name begins a field's path.
@@ -105,8 +153,8 @@ func stepNamed(field string) (Step, bool) {
 	switch {
 	case group == "teeth":
 		return Blank, true
-	case slices.Contains(Steps(), Step(group)):
-		return Step(group), true
+	case group == "parts": // of an arbor
+		return Train, true
 	}
-	return "", false
+	return Step(group), true
 }

@@ -1,84 +1,86 @@
 package desk
 
 import (
-	"strconv"
-
-	"tipline/geometry/crossing"
+	"tipline/app/solve"
 	"tipline/geometry/measure"
 )
 
 // Summary returns one line that says what the present step comes to, empty when it
 // cannot be worked out.
 func (d *Desk) Summary() string {
-	w, u := d.wheel(), d.Style().Units
-	if d.step == Paper {
+	if d.at() == Paper {
 		return d.paperSummary()
 	}
-	if w == nil {
+	switch p := d.result.Part(d.part).(type) {
+	case nil:
 		return d.words.Say("summary.none")
+	case *solve.Pair:
+		return d.pairSummary(p)
+	case *solve.Train:
+		return d.trainSummary(p)
+	case solve.Made:
+		return d.madeSummary(p)
 	}
+	return ""
+}
+
+func (d *Desk) madeSummary(p solve.Made) string {
+	u, w := d.Style().Units, p.Template()
 	switch {
-	case d.step == Cutter && w.Cut != nil && w.Cut.SetOver == 0:
+	case d.at() == Cutter && w.Cut != nil && w.Cut.SetOver == 0:
 		return d.words.Say("summary.space", "infeed", u.Length(w.Cut.Infeed))
-	case d.step == Cutter && w.Cut != nil:
+	case d.at() == Cutter && w.Cut != nil:
 		return d.words.Say("summary.cutter", "setover", u.Length(w.Cut.SetOver), "infeed", u.Length(w.Cut.Infeed))
-	case d.step == Dividing && w.Dividing != nil && w.Dividing.Circle == 0:
+	case d.at() == Dividing && w.Dividing != nil && w.Dividing.Circle == 0:
 		return d.words.Say("summary.turns", "turns", w.Dividing.Turns)
-	case d.step == Dividing && w.Dividing != nil:
+	case d.at() == Dividing && w.Dividing != nil:
 		return d.words.Say("summary.holes", "turns", w.Dividing.Turns, "holes", w.Dividing.Holes, "circle", w.Dividing.Circle)
+	case w.Lantern != nil:
+		l := w.Lantern
+		return d.words.Say("summary.shrouds", "count", len(l.Holes), "trundle", u.Length(l.TrundleDiameter), "circle", u.Length(2*l.PitchRadius))
+	case w.Teeth != nil && w.Hand == "":
+		return d.words.Say("summary.leaves", "leaves", w.Teeth.Count, "tip", u.Length(2*w.Teeth.TipRadius), "root", u.Length(2*w.Teeth.RootRadius))
 	case w.Teeth != nil:
 		return d.words.Say("summary.teeth", "teeth", w.Teeth.Count, "tip", u.Length(2*w.Teeth.TipRadius), "root", u.Length(2*w.Teeth.RootRadius))
 	}
 	return d.words.Say("summary.unbuilt")
 }
 
-// Comparison is a table of what other choices would come to, its first row the
-// headings; Chosen is the row that was chosen.
-type Comparison struct {
-	Title  string
-	Rows   [][]string
-	Chosen int
+func (d *Desk) pairSummary(p *solve.Pair) string {
+	if p.Turn == nil {
+		return d.words.Say("summary.no-mesh")
+	}
+	u := d.Style().Units
+	return d.words.Say("summary.pair", "centres", u.Fine(p.Turn.Centres), "ratio", u.Number(p.Turn.Mean, 3))
 }
 
-// Compare returns what one arm fewer and one or two more would come to, false on
-// other steps and where there is no crossing.
-func (d *Desk) Compare() (Comparison, bool) {
-	w := d.wheel()
-	if d.step != Crossing || w == nil || w.Crossing == nil {
-		return Comparison{}, false
+func (d *Desk) trainSummary(t *solve.Train) string {
+	if t.Way == nil {
+		return d.words.Say("summary.no-train")
 	}
-	say, u := d.words.Say, d.Style().Units
-	arms := w.Crossing.Spec.Arms
-	c := Comparison{Title: say("compare.title")}
-	c.Rows = append(c.Rows, []string{say("compare.arms"), say("compare.mass"), say("compare.windup")})
-	for _, r := range crossing.Compare(w.Crossing.Blank, w.Crossing.Spec, around(arms)) {
-		row := []string{strconv.Itoa(r.Arms), say("compare.none"), say("compare.none")}
-		if r.Err == nil {
-			row = []string{strconv.Itoa(r.Arms), u.Number(r.Mass, 1), u.Number(r.WindUp, 2)}
-		}
-		if r.Arms == arms {
-			c.Chosen = len(c.Rows)
-		}
-		c.Rows = append(c.Rows, row)
+	u := d.Style().Units
+	ratio, _ := t.Way.Ratio.Float64()
+	if t.Beat == nil {
+		return d.words.Say("summary.train", "ratio", u.Number(ratio, 3))
 	}
-	return c, true
-}
-
-// around returns three counts of arms about one.
-func around(arms int) []int {
-	least, most := 3, 12
-	first := min(max(arms-1, least), most-2)
-	return []int{first, first + 1, first + 2}
+	beats, _ := t.Beat.PerHour.Float64()
+	return d.words.Say("summary.beat", "ratio", u.Number(ratio, 3), "beats", u.Number(beats, 0), "pendulum", u.Length(t.Beat.Length))
 }
 
 // Missing says why there is no drawing of a part; a job without parts says it
 // elsewhere.
 func (d *Desk) Missing() string {
-	if len(d.Job().Wheels) == 0 {
+	if d.part == "" {
 		return ""
 	}
-	if w := d.wheel(); w != nil && d.step == Cutter && formOf(w.Part.Teeth) == "measured" {
+	w := d.wheel()
+	switch {
+	case w != nil && d.at() == Cutter && formOf(w.Part.Teeth) == "measured":
 		return d.words.Say("window.no-form")
+	case d.at() == Cutter && d.cutterOf(d.part) == nil:
+		return d.words.Say("window.no-cutter")
+	case d.at() == Dividing && !d.built(Dividing):
+		return d.words.Say("window.no-dividing")
 	}
 	return d.words.Say("window.nothing")
 }

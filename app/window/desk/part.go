@@ -1,0 +1,168 @@
+package desk
+
+import (
+	"slices"
+
+	"tipline/app/job"
+	"tipline/app/packet"
+	"tipline/app/solve"
+	"tipline/render"
+	"tipline/render/template"
+)
+
+// kind is a kind of part, by the steps its work goes through.
+type kind string
+
+const (
+	noPart  kind = ""
+	wheel   kind = "wheel"
+	pinion  kind = "pinion"
+	lantern kind = "lantern"
+	pair    kind = "pair"
+	train   kind = "train"
+)
+
+// kindOf returns the kind of a part.
+func (d *Desk) kindOf(id string) kind {
+	switch p := d.result.Part(id).(type) {
+	case *solve.Wheel:
+		return wheel
+	case *solve.Pinion:
+		if p.Part.Form.Text == "lantern" {
+			return lantern
+		}
+		return pinion
+	case *solve.Pair:
+		return pair
+	case *solve.Train:
+		return train
+	}
+	return noPart
+}
+
+// Entry is a part as the rail names it.
+type Entry struct{ ID, Name string }
+
+// Group is the parts of one kind, as the rail lists them.
+type Group struct {
+	Title string
+	Parts []Entry
+}
+
+// Groups lists every part of the job by kinds, in the order of the job; a kind
+// without parts is left out.
+func (d *Desk) Groups() []Group {
+	var gs []Group
+	group := func(key string, ids []string) {
+		if len(ids) == 0 {
+			return
+		}
+		g := Group{Title: d.words.Say("rail." + key)}
+		for _, id := range ids {
+			g.Parts = append(g.Parts, Entry{id, d.Name(id)})
+		}
+		gs = append(gs, g)
+	}
+	group("wheels", idsOf(d.result.Wheels))
+	group("pinions", idsOf(d.result.Pinions))
+	group("pairs", idsOf(d.result.Pairs))
+	group("trains", idsOf(d.result.Trains))
+	return gs
+}
+
+func idsOf[P solve.Part](parts []P) []string {
+	var ids []string
+	for _, p := range parts {
+		ids = append(ids, p.ID())
+	}
+	return ids
+}
+
+// order lists the ids of all parts as the rail shows them.
+func (d *Desk) order() []string { return idsOf(d.result.Parts()) }
+
+// Name returns what a part is called: a train by its ends, an arbor by its id.
+func (d *Desk) Name(id string) string {
+	switch p := d.result.Part(id).(type) {
+	case nil:
+		return id
+	case *solve.Train:
+		if p.Part.From == "" || p.Part.To == "" {
+			return id
+		}
+		return d.Name(p.Part.From) + " – " + d.Name(p.Part.To)
+	default:
+		return p.Name()
+	}
+}
+
+// after returns the part to look at when one is taken away: the next of the list,
+// or the one before the last.
+func after(ids []string, id string) string {
+	i := slices.Index(ids, id)
+	switch {
+	case i < 0 || len(ids) < 2:
+		return ""
+	case i+1 < len(ids):
+		return ids[i+1]
+	}
+	return ids[i-1]
+}
+
+// drawPart draws what a step of a part shows.
+func (d *Desk) drawPart(p solve.Part, step Step, s template.Style) (*render.Drawing, error) {
+	switch p := p.(type) {
+	case solve.Made:
+		t := p.Template()
+		t.Photograph = d.photograph(p)
+		return drawMade(t, step, s)
+	case *solve.Pair:
+		if t, ok := p.Template(); ok {
+			return template.PairView(t, d.turn, s)
+		}
+	case *solve.Train:
+		if t, ok := packet.TrainOf(d.result, p); ok {
+			return template.TrainView(t, s)
+		}
+	}
+	return nil, template.ErrNothing
+}
+
+func drawMade(t template.Wheel, step Step, s template.Style) (*render.Drawing, error) {
+	switch step {
+	case Cutter:
+		return template.CutterView(t, s)
+	case Dividing:
+		return template.DividingView(t, s)
+	case Crossing:
+		return template.Crossing(t, s)
+	case Shrouds:
+		return template.PinionView(t, s)
+	}
+	if t.Hand == "" {
+		return template.PinionView(t, s)
+	}
+	return template.Blank(t, s)
+}
+
+// tooling returns how a wheel or pinion is cut, nil for any other part.
+func tooling(p solve.Part) *solve.Tooling {
+	switch p := p.(type) {
+	case *solve.Wheel:
+		return &p.Tooling
+	case *solve.Pinion:
+		return &p.Tooling
+	}
+	return nil
+}
+
+// cutterOf returns the cutter of a part as typed, nil where it has none.
+func (d *Desk) cutterOf(id string) *job.Cutter {
+	switch p := d.result.Part(id).(type) {
+	case *solve.Wheel:
+		return p.Part.Cutter
+	case *solve.Pinion:
+		return p.Part.Cutter
+	}
+	return nil
+}

@@ -1,0 +1,174 @@
+package desk
+
+import (
+	"bytes"
+	"image"
+	"io"
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+
+	"tipline/app/job"
+	"tipline/app/keep"
+	"tipline/app/solve"
+	"tipline/geometry"
+	"tipline/render"
+)
+
+const photographFile geometry.Quantity = "cutter.bit.photograph.file"
+
+// PhotographFields lists the fields of the present part's photograph, none until
+// there is one.
+func (d *Desk) PhotographFields() []Field {
+	if !d.HasPhotograph() {
+		return nil
+	}
+	var fs []Field
+	for _, path := range []geometry.Quantity{photographFile, "cutter.bit.photograph.distance", "cutter.bit.photograph.points",
+		"cutter.bit.photograph.edge", "cutter.bit.photograph.origin"} {
+		fs = append(fs, d.field(d.part, path))
+	}
+	if _, why := d.photo(fs[0].Text); why != "" && fs[0].Refusal == "" {
+		fs[0].Refusal = why
+	}
+	return fs
+}
+
+// HasPhotograph reports whether the present part's bit has a photograph, on the
+// step that shows it.
+func (d *Desk) HasPhotograph() bool {
+	c := d.cutterOf(d.part)
+	return d.HasBit() && c != nil && c.Bit != nil && c.Bit.Photograph != nil
+}
+
+// photos are the photographs that were read, or why they could not be, by the
+// file's whole name.
+type photos map[string]photo
+
+type photo struct {
+	image image.Image
+	why   string
+}
+
+// photo returns a photograph that lies beside the job, or why it cannot be shown.
+func (d *Desk) photo(file string) (image.Image, string) {
+	key := filepath.Join(d.photoFolder(), file)
+	p, known := d.photos[key]
+	if !known {
+		i, err := job.Picture(d.photoFolder(), file)
+		if err != nil {
+			p.why = d.sentence(err)
+		}
+		p.image = i
+		d.photos[key] = p
+	}
+	return p.image, p.why
+}
+
+// photoFolder is where photographs lie: beside the job, and among the program's
+// own files until the job is saved.
+func (d *Desk) photoFolder() string {
+	if d.file != "" {
+		return filepath.Dir(d.file)
+	}
+	return d.recent.photographs()
+}
+
+// photograph returns a part's photograph as it lies under the form, nil where
+// there is none or it is not known how.
+func (d *Desk) photograph(p solve.Part) *render.Picture {
+	t := tooling(p)
+	if t == nil || t.Photograph == nil {
+		return nil
+	}
+	i, _ := d.photo(t.Photograph.File)
+	if i == nil {
+		return nil
+	}
+	return &render.Picture{Image: i, Transform: t.Photograph.Lies}
+}
+
+// UsePhotograph lays a picture of the bit under the form of the present part. It
+// is copied to where photographs are kept, and refused if it is none.
+func (d *Desk) UsePhotograph(name string) error {
+	if _, err := job.Picture(filepath.Dir(name), filepath.Base(name)); err != nil {
+		return err
+	}
+	file, err := bring(name, d.photoFolder())
+	if err != nil {
+		return err
+	}
+	delete(d.photos, filepath.Join(d.photoFolder(), file))
+	j := d.Job()
+	for _, path := range []geometry.Quantity{"cutter.bit.photograph.points", "cutter.bit.photograph.edge", "cutter.bit.photograph.origin"} {
+		j = d.with(j, path, "")
+	}
+	d.do(d.with(j, photographFile, file))
+	return nil
+}
+
+// DropPhotograph takes the photograph of the present part away; the file stays.
+func (d *Desk) DropPhotograph() {
+	j := d.Job()
+	for _, f := range d.PhotographFields() {
+		j = d.with(j, f.Path, "")
+	}
+	d.picking = nil
+	d.do(j)
+}
+
+// bring copies a file into a folder, unless it lies there, and returns the name
+// that it has there: another where one of the name has other contents.
+func bring(name, folder string) (string, error) {
+	data, err := os.ReadFile(name)
+	if err != nil {
+		return "", err
+	}
+	if err := os.MkdirAll(folder, 0o755); err != nil {
+		return "", err
+	}
+	base := filepath.Base(name)
+	stem, ending := strings.TrimSuffix(base, filepath.Ext(base)), filepath.Ext(base)
+	for n := 2; ; n++ {
+		there, err := os.ReadFile(filepath.Join(folder, base))
+		switch {
+		case err == nil && bytes.Equal(there, data):
+			return base, nil
+		case os.IsNotExist(err):
+			return base, keep.Write(filepath.Join(folder, base), func(w io.Writer) error {
+				_, err := w.Write(data)
+				return err
+			})
+		}
+		base = stem + "-" + strconv.Itoa(n) + ending
+	}
+}
+
+// bringPhotographs copies the job's photographs to where it is saved, and returns
+// the job with the names that they have there. What cannot be copied is left to be
+// told of where it is missed.
+func (d *Desk) bringPhotographs(folder string) *job.Job {
+	j := d.Job()
+	if folder == d.photoFolder() {
+		return j
+	}
+	for _, id := range d.order() {
+		c := d.cutterOf(id)
+		if c == nil || c.Bit == nil || c.Bit.Photograph == nil {
+			continue
+		}
+		old := c.Bit.Photograph.File
+		if i, _ := d.photo(old); i == nil {
+			continue
+		}
+		file, err := bring(filepath.Join(d.photoFolder(), old), folder)
+		if err != nil {
+			continue
+		}
+		if next, err := j.Set(id, photographFile, file); err == nil {
+			j = next
+		}
+	}
+	return j
+}

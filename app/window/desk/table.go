@@ -1,0 +1,107 @@
+package desk
+
+import (
+	"strconv"
+
+	"tipline/app/solve"
+	"tipline/geometry/crossing"
+	"tipline/geometry/cutter"
+	"tipline/geometry/measure"
+)
+
+// Table is a small table of figures beside the fields. Chosen is the row that
+// stands out, −1 for none; a table without a head is one of names and values.
+type Table struct {
+	Title  string
+	Head   []string
+	Rows   [][]string
+	Chosen int
+}
+
+// Tables returns what the present step tells in figures.
+func (d *Desk) Tables() []Table {
+	switch p := d.result.Part(d.part).(type) {
+	case *solve.Wheel:
+		if d.at() == Crossing && p.Crossing != nil {
+			return []Table{d.compare(p)}
+		}
+	case *solve.Pair:
+		if d.at() == Depthing && p.Turn != nil {
+			return []Table{d.meshTable(p)}
+		}
+	}
+	if t := tooling(d.result.Part(d.part)); t != nil && d.at() == Cutter && t.Cut != nil {
+		return []Table{d.depthTable(*t.Cut)}
+	}
+	return nil
+}
+
+// compare tells what one arm fewer and one or two more would come to.
+func (d *Desk) compare(w *solve.Wheel) Table {
+	say, u := d.words.Say, d.Style().Units
+	arms := w.Crossing.Spec.Arms
+	t := Table{Title: say("compare.title"), Head: []string{say("compare.arms"), say("compare.mass"), say("compare.windup")}}
+	for _, r := range crossing.Compare(w.Crossing.Blank, w.Crossing.Spec, around(arms)) {
+		row := []string{strconv.Itoa(r.Arms), say("compare.none"), say("compare.none")}
+		if r.Err == nil {
+			row = []string{strconv.Itoa(r.Arms), u.Number(r.Mass, 1), u.Number(r.WindUp, 2)}
+		}
+		if r.Arms == arms {
+			t.Chosen = len(t.Rows)
+		}
+		t.Rows = append(t.Rows, row)
+	}
+	return t
+}
+
+// around returns three counts of arms about one.
+func around(arms int) []int {
+	least, most := 3, 12
+	first := min(max(arms-1, least), most-2)
+	return []int{first, first + 1, first + 2}
+}
+
+// meshTable tells how a pair turns.
+func (d *Desk) meshTable(p *solve.Pair) Table {
+	u, t := d.Style().Units, p.Turn
+	table := Table{Title: d.words.Say("mesh.title"), Chosen: -1}
+	for _, row := range []struct{ name, value string }{
+		{"centres", u.Fine(t.Centres)},
+		{"nominal", u.Fine(p.Nominal)},
+		{"ratio", u.Number(t.Mean, 3) + " : 1"},
+		{"backlash", u.Fine(t.PitchPlay)},
+		{"contact", u.Number(t.Contact, 2)},
+		{"error", u.Number(100*t.WorstError, 2) + " %"},
+		{"approach", u.Angle(t.Approach)},
+	} {
+		table.Rows = append(table.Rows, []string{d.words.Say("mesh." + row.name), row.value})
+	}
+	return table
+}
+
+// depthRows is how many rows of the depth card are shown.
+const depthRows = 9
+
+// depthTable tells what land stands at each infeed, and how fast it goes.
+func (d *Desk) depthTable(c cutter.Cut) Table {
+	say, u := d.words.Say, d.Style().Units
+	inch := u.Unit == measure.Inch
+	decimals, mm, division := 3, 1.0, "0.01 mm"
+	if inch {
+		decimals, mm, division = 4, 25.4, "0.001 in"
+	}
+	t := Table{
+		Title: say("depth.title"), Chosen: depthRows - 1,
+		Head: []string{say("depth.infeed", "unit", u.Name()), say("depth.land", "unit", u.Name()), say("depth.fall", "division", division)},
+	}
+	for _, row := range c.Depths(depthRows - 1) {
+		fall := row.Fall.Hundredth
+		if inch {
+			fall = row.Fall.Thou
+		}
+		t.Rows = append(t.Rows, []string{
+			u.Number(row.Infeed/mm, decimals), u.Number(max(row.Land, 0)/mm, decimals), u.Number(max(fall, 0)/mm, decimals+1),
+		})
+	}
+	return t
+}

@@ -1,0 +1,62 @@
+package window
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/widget"
+
+	"tipline/app/window/desk"
+)
+
+// turner turns the present pair through a pitch; it is seen on the step of depthing
+// only.
+type turner struct {
+	*fyne.Container
+	desk   *desk.Desk
+	slider *widget.Slider
+	name   *canvas.Text
+	filled bool // while the turner itself sets the slider
+}
+
+// turns is how many steps the slider divides a pitch in.
+const turns = 200
+
+// newTurner returns a turner; turned is called after each turn.
+func newTurner(d *desk.Desk, turned func()) *turner {
+	t := &turner{desk: d, slider: widget.NewSlider(0, 1), name: written(d.Words().Say("window.turn"), smallSize, faint, false)}
+	t.slider.Step = 1.0 / turns
+	t.slider.OnChanged = func(to float64) {
+		if !t.filled {
+			d.TurnMesh(to)
+			turned()
+		}
+	}
+	t.Container = &fyne.Container{Layout: turnerLayout{t}, Objects: []fyne.CanvasObject{t.name, t.slider}}
+	return t
+}
+
+func (t *turner) show() {
+	at, ok := t.desk.Mesh()
+	if ok != t.Visible() {
+		t.Hidden = !ok
+		t.Refresh()
+	}
+	if ok && t.slider.Value != at {
+		t.filled = true
+		t.slider.SetValue(at)
+		t.filled = false
+	}
+}
+
+type turnerLayout struct{ *turner }
+
+func (turnerLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(10, 10) }
+
+func (l turnerLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
+	const left, right, high = 262, 176, 32
+	width := max(s.Width-left-right, 120)
+	name := l.name.MinSize()
+	y := s.Height - high - 5
+	put(l.name, left, y+(high-name.Height)/2, name.Width, name.Height)
+	put(l.slider, left+name.Width+6, y, width-name.Width-6, high)
+}
