@@ -130,7 +130,7 @@ const near = 0.3
 func TestRandomMountingsClearEveryEdge(t *testing.T) {
 	random := trial.Rand(t, 1)
 	fitted, refused := 0, 0
-	for range trial.Count(10_000) {
+	for range trial.Count(3000) {
 		s, c, screws := some(random)
 		name := fmt.Sprintf("%+v %+v %+v", s, c, screws)
 		m, err := Fit(s, c, screws)
@@ -143,8 +143,8 @@ func TestRandomMountingsClearEveryEdge(t *testing.T) {
 		refused++
 		refusalIsTrue(t, s, c, screws, err, name)
 	}
-	require.Greater(t, fitted, 40)
-	require.Greater(t, refused, 40)
+	require.Greater(t, fitted, 10)
+	require.Greater(t, refused, 10)
 }
 
 func mountingIsSound(t *testing.T, m Mounting, name string) {

@@ -76,8 +76,16 @@ func TestHolesAreCommonToAll(t *testing.T) {
 	deep, err := Stack(wheels, nil, Collet{}, screws, 0)
 	require.NoError(t, err)
 	require.NotNil(t, noteOf(deep.Notes, "mount.deep-hole"))
+}
+
+// A hole that a wheel has already turns with its wheel.
+func TestHolesOfAWheelTurnWithIt(t *testing.T) {
+	wheels, tips := []Seat{plain(), plain()}, []int{10, 3}
+	screws := Screws{Count: 3, Thread: thread(t, "M2"), Circle: 16, Start: at(5)}
+	s, err := Stack(wheels, tips, Collet{}, screws, 0)
+	require.NoError(t, err)
 	wheels[1].Holes = []Hole{{s.OnWheel[1][0].At, 1}}
-	_, err = Stack(wheels, nil, Collet{}, screws, 0)
+	_, err = Stack(wheels, tips, Collet{}, screws, 0)
 	require.Equal(t, "mount.breaks-hole", limitOf(t, err).Code)
 }
 
