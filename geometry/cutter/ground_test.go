@@ -238,3 +238,39 @@ func TestAnyBit(t *testing.T) {
 	}
 	require.NotZero(t, answered)
 }
+
+// The relief of a bit that was ground as drawn, with an upright front, is the
+// form's own.
+func TestReliefOfAMeasuredBit(t *testing.T) {
+	p := plain()
+	p.FrontRelief = 0
+	c, err := p.Cut()
+	require.NoError(t, err)
+	g, err := c.Ground(bitOf(t, c.Form.Corners()))
+	require.NoError(t, err)
+	for _, relieve := range []func(Cut, geometry.Angle, float64, float64) (Relief, error){Cut.Relieve, Cut.RelieveFormed} {
+		want, err := relieve(c, geometry.Degrees(8), 3, 12)
+		require.NoError(t, err)
+		got, err := relieve(g.Cut, geometry.Degrees(8), 3, 12)
+		require.NoError(t, err)
+		require.InDelta(t, want.UsableThickness, got.UsableThickness, 1e-6)
+		require.InDelta(t, want.LeastSwing, got.LeastSwing, 1e-6)
+		require.InDelta(t, want.HeelLimit, got.HeelLimit, 1e-6)
+		require.NotEmpty(t, got.Heel)
+	}
+	s, err := g.Cut.SquareForm(geometry.Degrees(8), 0)
+	require.NoError(t, err)
+	require.InDelta(t, math.Cos(8*math.Pi/180), s.Share, 1e-12)
+}
+
+// A square bit's facets meet in its middle: at half its width over tan c.
+func TestReliefOfASquareBit(t *testing.T) {
+	p := Pointed{Count: 60, TipRadius: 30, Floor: 1.5, Straight: true, RootRadius: 28, Solve: Land}
+	c, err := p.Cut()
+	require.NoError(t, err)
+	g, err := c.Ground(bitOf(t, []Corner{{0, 4, 0}, {0, 0, 0}, {1.6, 0, 0}, {1.6, 4, 0}}))
+	require.NoError(t, err)
+	r, err := g.Cut.Relieve(geometry.Degrees(10), 10, 0)
+	require.NoError(t, err)
+	require.InDelta(t, 0.8/math.Tan(10*math.Pi/180), r.UsableThickness, 1e-8)
+}

@@ -29,12 +29,12 @@ func (c Cut) grownBy(more float64) sweep {
 	top := f.Top + more
 	front := f.Edge.Segment(0)
 	if front.Quantity != FrontRelief {
-		width := math.Inf(1)
+		before, behind := math.Inf(1), math.Inf(1)
 		if f.StockWidth > 0 {
-			width = f.StockWidth/2 + more
+			before, behind = more-f.StockFront, more+f.StockFront+f.StockWidth
 		}
-		back := c.edge().narrowed(width).lowered(top).mirrored()
-		return back.narrowed(width).lowered(top).mirrored()
+		back := c.edge().narrowed(behind).lowered(top).mirrored()
+		return back.narrowed(before).lowered(top).mirrored()
 	}
 	width := 0.0
 	if f.StockWidth > 0 {

@@ -46,13 +46,19 @@ type section struct {
 	*bit
 	z, inset float64
 	floor    graph
+	near     float64 // x of the section's upright front, or of the form's foremost extent
 	wall     float64 // x of the section's upright far side
 }
 
 // sectionAt returns the section at depth z, which facets leave inset by z·tan c.
 func (b *bit) sectionAt(z float64) section {
-	s := section{b, z, z * b.slope, nil, b.most}
+	s := section{b, z, z * b.slope, nil, b.least, b.most}
 	s.floor = b.under.inset(s.inset)
+	if first := b.under[0]; b.front.From != b.front.To {
+		s.near = s.inset // no nearer to the tangent of the foremost point
+	} else if first.From.X == first.To.X {
+		s.near = math.Max(s.near, first.To.X+s.inset)
+	}
 	if last := b.under[len(b.under)-1]; last.From.X == last.To.X {
 		s.wall = math.Min(s.wall, last.From.X-s.inset)
 	}
@@ -63,13 +69,10 @@ func (b *bit) sectionAt(z float64) section {
 // there below the infeed.
 func (s section) bottom(x float64) (float64, bool) {
 	y := s.floor.highest(x)
-	if y > s.infeed+coincide || math.IsInf(y, -1) || x > s.wall+coincide {
+	if y > s.infeed+coincide || math.IsInf(y, -1) || x > s.wall+coincide || x < s.near-coincide {
 		return y, false
 	}
 	foot, way := s.frontLine()
-	if way.Y != 0 && x < s.inset-coincide { // nearer than that to the foremost point's tangent
-		return y, false
-	}
 	return y, way.Cross(geometry.Point{X: x, Y: y}.Sub(foot)) >= -coincide*way.Norm()
 }
 
@@ -90,7 +93,7 @@ func (s section) swingNeeded(x float64) (float64, bool) {
 // one to the next each is one smooth curve, and within the section or not.
 func (s section) knots() []float64 {
 	all := make([]float64, 0, 8*(len(s.floor)+len(s.edge)))
-	all = append(all, s.least, s.most, math.Max(s.wall, s.least), s.inset)
+	all = append(all, s.least, s.most, math.Max(s.wall, s.least), math.Min(s.near, s.most))
 	for _, list := range [2]graph{s.floor, s.edge} {
 		for _, c := range list {
 			all = append(all, c.lo, c.hi)

@@ -26,7 +26,7 @@ type Shrunk struct {
 // (SquareDepth). Widths stay. Lines stay lines; an arc becomes part of an
 // ellipse, fitted with arcs to 1 µm. What is out of range is a *geometry.Limit.
 func (c Cut) SquareForm(clearance, rake geometry.Angle) (Shrunk, error) {
-	if err := checkGround(clearance, rake); err != nil {
+	if err := checkAngles(clearance, rake); err != nil {
 		return Shrunk{}, err
 	}
 	return c.Form.shrunk(SquareDepth(1, clearance, rake))
@@ -35,14 +35,14 @@ func (c Cut) SquareForm(clearance, rake geometry.Angle) (Shrunk, error) {
 // FaceForm returns the form as it lies on a rake face that is ground at a rake G,
 // −30° to 30°: every depth is drawn out to D/cos G.
 func (c Cut) FaceForm(rake geometry.Angle) (Shrunk, error) {
-	if err := checkGround(leastClearance, rake); err != nil {
+	if err := checkAngles(leastClearance, rake); err != nil {
 		return Shrunk{}, err
 	}
 	return c.Form.shrunk(1 / math.Cos(float64(rake)))
 }
 
-// checkGround refuses a clearance and a rake that no bit is ground with.
-func checkGround(clearance, rake geometry.Angle) error {
+// checkAngles refuses a clearance and a rake that no bit is ground with.
+func checkAngles(clearance, rake geometry.Angle) error {
 	for _, v := range []bounds{
 		{Clearance, float64(clearance), float64(leastClearance), float64(mostClearance), "cutter.clearance"},
 		{Rake, float64(rake), -float64(mostRake), float64(mostRake), "cutter.rake"},
