@@ -26,8 +26,8 @@ type Compound struct {
 	First  Move
 	Second Move
 	Exact  bool
-	Error  float64 // greatest error at the tip circle in µm, 0 when exact
-	Off    geometry.Angle
+	Error  float64        // greatest error at the tip circle in µm, 0 when exact
+	Off    geometry.Angle // by which one step turns the work too far
 }
 
 // Backwards reports whether the second move goes against the first. The slack of
