@@ -6,7 +6,8 @@ import (
 	"tipline/geometry"
 )
 
-// fault is a reason why a crossing cannot be laid out.
+// fault is a reason why a crossing cannot be laid out. They stand in the order in
+// which they are looked for.
 type fault int
 
 const (
@@ -14,19 +15,19 @@ const (
 	rimLeavesNothing
 	hubInsideBore
 	hubMeetsRim
-	armsMeetAtRim
-	armsMeetAtHub // and leave no corner for the window to end in
-	armMissesHub
-	armMissesRim
-	rimFilletsOverlap
-	hubFilletsOverlap
-	filletsMeet // on one side, rim and hub
 	sweepTooFar
 	waistTooWide // wider than an end
 	waistOffArm
 	armPinches
-	outerMissesArm
+	armMissesRim
+	armsMeetAtRim
 	outerMeetsHub
+	outerMissesArm
+	rimFilletsOverlap
+	armMissesHub
+	armsMeetAtHub // and leave no corner for the window to end in
+	hubFilletsOverlap
+	filletsMeet // on one side, rim and hub
 	edgesCross
 )
 
@@ -66,11 +67,11 @@ func checkArm(hub, rim float64, s Spec) fault {
 			return sweepTooFar
 		}
 	case Waisted:
-		at := s.waistAt(hub, rim)
+		at := s.WaistAt
 		switch {
 		case s.Waist > min(s.ArmAtHub, s.ArmAtRim):
 			return waistTooWide
-		case at <= hub || at >= rim:
+		case at != 0 && (at < hub+waistShare*(rim-hub) || at > rim-waistShare*(rim-hub)):
 			return waistOffArm
 		case narrowest(hub, rim, s).Width < Least/2: // a waist of the least may dip a little
 			return armPinches
@@ -78,6 +79,11 @@ func checkArm(hub, rim float64, s Spec) fault {
 	}
 	return sound
 }
+
+// waistShare is how near, as a share of the arm's length, a waist may be asked for at
+// an end: nearer than a twentieth an arc through both has hardly any arm to its other
+// side.
+const waistShare = 0.05
 
 // check tells whether the window can be. Between straight sides and circles about
 // one centre its edges cannot cross unless its fillets do.
@@ -156,7 +162,7 @@ func (s Spec) lengthsInRange() error {
 			return geometry.AtLeast(l.of, number(l.value), l.least, l.code)
 		}
 	}
-	if v := float64(s.Sweep); s.Style == Swept && !(math.Abs(v) < mostSweep) {
+	if v := float64(s.Sweep); s.Style == Swept && !(math.Abs(v) <= mostSweep) {
 		return geometry.Between(ofSweep, number(v), -mostSweep, mostSweep, "crossing.sweep-out-of-range")
 	}
 	return s.additionsInRange()

@@ -55,7 +55,8 @@ var otherwise = []blame{
 // is. Where no one length would mend it the number of arms is to blame; and where
 // several values are wrong at once, the fault's own field is, with the bound it has
 // on a crossing of the smallest hub, the thinnest arms and no fillets, or if it would
-// do there, the bound past which it is no longer this that is wrong.
+// do there, the bound past which it is no longer this that is wrong. Where none
+// of these can be said the number of arms is named without one.
 func limitOf(f fault, b Blank, s Spec) *geometry.Limit {
 	first := blamed(f, b, s)
 	for _, try := range append(first[:len(first):len(first)], otherwise...) {
@@ -79,7 +80,11 @@ func limitOf(f fault, b Blank, s Spec) *geometry.Limit {
 			return l
 		}
 	}
-	return &geometry.Limit{Quantity: ofArms, Value: float64(s.Arms), Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.no-room"}
+	none := &geometry.Limit{Quantity: ofArms, Value: float64(s.Arms), Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.no-room"}
+	if check(b, s.barest(b)) == sound {
+		none.Code = "crossing.several-values"
+	}
+	return none
 }
 
 // blamed returns the fields to blame for a fault. Of two fillets that meet the
@@ -106,9 +111,13 @@ func (t blame) limit(b Blank, s, rest Spec) (*geometry.Limit, bool) {
 	return t.bounded(b, rest, func(s Spec) bool { return check(b, s) == sound })
 }
 
-// past returns the blamed field's limit for one fault alone.
+// past returns the blamed field's limit for one fault alone: past it nothing is
+// wrong that is looked for as early.
 func (t blame) past(f fault, b Blank, s Spec) (*geometry.Limit, bool) {
-	return t.bounded(b, s, func(s Spec) bool { return check(b, s) != f })
+	return t.bounded(b, s, func(s Spec) bool {
+		next := check(b, s)
+		return next == sound || next > f
+	})
 }
 
 // bounded returns the limit of the blamed field past which the crossing does; false

@@ -78,7 +78,7 @@ func advice(l *geometry.Limit) (would, beyond float64) {
 func TestWhatARefusalSaysWouldDoDoes(t *testing.T) {
 	r := trial.Rand(t, 52)
 	english := words.English()
-	refused, mended := 0, 0
+	refused, mended, several := 0, 0, 0
 	for i := range trial.Count(10_000) {
 		b, s := someCrossing(r)
 		l := limit(t, b, s)
@@ -88,9 +88,14 @@ func TestWhatARefusalSaysWouldDoDoes(t *testing.T) {
 		refused++
 		for step := 0; l != nil; step++ {
 			require.True(t, english.Has(l.Code), "no words for %s", l.Code)
-			require.Less(t, step, 16, "case %d: %+v %+v: %v", i, b, s, l)
+			require.Less(t, step, 12, "case %d: %+v %+v: %v", i, b, s, l)
 			if l.Code == "crossing.no-room" {
 				require.Less(t, b.RootRadius-b.Bore/2, 3*Least+0.02*b.RootRadius, "case %d: %+v %+v", i, b, s)
+				break
+			}
+			if l.Code == "crossing.several-values" {
+				require.NotEqual(t, Straight, s.Style, "case %d: %+v %+v", i, b, s)
+				several++
 				break
 			}
 			would, beyond := advice(l)
@@ -108,6 +113,7 @@ func TestWhatARefusalSaysWouldDoDoes(t *testing.T) {
 			}
 		}
 	}
+	require.Less(t, 200*several, refused, "%d of %d refusals name no value", several, refused)
 	require.Greater(t, 100*mended, 80*refused, "%d of %d refusals are mended by their own advice", mended, refused)
 }
 

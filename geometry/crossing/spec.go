@@ -38,8 +38,10 @@ type Spec struct {
 	// arm's centre line to its rim end, clockwise positive. The rim end stands on the
 	// tip.
 	Sweep geometry.Angle
-	// Waist is the width of a waisted arm at the radius WaistAt. At a WaistAt of 0 the
-	// waist is where the arm is narrowest.
+	// Waist is the width of a waisted arm at the distance WaistAt from the wheel's
+	// centre, and no more than at either end. At a WaistAt of 0 the waist is where the
+	// arm is narrowest; elsewhere the arc through the three points may be a little
+	// narrower beside it, which is noted.
 	Waist, WaistAt float64
 	// OuterRadius is the radius of the arc that is each window's outer edge; 0 for the
 	// rim's own circle. The rim is nowhere narrower than Rim: an arc of less than that
