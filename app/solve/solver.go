@@ -146,26 +146,6 @@ func (r *Result) trains(ctx context.Context, known memory, next *memory, unit me
 	return ok
 }
 
-// each works out the parts of a list, taking what is known from memory. It is
-// false when ctx is done.
-func each[P, S any, K comparable](ctx context.Context, parts []P, known map[K]S, key func(P) K, work func(P) S) ([]S, map[K]S, bool) {
-	var all []S
-	next := make(map[K]S, len(parts))
-	for _, part := range parts {
-		if ctx.Err() != nil {
-			return nil, nil, false
-		}
-		k := key(part)
-		s, ok := known[k]
-		if !ok {
-			s = work(part)
-		}
-		next[k] = s
-		all = append(all, s)
-	}
-	return all, next, true
-}
-
 // unitOf returns the unit of a number typed without one.
 func unitOf(j *job.Job) measure.Unit {
 	if j.Units == string(measure.Inch) {

@@ -1,0 +1,49 @@
+package solve
+
+import (
+	"context"
+	"runtime"
+	"sync"
+	"sync/atomic"
+)
+
+// each works out the parts of a list, taking what is known from memory, as many at
+// a time as there are processors. It is false when ctx is done.
+func each[P, S any, K comparable](ctx context.Context, parts []P, known map[K]S, key func(P) K, work func(P) S) ([]S, map[K]S, bool) {
+	if len(parts) == 0 {
+		return nil, nil, ctx.Err() == nil
+	}
+	all, keys := make([]S, len(parts)), make([]K, len(parts))
+	var fresh []int
+	for i, part := range parts {
+		keys[i] = key(part)
+		s, ok := known[keys[i]]
+		if all[i] = s; !ok {
+			fresh = append(fresh, i)
+		}
+	}
+	together(len(fresh), func(n int) {
+		if ctx.Err() == nil {
+			all[fresh[n]] = work(parts[fresh[n]])
+		}
+	})
+	next := make(map[K]S, len(parts))
+	for i, k := range keys {
+		next[k] = all[i]
+	}
+	return all, next, ctx.Err() == nil
+}
+
+// together does n things, as many at a time as there are processors.
+func together(n int, do func(int)) {
+	var taken atomic.Int64
+	var all sync.WaitGroup
+	for range min(n, runtime.GOMAXPROCS(0)) {
+		all.Go(func() {
+			for i := int(taken.Add(1)) - 1; i < n; i = int(taken.Add(1)) - 1 {
+				do(i)
+			}
+		})
+	}
+	all.Wait()
+}
