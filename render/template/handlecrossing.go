@@ -150,7 +150,8 @@ func joins(s, t geometry.Segment, a, b geometry.Quantity) bool {
 }
 
 // sawHandles returns the handles of the allowance, on the saw line's side by arm 0,
-// and of the start hole.
+// and of the start hole, in the window after arm 0, for in that before it the rim's
+// handle stands close by.
 func sawHandles(lay *crossing.Layout, win crossing.Window) []Handle {
 	var handles []Handle
 	if side, ok := sideOfArm(win.Outline); ok && lay.Spec.Allowance > 0 {
@@ -160,7 +161,7 @@ func sawHandles(lay *crossing.Layout, win crossing.Window) []Handle {
 			return p.Sub(middle).Dot(way)
 		}))
 	}
-	if win.StartHole.Len() > 0 {
+	if win := lay.Windows[0]; win.StartHole.Len() > 0 {
 		r := win.Start.Dist(win.StartHole.Vertex(0).Point)
 		in := win.Start.Times(1 - r/win.Start.Norm())
 		handles = append(handles, lengthHandle("crossing.start_hole", in, leastLength, func(p geometry.Point) float64 {
