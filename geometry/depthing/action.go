@@ -84,7 +84,7 @@ func (p *pairing) begin(line float64) float64 {
 func bisect(holds, fails float64, ok func(float64) bool) float64 {
 	for {
 		middle := holds + (fails-holds)/2
-		if middle == holds || middle == fails {
+		if !((middle-holds)*(fails-middle) > 0) {
 			return holds
 		}
 		if ok(middle) {

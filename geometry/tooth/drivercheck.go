@@ -139,7 +139,7 @@ func largest(yes, no float64, ok func(float64) bool) float64 {
 	}
 	for {
 		middle := yes + (no-yes)/2
-		if middle <= yes || middle >= no {
+		if !(middle > yes && middle < no) {
 			return yes
 		}
 		if ok(middle) {

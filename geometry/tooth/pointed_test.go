@@ -123,3 +123,40 @@ func BenchmarkPointed(b *testing.B) {
 		}
 	}
 }
+
+// A ratchet, front along the radius, for either hand: the one is the other in the
+// mirror, corner by corner and arc by arc, and so is its space.
+func TestTheOtherHandIsTheMirrorImage(t *testing.T) {
+	for _, count := range []int{9, 24, 60} {
+		cut, err := cutter.Pointed{
+			Count: count, TipRadius: float64(count) / 2, Floor: 0.2, Straight: true, BackAngle: geometry.Degrees(50),
+			BackFillet: 0.1, Land: 0.3, Solve: cutter.RootDiameter,
+		}.Cut()
+		require.NoError(t, err)
+		for _, c := range []cutter.Cut{cut, escapeCut(t, 30, 0.25), escapeCut(t, 30, 0)} {
+			one, err := Pointed(c, Clockwise)
+			require.NoError(t, err)
+			other, err := Pointed(c, Anticlockwise)
+			require.NoError(t, err)
+			require.Equal(t, one.Outline.Len(), other.Outline.Len())
+			require.InDelta(t, one.Outline.Area(), other.Outline.Area(), near)
+			require.Greater(t, other.Outline.Area(), 0.0, "both run anticlockwise")
+			for i := range one.Outline.Len() {
+				s := one.Outline.Segment(i)
+				at, ok := vertexAt(other.Outline, s.To.Mirror())
+				require.True(t, ok, "%d of %d", i, c.Count)
+				m := other.Outline.Segment(at)
+				require.Less(t, s.From.Mirror().Dist(m.To), near)
+				require.InDelta(t, s.Bulge, m.Bulge, near)
+				require.Equal(t, s.Quantity, m.Quantity)
+			}
+			back := other.Space.Mirror().Reverse().Rotate(-geometry.FullTurn / geometry.Angle(c.Count))
+			for i := range one.Space.Len() {
+				require.Less(t, one.Space.Segment(i).From.Dist(back.Segment(i).From), near)
+				require.InDelta(t, one.Space.Segment(i).Bulge, back.Segment(i).Bulge, near)
+			}
+			require.Equal(t, one.TipRadius, other.TipRadius)
+			require.Equal(t, one.RootRadius, other.RootRadius)
+		}
+	}
+}

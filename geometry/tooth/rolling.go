@@ -75,11 +75,11 @@ func (r rolling) reaches(aside geometry.Angle, from float64) float64 {
 }
 
 // firstOf returns, to the last digit, where ok begins to hold between low and
-// high, high if it does not hold before.
+// high, high if it does not hold before or where either is no number.
 func firstOf(low, high float64, ok func(float64) bool) float64 {
 	for {
 		middle := low + (high-low)/2
-		if middle <= low || middle >= high {
+		if !(middle > low && middle < high) {
 			return high
 		}
 		if ok(middle) {
