@@ -81,7 +81,7 @@ func (c Corner) bulgeFrom(from geometry.Point, i int) (float64, error) {
 	case c.Radius == 0:
 		return 0, nil
 	case c.Radius < 0 && c.Radius > -half+rounded:
-		return 0, geometry.AtMost(at(i, "radius"), c.Radius, -half, "cutter.bit-radius-too-small")
+		return 0, geometry.AtMost(at(i, "radius"), c.Radius, -half, "cutter.bit-hollow-too-small")
 	case c.Radius > 0 && c.Radius < half-rounded:
 		return 0, geometry.AtLeast(at(i, "radius"), c.Radius, half, "cutter.bit-radius-too-small")
 	}

@@ -38,7 +38,7 @@ func TestEdgesThatNoBitHas(t *testing.T) {
 			func(c []Corner) []Corner { c[3].Radius = 0.3; return c },
 		},
 		{
-			"hollow arc too small", "cutter.bit-radius-too-small", radius, -inf, -math.Sqrt(0.5) / 2,
+			"hollow arc too small", "cutter.bit-hollow-too-small", radius, -inf, -math.Sqrt(0.5) / 2,
 			func(c []Corner) []Corner { c[3].Radius = -0.3; return c },
 		},
 		{
