@@ -77,3 +77,22 @@ func BenchmarkLayRefused(b *testing.B) {
 		}
 	}
 }
+
+func BenchmarkCompareThreeToTwelve(b *testing.B) {
+	blank, spec := regulator()
+	blank.Count, blank.TipRadius, blank.RootRadius = 360, 100, 97
+	blank.Outline = toothed(b, 360, 100, 97)
+	counts := []int{3, 4, 5, 6, 7, 8, 9, 10, 11, 12}
+	for _, style := range []Style{Straight, Swept, Waisted} {
+		b.Run(string(style), func(b *testing.B) {
+			spec.Style, spec.Sweep, spec.Waist = style, 0.3, 1.8
+			for b.Loop() {
+				for _, row := range Compare(blank, spec, counts) {
+					if row.Err != nil {
+						b.Fatal(row.Err)
+					}
+				}
+			}
+		})
+	}
+}

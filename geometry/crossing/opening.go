@@ -62,7 +62,7 @@ func (o opening) touchRim(t *touches) fault {
 	upper, ok := o.upper.reach(geometry.Point{}, o.rim, 0)
 	lower, found := o.lower.reach(geometry.Point{}, o.rim, 0)
 	switch {
-	case !ok || !found:
+	case !ok || !found || o.grazes(o.upper, upper) || o.grazes(o.lower, lower):
 		return armMissesRim
 	case o.lower.rim.Angle(o.upper.rim) <= 0 || lower.Angle(upper) <= 0:
 		return armsMeetAtRim
@@ -85,6 +85,16 @@ func (o opening) touchRim(t *touches) fault {
 		return rimFilletsOverlap
 	}
 	return sound
+}
+
+// grazing is the sine of the least angle, three degrees, at which the side of a swept
+// arm may run into the rim: one that runs along it leaves a sliver for a corner, a
+// fillet of micrometres whose place rounding decides.
+const grazing = 0.05
+
+// grazes reports whether a round side runs along the rim's circle where it meets it.
+func (o opening) grazes(s side, at geometry.Point) bool {
+	return s.bend != 0 && s.travel(at).Dot(at) < grazing*o.rim
 }
 
 // reaches reports whether the outer edge comes to the side.
