@@ -7,6 +7,8 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"tipline/geometry"
+	"tipline/geometry/cutter"
 	"tipline/geometry/internal/trial"
 )
 
@@ -68,4 +70,40 @@ func TestWheelProportionsOfTheRows(t *testing.T) {
 	width := math.Pi / 2 // of a tooth half a pitch wide
 	require.InDelta(t, decimals(t, round)*width, 2*math.Pi*Pinion{Leaves: 8, Module: 1}.PitchRadius(), near)
 	require.InDelta(t, decimals(t, across)*width, 2*Pinion{Leaves: 8, Module: 1}.PitchRadius(), 0.006)
+}
+
+// Rows of testdata/escape.csv that a wheel of pointed teeth answers: the pitches of 30 and
+// 32 teeth, and the circle that the faces' lines touch, the sine of the undercut
+// in tip radii: the hub's of a dead beat, and a club tooth's locking face.
+func TestPublishedEscapeWheels(t *testing.T) {
+	value := func(item string) string {
+		return trial.Of(t, trial.Reference(t, "escape.csv"), "item", item)[0]["value"]
+	}
+	one, other, _ := strings.Cut(value("tooth pitch 30 / 32"), " / ")
+	for count, pitch := range map[int]string{30: one, 32: other} {
+		w, err := Pointed(escapeCut(t, count, 0), Clockwise)
+		require.NoError(t, err)
+		require.InDelta(t, decimals(t, pitch), (w.Tip(0) - w.Tip(1)).Degrees(), 1e-9)
+	}
+	club := decimals(t, value("club tooth locking face undercut")) * math.Pi / 180
+	for undercut, circle := range map[float64]float64{
+		10 * math.Pi / 180: decimals(t, value("hub radius")), club: math.Sin(club),
+	} {
+		cut, err := cutter.Pointed{
+			Count: 15, TipRadius: 20, Undercut: geometry.Angle(undercut), Floor: 0.6, BackRadius: 9, Land: 0.4, Solve: cutter.RootDiameter,
+		}.Cut()
+		require.NoError(t, err)
+		w, err := Pointed(cut, Clockwise)
+		require.NoError(t, err)
+		at, ok := vertexAt(w.Outline, geometry.Point{Y: w.TipRadius})
+		require.True(t, ok)
+		for _, face := range []geometry.Segment{w.Outline.Segment(at), w.Outline.Segment(at - 1)} {
+			if face.Quantity == cutter.Undercut {
+				way := face.To.Sub(face.From)
+				require.InDelta(t, circle, math.Abs(face.From.Cross(way))/way.Norm()/w.TipRadius, 5e-5)
+				circle = -1
+			}
+		}
+		require.Negative(t, circle, "the face at tip 0 was measured")
+	}
 }
