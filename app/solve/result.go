@@ -7,6 +7,7 @@ import (
 	"tipline/app/job"
 	"tipline/assets/tables"
 	"tipline/geometry/crossing"
+	"tipline/geometry/mount"
 	"tipline/geometry/tooth"
 	"tipline/render/template"
 )
@@ -18,6 +19,7 @@ type Result struct {
 	Pinions  []*Pinion // likewise
 	Pairs    []*Pair   // likewise
 	Trains   []*Train  // likewise
+	Stacks   []*Stack  // likewise
 	Findings []Finding // of the job itself and then of every part
 }
 
@@ -48,8 +50,13 @@ type Wheel struct {
 	Leaves    int     // of the pinion that train teeth are made for; 0 for other teeth
 	Trundle   float64 // diameter of the trundles that teeth for a lantern pinion are made for; 0 for other teeth
 	Tooling
-	Crossing *crossing.Layout
-	Findings []Finding
+	Additions []crossing.Addition // the maker's own, those that can be read
+	Crossing  *crossing.Layout
+	Uncrossed *crossing.Layout // the weight of a wheel that is not crossed; nil where it is
+	Collet    mount.Collet     // zero where nothing is said of it
+	Mounting  *mount.Mounting  // on its own collet or its stack's, in the wheel's own coordinates
+	Stack     string           // the id of the stack whose mount is its own; empty for none
+	Findings  []Finding
 }
 
 // ID returns the wheel's id.
@@ -63,10 +70,15 @@ func (w *Wheel) Said() []Finding { return w.Findings }
 
 // Template hands the wheel over to be drawn.
 func (w *Wheel) Template() template.Wheel {
-	return w.onto(template.Wheel{
+	t := template.Wheel{
 		ID: w.Part.ID, Name: w.Part.Name, Hand: w.Hand, Bore: w.Bore, Thickness: w.Thickness, Oversize: w.Oversize,
 		Material: w.Material, Teeth: w.Teeth, Crossing: w.Crossing,
-	})
+		Additions: w.Additions, Collet: w.Collet, Mounting: w.Mounting,
+	}
+	if w.Mounting != nil {
+		t.Thread = w.Mounting.Screws.Thread
+	}
+	return w.onto(t)
 }
 
 // Wheel returns the wheel with this id, or nil.
@@ -79,8 +91,8 @@ func (r *Result) Wheel(id string) *Wheel {
 	return nil
 }
 
-// Parts returns everything worked out: wheels, pinions, pairs, trains, each as in
-// the job.
+// Parts returns everything worked out: wheels, pinions, pairs, trains, stacks, each
+// as in the job.
 func (r *Result) Parts() []Part {
 	var all []Part
 	for _, w := range r.Wheels {
@@ -94,6 +106,9 @@ func (r *Result) Parts() []Part {
 	}
 	for _, t := range r.Trains {
 		all = append(all, t)
+	}
+	for _, s := range r.Stacks {
+		all = append(all, s)
 	}
 	return all
 }

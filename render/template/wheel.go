@@ -12,6 +12,7 @@ import (
 	"tipline/geometry/cutter"
 	"tipline/geometry/dividing"
 	"tipline/geometry/measure"
+	"tipline/geometry/mount"
 	"tipline/geometry/tooth"
 	"tipline/render"
 )
@@ -38,6 +39,11 @@ type Wheel struct {
 	Relief    *cutter.Relief
 	Crossing  *crossing.Layout
 	Dividing  *dividing.Answer
+
+	Mounting  *mount.Mounting     // in the wheel's own coordinates, in a stack too
+	Collet    mount.Collet        // zero where nothing is said of it
+	Thread    tables.Thread       // of its screws; zero unless it is mounted
+	Additions []crossing.Addition // the maker's own
 
 	Rake      geometry.Angle // top rake of the bit; 0 for none
 	Formed    bool           // the relief is ground by a formed wheel, else edge by edge
