@@ -2,6 +2,7 @@ package packet
 
 import (
 	"math/big"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -11,13 +12,13 @@ import (
 	"tipline/render/template"
 )
 
-// cover is the packet's first sheet: the parts and the pairs with their figures,
-// what cannot be printed, and the findings.
-func cover(r *solve.Result, o Options) sheet.Sheet {
+// cover is the packet's first sheet, or sheets: the parts and the pairs with their
+// figures, what cannot be printed, and the findings, the gravest first.
+func cover(r *solve.Result, o Options) []sheet.Sheet {
 	say, u := o.Style.Words.Say, o.Style.Units
 	parts := template.Table{Title: say("packet.parts"), Columns: columns(o.Style, "part", "teeth", "tips", "root", "arms", "mass")}
 	pairs := template.Table{Title: say("packet.pairs"), Columns: columns(o.Style, "pair", "centres", "ratio", "backlash", "contact")}
-	var sentences []string
+	var lacking, errors, cautions []string
 	for _, p := range o.printed(r) {
 		switch p := p.(type) {
 		case solve.Made:
@@ -26,16 +27,28 @@ func cover(r *solve.Result, o Options) sheet.Sheet {
 			pairs.Rows = append(pairs.Rows, meshFigures(p, u))
 		}
 		if missing := missing(p, o.Style); missing != "" {
-			sentences = append(sentences, missing)
+			lacking = append(lacking, missing)
 		}
-		for _, f := range p.Said() {
-			if f.Severity != solve.Note {
-				sentences = append(sentences, p.Name()+": "+f.Sentence(o.Style.Words, u))
-			}
+		errors = append(errors, sentences(p, solve.Error, o.Style)...)
+		cautions = append(cautions, sentences(p, solve.Caution, o.Style)...)
+	}
+	var sheets []sheet.Sheet
+	block := titleBlock(r, say("template.kind.cover"))
+	for _, d := range template.Cover(r.Job.Title, []template.Table{parts, pairs}, slices.Concat(lacking, errors, cautions), o.Style) {
+		sheets = append(sheets, sheet.Sheet{Drawing: d, Block: block})
+	}
+	return sheets
+}
+
+// sentences are the findings of a severity on a part.
+func sentences(p solve.Part, severity solve.Severity, s template.Style) []string {
+	var list []string
+	for _, f := range p.Said() {
+		if f.Severity == severity {
+			list = append(list, p.Name()+": "+f.Sentence(s.Words, s.Units))
 		}
 	}
-	d := template.Cover(r.Job.Title, []template.Table{parts, pairs}, sentences, o.Style)
-	return sheet.Sheet{Drawing: d, Block: titleBlock(r, say("template.kind.cover"))}
+	return list
 }
 
 // columns returns the names of a table's columns.
@@ -89,5 +102,6 @@ func meshFigures(p *solve.Pair, u measure.Units) template.Row {
 		return template.Row{p.Name(), unknown, unknown, unknown, unknown}
 	}
 	t := p.Turn
-	return template.Row{p.Name(), u.Fine(t.Centres), template.RatioText(big.NewRat(int64(p.Driver.Count), int64(p.Follower.Count))), u.Length(t.PitchPlay), u.Number(t.Contact, 2)}
+	ratio := template.RatioText(big.NewRat(int64(p.Driver.Count), int64(p.Follower.Count)))
+	return template.Row{p.Name(), u.Fine(t.Centres), ratio, u.Length(t.PitchPlay), u.Number(t.Contact, 2)}
 }

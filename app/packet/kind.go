@@ -15,24 +15,30 @@ type Kind string
 
 // The kinds, in the order of the work.
 const (
-	Blank    Kind = "blank"
-	Grinding Kind = "grinding"
-	Setting  Kind = "setting"
-	Dividing Kind = "dividing"
-	Shroud   Kind = "shroud" // the drilling template of a lantern pinion
-	Crossing Kind = "crossing"
-	Depthing Kind = "depthing" // of a pair
-	Train    Kind = "train"
+	Blank     Kind = "blank"
+	Grinding  Kind = "grinding"  // laid on the rake face
+	Clearance Kind = "clearance" // a grinding template laid square to the clearance face
+	Setting   Kind = "setting"
+	Depth     Kind = "depth"
+	Dividing  Kind = "dividing"
+	Shroud    Kind = "shroud" // the drilling template of a lantern pinion
+	Crossing  Kind = "crossing"
+	Depthing  Kind = "depthing" // of a pair
+	Train     Kind = "train"
 )
 
 // Kinds lists every kind in the order of the work.
 func Kinds() []Kind {
-	return []Kind{Blank, Grinding, Setting, Dividing, Shroud, Crossing, Depthing, Train}
+	return []Kind{Blank, Grinding, Clearance, Setting, Depth, Dividing, Shroud, Crossing, Depthing, Train}
 }
 
 // IsCard reports whether the kind is a card to read from; copies repeat only the
 // templates, which get spoiled.
-func (k Kind) IsCard() bool { return k != Grinding && k != Shroud && k != Crossing }
+func (k Kind) IsCard() bool { return !k.Scales() && k != Shroud && k != Crossing }
+
+// Scales reports whether the kind is drawn at other scales than full: a grinding
+// template.
+func (k Kind) Scales() bool { return k == Grinding || k == Clearance }
 
 // Needs reports whether the part has what a sheet of this kind shows.
 func (k Kind) Needs(p solve.Part) bool {
@@ -52,8 +58,10 @@ func (k Kind) shows(t template.Wheel) bool {
 	switch k {
 	case Blank:
 		return t.Teeth != nil || t.Lantern != nil
-	case Grinding, Setting:
+	case Grinding, Setting, Depth:
 		return t.Cut != nil
+	case Clearance:
+		return t.Cut != nil && t.Relief != nil && t.Relief.Clearance > 0
 	case Dividing:
 		return t.Dividing != nil
 	case Shroud:
@@ -62,6 +70,27 @@ func (k Kind) shows(t template.Wheel) bool {
 		return t.Teeth != nil
 	}
 	return false
+}
+
+// prints reports whether a packet holds a sheet of this kind of the part: of those
+// laid square to the clearance face only where the bit is ground by a formed wheel.
+func (k Kind) prints(p solve.Part) bool { return k.Needs(p) && (k != Clearance || formed(p)) }
+
+// formed reports whether a part's bit is ground by a formed wheel.
+func formed(p solve.Part) bool {
+	c := cutterOf(p)
+	return c != nil && c.Ground.Text == "formed"
+}
+
+// cutterOf returns what the job says of a part's cutter; nil where it says nothing.
+func cutterOf(p solve.Part) *job.Cutter {
+	switch p := p.(type) {
+	case *solve.Wheel:
+		return p.Part.Cutter
+	case *solve.Pinion:
+		return p.Part.Cutter
+	}
+	return nil
 }
 
 // crossed reports whether a part is of those that are crossed out: a wheel.
@@ -74,10 +103,12 @@ func crossed(p solve.Part) bool {
 func (k Kind) asked(p solve.Part) bool {
 	switch p := p.(type) {
 	case *solve.Wheel:
-		return k.askedOf(p.Part.Cutter, p.Part.Dividing, k == Blank || k == Crossing)
+		return k == Blank || k == Crossing || k.isOf(p.Part.Cutter, p.Part.Dividing)
 	case *solve.Pinion:
-		lantern := p.Part.Form.Text == "lantern"
-		return k.askedOf(p.Part.Cutter, p.Part.Dividing, k == Blank || k == Shroud && lantern) && !(lantern && k.ground())
+		if p.Part.Form.Text == "lantern" {
+			return k == Blank || k == Shroud || k.isOf(nil, p.Part.Dividing)
+		}
+		return k == Blank || k.isOf(p.Part.Cutter, p.Part.Dividing)
 	case *solve.Pair:
 		return k == Depthing
 	case *solve.Train:
@@ -86,14 +117,16 @@ func (k Kind) asked(p solve.Part) bool {
 	return false
 }
 
-// askedOf reports whether a made part with such a cutter and dividing asks for the
-// sheet, or always does.
-func (k Kind) askedOf(c *job.Cutter, d *job.Dividing, always bool) bool {
-	return always || k.ground() && c != nil || k == Dividing && d != nil
+// isOf reports whether a part with such a cutter and dividing asks for the sheet.
+func (k Kind) isOf(c *job.Cutter, d *job.Dividing) bool {
+	switch k {
+	case Grinding, Setting, Depth:
+		return c != nil
+	case Dividing:
+		return d != nil
+	}
+	return false
 }
-
-// ground reports whether the sheet is about a cutter.
-func (k Kind) ground() bool { return k == Grinding || k == Setting }
 
 // Draw draws the part's template or card. scale is how much a grinding template is
 // enlarged; the others are at full scale.
@@ -120,8 +153,12 @@ func (k Kind) draw(t template.Wheel, scale float64, s template.Style) (*render.D
 		return template.BlankCard(t, s)
 	case Grinding:
 		return template.Grinding(t, s, scale)
+	case Clearance:
+		return template.GrindingSide(t, s, scale, template.ClearanceFace)
 	case Setting:
 		return template.SettingCard(t, s)
+	case Depth:
+		return template.DepthCard(t, s)
 	case Dividing:
 		return template.DividingCard(t, s)
 	case Shroud:
@@ -138,11 +175,16 @@ func (k Kind) notes(p solve.Part, s template.Style) template.Notes {
 		switch k {
 		case Grinding:
 			return template.GrindingNotes(m.Template(), s)
+		case Clearance:
+			return template.GrindingSideNotes(m.Template(), s, template.ClearanceFace)
 		case Shroud:
 			return template.ShroudNotes(m.Template(), s)
 		case Crossing:
 			return template.CrossingNotes(m.Template(), s)
 		}
+	}
+	if k == Depth {
+		k = Setting // the cutter runs as it was set
 	}
 	return template.CardNotes(string(k), s)
 }

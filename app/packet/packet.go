@@ -23,7 +23,7 @@ type Options struct {
 // cannot be drawn is left out, and the cover says what is missing. It gives way when
 // ctx is done.
 func Build(ctx context.Context, r *solve.Result, o Options) (render.Document, error) {
-	sheets := []sheet.Sheet{cover(r, o)}
+	sheets := cover(r, o)
 	for _, p := range o.printed(r) {
 		if err := ctx.Err(); err != nil {
 			return render.Document{}, err
@@ -58,12 +58,12 @@ func One(r *solve.Result, p solve.Part, k Kind, scale float64, o Options) (rende
 func partSheets(r *solve.Result, p solve.Part, o Options) ([]sheet.Sheet, error) {
 	var sheets []sheet.Sheet
 	for _, k := range Kinds() {
-		if !k.Needs(p) {
+		if !k.prints(p) {
 			continue
 		}
 		sh, err := Sheet(r, p, k, 1, o.Style)
-		if k == Grinding && err == nil {
-			sh, err = enlarged(r, p, o)
+		if k.Scales() && err == nil {
+			sh, err = enlarged(r, p, k, o)
 		}
 		if err != nil {
 			return nil, err
@@ -89,13 +89,13 @@ func (o Options) copiesOf(k Kind) int {
 // scales are the enlargements of ISO 5455, the greatest first.
 var scales = []float64{50, 20, 10, 5, 2, 1}
 
-// enlarged returns the grinding template at the greatest scale that fits on one
+// enlarged returns a grinding template at the greatest scale that fits on one
 // sheet.
-func enlarged(r *solve.Result, p solve.Part, o Options) (sheet.Sheet, error) {
+func enlarged(r *solve.Result, p solve.Part, k Kind, o Options) (sheet.Sheet, error) {
 	var sh sheet.Sheet
 	var err error
 	for _, scale := range scales {
-		sh, err = Sheet(r, p, Grinding, scale, o.Style)
+		sh, err = Sheet(r, p, k, scale, o.Style)
 		if err != nil || sheet.Fits(sh.Drawing, o.Paper, sh.Block, o.Style) {
 			break
 		}

@@ -50,6 +50,18 @@ func titles(d render.Document) []string {
 	return ts
 }
 
+// front returns the sheets of the cover put together.
+func front(d render.Document) render.Page {
+	all := render.Page{Drawing: &render.Drawing{}}
+	for _, p := range d.Pages {
+		if p.Drawing.Title != d.Title {
+			break
+		}
+		all.Drawing.Add(p.Drawing.Items...)
+	}
+	return all
+}
+
 // says reports whether a page has a text that contains the words, its lines put
 // together.
 func says(p render.Page, text string) bool {
@@ -66,11 +78,105 @@ func TestPacketIsInTheOrderOfTheWork(t *testing.T) {
 	j := sample(t)
 	got := slices.Compact(titles(build(t, j, options(t, j))))
 	want := []string{"Signal-cabin timepiece"}
-	for _, w := range j.Wheels {
-		want = append(want, w.Name+": the blank", w.Name+": cutter", w.Name+": setting and depth", w.Name+": dividing", w.Name)
+	cut := func(name string) []string {
+		return []string{name + ": the blank", name + ": cutter", name + ": setting and depth", name + ": depth", name + ": dividing"}
 	}
-	require.Equal(t, want, got[:len(want)])
-	require.Equal(t, "Cautions", got[len(got)-1])
+	for _, w := range j.Wheels {
+		want = append(append(want, cut(w.Name)...), w.Name)
+	}
+	for _, p := range j.Pinions {
+		if p.Form.Text == "lantern" {
+			want = append(want, p.Name+": the blank", p.Name+": dividing", p.Name+": shrouds")
+		} else {
+			want = append(want, cut(p.Name)...)
+		}
+	}
+	r := solve.Solve(context.Background(), j)
+	for _, p := range r.Pairs {
+		want = append(want, p.Name()+": depthing")
+	}
+	for _, train := range r.Trains {
+		of, ok := packet.TrainOf(r, train)
+		require.True(t, ok)
+		want = append(want, of.Arbors[0].Name+" – "+of.Arbors[len(of.Arbors)-1].Name+": the train")
+	}
+	require.Equal(t, append(want, "Cautions"), got)
+	require.Greater(t, len(j.Pinions), 2)
+	require.Greater(t, len(j.Pairs), 2)
+	require.NotEmpty(t, j.Trains)
+}
+
+// A bit that a formed wheel grinds has its template for the clearance face too.
+func TestFormedBitsHaveBothTemplates(t *testing.T) {
+	j := sample(t)
+	formed, err := j.Set("great", "cutter.ground", "formed")
+	require.NoError(t, err)
+	got := titles(build(t, formed, options(t, j)))
+	i := slices.Index(got, "Great wheel: cutter, square to the clearance face")
+	require.Positive(t, i)
+	require.Equal(t, "Great wheel: cutter", got[i-1])
+	require.NotContains(t, got, "Centre wheel: cutter, square to the clearance face")
+}
+
+// A train is handed over as the pairs on its arbors make it, forwards or back.
+func TestTrainOf(t *testing.T) {
+	r := solve.Solve(context.Background(), sample(t))
+	for _, train := range r.Trains {
+		of, ok := packet.TrainOf(r, train)
+		require.True(t, ok)
+		require.Len(t, of.Arbors, len(train.Pairs)+1)
+		last := of.Arbors[len(of.Arbors)-1]
+		require.Zero(t, last.Turns.Cmp(train.Way.Ratio), "the arbors' turns come to the train's ratio")
+		for i, p := range train.Pairs {
+			require.InDelta(t, p.Turn.Centres, of.Arbors[i].Centres, 1e-9)
+			require.InDelta(t, p.Nominal, of.Arbors[i].Driver.Radius+of.Arbors[i+1].Driven.Radius, 1e-9)
+		}
+	}
+	_, ok := packet.TrainOf(r, &solve.Train{Part: r.Trains[0].Part})
+	require.False(t, ok)
+}
+
+func TestBackwardTrain(t *testing.T) {
+	j, err := job.Read(strings.NewReader(`{"tipline": 1, "wheels": [{"id": "w", "teeth": {"form": "cycloidal", "count": 80, "module": 0.6, "leaves": 8}}],
+		"pinions": [{"id": "p", "form": "cycloidal", "leaves": 8, "module": 0.6}],
+		"arbors": [{"id": "first", "parts": ["w"]}],
+		"pairs": [{"id": "mesh", "wheel": "w", "pinion": "p"}], "trains": [{"id": "back", "from": "p", "to": "first"}]}`))
+	require.NoError(t, err)
+	r := solve.Solve(context.Background(), j)
+	of, ok := packet.TrainOf(r, r.Trains[0])
+	require.True(t, ok)
+	require.Equal(t, template.Toothed{Name: "p", Count: 8, Radius: 2.4, Leaves: true}, of.Arbors[0].Driver)
+	require.Equal(t, "first", of.Arbors[1].Name)
+	require.Equal(t, 80, of.Arbors[1].Driven.Count)
+	require.Equal(t, "1/10", of.Arbors[1].Turns.RatString())
+}
+
+// What a pinion, a pair or a train lacks is named on the cover like a wheel's.
+func TestCoverSpeaksOfEveryPart(t *testing.T) {
+	j := sample(t)
+	cover := func(part string, field geometry.Quantity, text string) render.Page {
+		broken, err := j.Set(part, field, text)
+		require.NoError(t, err)
+		return front(build(t, broken, options(t, j)))
+	}
+	page := cover("third-pinion", "leaves", "many")
+	require.True(t, says(page, "Third pinion: not in this packet, for it cannot be made yet: Blank card, Dividing card, Shroud drilling template."))
+	require.True(t, says(page, "Depthing card"), "its pair cannot be put in mesh")
+	page = cover("centre-pinion", "module", "1 kg")
+	require.True(t, says(page, "Centre pinion: not in this packet, for it cannot be made yet: Blank card, Grinding template, Setting card, Depth card, Dividing card."))
+	sound := front(build(t, j, options(t, j)))
+	for _, text := range []string{"Pairs in mesh", "Great wheel – Centre pinion", "48.000 mm", "7 : 1", "Third pinion"} {
+		require.True(t, says(sound, text), text)
+	}
+}
+
+func TestOnePartOfAnyKind(t *testing.T) {
+	j := sample(t)
+	for part, kinds := range map[string]int{"third-pinion": 3, "great-centre": 1, "going": 1} {
+		o := options(t, j)
+		o.Wheel = part
+		require.Len(t, build(t, j, o).Pages, kinds+2, "%s, with its cover and the cautions", part)
+	}
 }
 
 func TestCopiesRepeatTemplatesOnly(t *testing.T) {
@@ -101,14 +207,14 @@ func TestCoverSaysWhatIsMissing(t *testing.T) {
 	broken, err := j.Set("third", "teeth.module", "many")
 	require.NoError(t, err)
 	d := build(t, broken, options(t, j))
-	require.True(t, says(d.Pages[0], "Third wheel: not in this packet"))
+	require.True(t, says(front(d), "Third wheel: not in this packet"))
 	require.NotContains(t, titles(d), "Third wheel")
 	require.Contains(t, titles(d), "Hour wheel")
 	for field, text := range map[geometry.Quantity]string{"crossing.hub": "70 mm"} {
 		broken, err = j.Set("third", field, text)
 		require.NoError(t, err)
 		d = build(t, broken, options(t, j))
-		require.True(t, says(d.Pages[0], "the windows of the crossing"))
+		require.True(t, says(front(d), "the windows of the crossing"))
 	}
 }
 

@@ -159,23 +159,34 @@ func TestCardsFitUprightA4AndLetter(t *testing.T) {
 	}
 }
 
-func TestCoverCountsWhatItHasNoRoomFor(t *testing.T) {
-	sentences := make([]string, 60)
+func TestCoverTakesAsManySheetsAsItNeeds(t *testing.T) {
+	sentences, rows := make([]string, 60), make([]Row, 50)
 	for i := range sentences {
 		sentences[i] = "Finding " + strconv.Itoa(i)
 	}
-	d := Cover("A job", []Table{{"Parts", Row{"part", "teeth"}, []Row{{"Centre wheel", "72"}}}, {Title: "Pairs"}}, sentences, metric)
-	shown := 0
-	for _, text := range said(d) {
-		if strings.HasPrefix(text, "Finding ") {
-			shown++
-		}
+	for i := range rows {
+		rows[i] = Row{"Wheel " + strconv.Itoa(i), "72"}
 	}
-	require.Greater(t, shown, 10)
-	require.Contains(t, said(d), metric.Words.Say("cards.cover.more", "n", 60-shown))
-	require.LessOrEqual(t, d.Bounds().Height(), 182.0)
+	sheets := Cover("A job", []Table{{"Parts", Row{"part", "teeth"}, rows}, {Title: "Pairs"}}, sentences, metric)
+	require.Len(t, sheets, 4)
+	var all []string
+	for _, d := range sheets {
+		require.Equal(t, "A job", d.Title)
+		require.LessOrEqual(t, d.Bounds().Height(), 182.0)
+		require.LessOrEqual(t, d.Bounds().Width(), 180.0)
+		requireClear(t, d, "cover")
+		all = append(all, said(d)...)
+	}
+	for _, sentence := range sentences {
+		require.Contains(t, all, sentence)
+	}
+	for _, r := range rows {
+		require.Contains(t, all, r[0])
+	}
+	require.NotContains(t, all, "Pairs", "a table without rows is left out")
 	none := Cover("A job", nil, nil, metric)
-	require.Contains(t, said(none), metric.Words.Say("cards.cover.none"))
+	require.Len(t, none, 1)
+	require.Contains(t, said(none[0]), metric.Words.Say("cards.cover.none"))
 }
 
 // The safety texts that may not be missing from a packet.

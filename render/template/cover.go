@@ -15,40 +15,69 @@ type Table struct {
 	Rows    []Row
 }
 
-// Cover is the packet's first sheet: tables of the job's parts with their figures,
-// and the findings as sentences. What does not fit is counted.
-func Cover(title string, tables []Table, findings []string, s Style) *render.Drawing {
-	c := newCard(Wheel{}, s, title, "")
+// coverRow is how high a row of the cover's table stands; coverDown how far the
+// cover may reach, and coverHeading how high a heading stands with the first line
+// below it.
+const (
+	coverRow     = 5.4
+	coverDown    = 176.0
+	coverHeading = 10.0
+)
+
+// Cover is the packet's first sheet, and as many more as it takes: tables of the
+// job's parts with their figures, and the findings as sentences.
+func Cover(title string, tables []Table, findings []string, s Style) []*render.Drawing {
+	c := &coverSheets{card: newCard(Wheel{}, s, title, ""), title: title}
 	for _, t := range tables {
 		if len(t.Rows) > 0 {
 			c.tabulate(t)
 		}
 	}
-	c.text(0, c.y-5, 5, render.Black, true, "", c.Say("cards.cover.findings"))
-	c.y -= 12
+	c.heading(c.Say("cards.cover.findings"), coverRow)
 	c.findings(findings)
-	return c.Drawing
+	return append(c.full, c.Drawing)
 }
 
-// tabulate writes a table under its title.
-func (c *card) tabulate(t Table) {
-	c.text(0, c.y-5, 5, render.Black, true, "", t.Title)
-	c.y -= 12
+// coverSheets are the sheets of a cover: those that are full, and the one that is
+// being written.
+type coverSheets struct {
+	*card
+	title string
+	full  []*render.Drawing
+}
+
+// room goes on to another sheet where so much does not fit below; true if it did.
+func (c *coverSheets) room(height float64) bool {
+	if c.y-height >= -coverDown {
+		return false
+	}
+	c.full = append(c.full, c.Drawing)
+	c.card = newCard(Wheel{}, c.Style, c.title, c.Say("cards.cover.on"))
+	return true
+}
+
+// heading writes a heading with room below it for a first line that high.
+func (c *coverSheets) heading(text string, first float64) {
+	c.room(coverHeading + first)
+	c.text(0, c.y-5, 5, render.Black, true, "", text)
+	c.y -= coverHeading
+}
+
+// tabulate writes a table under its title; its columns are named again on every
+// sheet.
+func (c *coverSheets) tabulate(t Table) {
+	c.heading(t.Title, 2*coverRow)
 	shares := columnWidths(t.Columns, t.Rows)
 	c.row(t.Columns, shares, render.Grey, false)
 	for _, r := range t.Rows {
+		if c.room(coverRow) {
+			c.row(t.Columns, shares, render.Grey, false)
+		}
 		c.rule(c.y + 1.2)
 		c.row(r, shares, render.Black, true)
 	}
-	c.y -= 8
+	c.y -= 6
 }
-
-// coverRow is how high a row of the cover's table stands; coverDown how far the
-// cover may reach.
-const (
-	coverRow  = 6.4
-	coverDown = 176.0
-)
 
 // columnWidths shares the card's width out by the widest text of each column.
 func columnWidths(columns Row, parts []Row) []float64 {
@@ -85,19 +114,15 @@ func (c *card) row(r Row, widths []float64, ink render.Ink, bold bool) {
 	c.y -= coverRow
 }
 
-// findings writes the findings, each with a box to tick, as many as there is room
-// for.
-func (c *card) findings(sentences []string) {
+// findings writes the findings, each with a box to tick.
+func (c *coverSheets) findings(sentences []string) {
 	if len(sentences) == 0 {
 		c.text(0, c.y-3, 3, render.Black, false, "", c.Say("cards.cover.none"))
 		return
 	}
-	for i, sentence := range sentences {
+	for _, sentence := range sentences {
 		lines := Wrap(sentence, 2.5, cardWidth-8, false)
-		if c.y-4.2*float64(len(lines)) < -coverDown && i > 0 {
-			c.text(8, c.y-2.5, 2.5, render.Grey, false, "", c.Say("cards.cover.more", "n", len(sentences)-i))
-			return
-		}
+		c.room(4.2 * float64(len(lines)))
 		c.tick(0, c.y-tickSize+1)
 		for _, line := range lines {
 			c.text(8, c.y-2.5, 2.5, render.Black, false, "", line)
