@@ -8,7 +8,7 @@ import (
 
 // balancePlaces is how many places between bore and teeth are tried for a hole that
 // balances the wheel.
-const balancePlaces = 120
+const balancePlaces = 60
 
 // balance finds the hole that balances the wheel: on its heavy side, where of all
 // places the edge is furthest off for the diameter the hole must have there, and at
@@ -24,6 +24,9 @@ func (l *Layout) balance() {
 	for i := range balancePlaces {
 		r := m.bore + (m.root-m.bore)*(float64(i)+0.5)/balancePlaces
 		h := Hole{r, l.Heavy, math.Sqrt(each / r)}
+		if min(m.root-r, r-m.bore) < best*h.Diameter {
+			continue
+		}
 		if spare := m.edge(h.Centre()) / h.Diameter; spare >= best {
 			best, l.Balance = spare, &h
 		}

@@ -103,6 +103,32 @@ func TestUnevenArmsUnbalanceAsTheirPolygonsSay(t *testing.T) {
 	}
 }
 
+// Whatever the style, mass, inertia and unbalance are those of the disc less its
+// windows as polygons of chords within 1e-6 mm.
+func TestEveryStyleWeighsAsItsPolygonsSay(t *testing.T) {
+	for _, style := range []Style{Straight, Swept, Waisted} {
+		for _, outer := range []float64{0, 15, 60} {
+			b, s := regulator()
+			b.Count, s.Style, s.Sweep, s.Waist, s.OuterRadius = 71, style, 0.3, 1.5, outer
+			l := laid(t, b, s)
+			area, polar, first := math.Pi*(29*29-9), math.Pi/2*(math.Pow(29, 4)-81), geometry.Point{}
+			for _, w := range l.Windows {
+				corners := w.Outline.Flatten(1e-6)
+				first = first.Sub(firstMoment(corners))
+				for i, p := range corners {
+					q := corners[(i+1)%len(corners)]
+					area -= p.Cross(q) / 2
+					polar -= p.Cross(q) * (p.Dot(p) + p.Dot(q) + q.Dot(q)) / 12
+				}
+			}
+			weight := 8490e-6 * 1.6
+			require.InEpsilon(t, weight*area, l.Mass, 1e-6)
+			require.InEpsilon(t, weight*polar, l.Inertia, 1e-6)
+			require.InDelta(t, weight*first.Norm(), l.Unbalance, 1e-5)
+		}
+	}
+}
+
 // firstMoment returns ∫ place dA over a polygon.
 func firstMoment(corners []geometry.Point) geometry.Point {
 	var sum geometry.Point

