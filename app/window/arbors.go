@@ -52,7 +52,7 @@ func (a *arbors) card(of desk.Arbor) fyne.CanvasObject {
 	drop := quiet(say("arbors.drop"), func() { a.window.tell(d.DropArbor(of.ID)) })
 	lines.Add(box.NewBorder(nil, nil, nil, drop, inMiddle(written(of.ID, readSize, ink, true))))
 	for _, part := range of.Parts {
-		off := quiet(say("arbors.off"), func() { d.TakeOff(of.ID, part.Value) })
+		off := quiet("×", func() { d.TakeOff(of.ID, part.Value) })
 		lines.Add(box.NewBorder(nil, nil, nil, off, inMiddle(written(part.Label, textSize, ink, false))))
 	}
 	lines.Add(a.putOn(of))

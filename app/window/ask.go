@@ -8,7 +8,6 @@ import (
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/storage"
-	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/job"
 	"tipline/app/window/desk"
@@ -21,18 +20,13 @@ func (w *Window) careful(then func()) {
 		then()
 		return
 	}
-	say := w.desk.Words().Say
-	var question *dialog.CustomDialog
-	answer := func(key string, do func()) *widget.Button {
-		return widget.NewButton(say(key), func() { question.Hide(); do() })
-	}
 	text := newFlow(textSize, ink)
-	text.set(say("ask.unsaved", "title", w.desk.Title()), ink)
-	question = dialog.NewCustomWithoutButtons(say("ask.unsaved.title"), message(text), w.Window)
-	save := answer("ask.save", func() { w.save(then) })
-	save.Importance = widget.HighImportance
-	question.SetButtons([]fyne.CanvasObject{answer("ask.cancel", func() {}), answer("ask.discard", then), save})
-	question.Show()
+	text.set(w.desk.Words().Say("ask.unsaved", "title", w.desk.Title()), ink)
+	q := w.ask("ask.unsaved.title", message(text))
+	q.offer("ask.cancel", func() {})
+	q.offer("ask.discard", then)
+	q.offer("ask.save", func() { w.save(then) })
+	q.put()
 }
 
 // message gives a text the width of a question.
@@ -59,10 +53,11 @@ func (w *Window) tell(err error) {
 
 // inform says something to be read and closed.
 func (w *Window) inform(title, sentence string) {
-	say := w.desk.Words().Say
 	text := newFlow(textSize, ink)
 	text.set(sentence, ink)
-	dialog.NewCustom(say(title), say("ask.ok"), message(text), w.Window).Show()
+	q := w.ask(title, message(text))
+	q.offer("ask.ok", func() {})
+	q.put()
 }
 
 // save saves the job, asking for a name where it has none, and then goes on.
@@ -80,21 +75,24 @@ func (w *Window) save(then func()) {
 
 // askDelete takes the present part away, after asking.
 func (w *Window) askDelete() {
-	say := w.desk.Words().Say
 	if w.desk.Part() == "" {
 		return
 	}
 	text := newFlow(textSize, ink)
-	text.set(say("ask.delete", "name", w.desk.Name(w.desk.Part())), ink)
-	dialog.NewCustomConfirm(say("ask.delete.title"), say("ask.delete.yes"), say("ask.cancel"), message(text), func(yes bool) {
-		if yes {
-			w.tell(w.desk.Delete())
-		}
-	}, w.Window).Show()
+	text.set(w.desk.Words().Say("ask.delete", "name", w.desk.Name(w.desk.Part())), ink)
+	q := w.ask("ask.delete.title", message(text))
+	q.offer("ask.cancel", func() {})
+	q.offer("ask.delete.yes", func() { w.tell(w.desk.Delete()) })
+	q.put()
 }
 
 // askOpen asks for a job file and opens it.
 func (w *Window) askOpen() {
+	w.askFile([]string{desk.Extension}, w.desk.Open)
+}
+
+// askFile asks for a file of one of the endings and does something with its name.
+func (w *Window) askFile(endings []string, then func(name string) error) {
 	ask := dialog.NewFileOpen(func(r fyne.URIReadCloser, err error) {
 		if r == nil || err != nil {
 			w.tell(err)
@@ -105,9 +103,9 @@ func (w *Window) askOpen() {
 			w.tell(err)
 			return
 		}
-		w.tell(w.desk.Open(name))
+		w.tell(then(name))
 	}, w.Window)
-	ask.SetFilter(storage.NewExtensionFileFilter([]string{desk.Extension}))
+	ask.SetFilter(storage.NewExtensionFileFilter(endings))
 	if folder, err := storage.ListerForURI(storage.NewFileURI(w.desk.Folder())); err == nil {
 		ask.SetLocation(folder)
 	}

@@ -6,19 +6,18 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
-	"fyne.io/fyne/v2/widget"
 	"github.com/stretchr/testify/require"
 
 	"tipline/app/window/desk"
 )
 
 // button returns the button with the text in the question on top.
-func button(t *testing.T, w *Window, text string) *widget.Button {
-	var found *widget.Button
+func button(t *testing.T, w *Window, text string) *answer {
+	var found *answer
 	top := w.Canvas().Overlays().Top()
 	require.NotNil(t, top, "nothing is asked")
 	for _, o := range test.LaidOutObjects(top) {
-		if b, ok := o.(*widget.Button); ok && b.Text == text {
+		if b, ok := o.(*answer); ok && b.Text == text {
 			found = b
 		}
 	}
@@ -27,10 +26,10 @@ func button(t *testing.T, w *Window, text string) *widget.Button {
 }
 
 // boxes returns the boxes to type in of the question on top.
-func boxes(w *Window) []*widget.Entry {
-	var found []*widget.Entry
+func boxes(w *Window) []*answerEntry {
+	var found []*answerEntry
 	for _, o := range test.LaidOutObjects(w.Canvas().Overlays().Top()) {
-		if e, ok := o.(*widget.Entry); ok {
+		if e, ok := o.(*answerEntry); ok {
 			found = append(found, e)
 		}
 	}
@@ -154,4 +153,43 @@ func TestMenuTextsAndKeys(t *testing.T) {
 		walk(m)
 	}
 	require.Equal(t, "Redo", keys[(&fyne.ShortcutRedo{}).ShortcutName()])
+}
+
+// Escape is the first answer and Return the last, wherever the keyboard is.
+func TestQuestionsAreAnsweredByTheKeyboard(t *testing.T) {
+	escape, enter := &fyne.KeyEvent{Name: fyne.KeyEscape}, &fyne.KeyEvent{Name: fyne.KeyReturn}
+	for _, row := range []struct {
+		name   string
+		press  func(w *Window)
+		delete bool
+	}{
+		{"escape on the answer", func(w *Window) { w.Canvas().Focused().TypedKey(escape) }, false},
+		{"return on the answer", func(w *Window) { w.Canvas().Focused().TypedKey(enter) }, true},
+		{"space on the answer", func(w *Window) { w.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeySpace}) }, true},
+		{"return on cancel", func(w *Window) { button(t, w, "Cancel").TypedKey(enter) }, false},
+		{"escape with the keyboard nowhere", func(w *Window) { w.turn(escape) }, false},
+		{"return with the keyboard nowhere", func(w *Window) { w.turn(enter) }, true},
+	} {
+		t.Run(row.name, func(t *testing.T) {
+			w := opened(t)
+			w.askDelete()
+			row.press(w)
+			require.Nil(t, w.Canvas().Overlays().Top())
+			require.Nil(t, w.question)
+			require.Equal(t, row.delete, w.desk.Job().Wheel("great") == nil)
+		})
+	}
+}
+
+func TestANameIsGivenOrNotByTheKeyboard(t *testing.T) {
+	w := opened(t)
+	w.askSave(func() {})
+	boxes(w)[1].TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	require.Nil(t, w.Canvas().Overlays().Top())
+	w.askSave(func() {})
+	asked := boxes(w)
+	asked[1].SetText(t.TempDir())
+	asked[0].TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	require.Nil(t, w.Canvas().Overlays().Top())
+	require.NotEmpty(t, w.desk.File())
 }

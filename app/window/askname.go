@@ -17,27 +17,24 @@ import (
 // for the folder only.
 func (w *Window) askName(title, ending string, then func(name string)) {
 	say := w.desk.Words().Say
-	name, folder := widget.NewEntry(), widget.NewEntry()
+	name, folder := newAnswerEntry(), newAnswerEntry()
 	name.SetText(w.desk.FileName(ending))
 	folder.SetText(w.desk.Folder())
 	browse := widget.NewButton(say("ask.browse"), func() { w.askFolder(folder) })
 	form := box.New(layout.NewFormLayout(), widget.NewLabel(say("ask.name")), name,
 		widget.NewLabel(say("ask.folder")), box.NewBorder(nil, nil, nil, browse, folder))
-	var question *dialog.CustomDialog
-	write := func() {
+	q := w.ask(title, box.New(layout.NewCustomPaddedLayout(6, 10, 0, 0), form))
+	name.of, folder.of = q, q
+	q.offer("ask.cancel", func() {})
+	q.offerOpen("ask.write", func() {
 		path := desk.Path(folder.Text, name.Text, ending)
 		w.unlessThere(path, func() {
-			question.Hide()
+			q.Hide()
 			then(path)
 		})
-	}
-	question = dialog.NewCustomWithoutButtons(say(title), box.New(layout.NewCustomPaddedLayout(6, 10, 0, 0), form), w.Window)
-	save := widget.NewButton(say("ask.write"), write)
-	save.Importance = widget.HighImportance
-	name.OnSubmitted = func(string) { write() }
-	question.SetButtons([]fyne.CanvasObject{widget.NewButton(say("ask.cancel"), func() { question.Hide() }), save})
-	question.Resize(fyne.NewSize(640, 220))
-	question.Show()
+	})
+	q.Resize(fyne.NewSize(640, 220))
+	q.put()
 	w.Canvas().Focus(name)
 }
 
@@ -47,17 +44,15 @@ func (w *Window) unlessThere(path string, then func()) {
 		then()
 		return
 	}
-	say := w.desk.Words().Say
 	text := newFlow(textSize, ink)
-	text.set(say("ask.over", "file", path), ink)
-	dialog.NewCustomConfirm(say("ask.over.title"), say("ask.over.yes"), say("ask.cancel"), message(text), func(yes bool) {
-		if yes {
-			then()
-		}
-	}, w.Window).Show()
+	text.set(w.desk.Words().Say("ask.over", "file", path), ink)
+	q := w.ask("ask.over.title", message(text))
+	q.offer("ask.cancel", func() {})
+	q.offer("ask.over.yes", then)
+	q.put()
 }
 
-func (w *Window) askFolder(into *widget.Entry) {
+func (w *Window) askFolder(into *answerEntry) {
 	ask := dialog.NewFolderOpen(func(folder fyne.ListableURI, err error) {
 		if err != nil {
 			w.tell(err)
@@ -78,5 +73,7 @@ func (w *Window) askFolder(into *widget.Entry) {
 func (w *Window) large(ask *dialog.FileDialog) {
 	s := w.Canvas().Size()
 	ask.Resize(fyne.NewSize(min(s.Width-80, 900), min(s.Height-80, 620)))
+	ask.SetOnClosed(func() { w.asking = nil })
+	w.asking = ask
 	ask.Show()
 }

@@ -1,9 +1,6 @@
 package window
 
 import (
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
@@ -70,22 +67,5 @@ func (p *photograph) pick() {
 
 // askPhotograph asks for a picture of the bit.
 func (w *Window) askPhotograph() {
-	ask := dialog.NewFileOpen(func(r fyne.URIReadCloser, err error) {
-		if r == nil || err != nil {
-			w.tell(err)
-			return
-		}
-		name := r.URI().Path()
-		if err := r.Close(); err != nil {
-			w.tell(err)
-			return
-		}
-		w.tell(w.desk.UsePhotograph(name))
-	}, w.Window)
-	ask.SetFilter(storage.NewExtensionFileFilter([]string{".png", ".jpg", ".jpeg", ".PNG", ".JPG", ".JPEG"}))
-	if folder, err := storage.ListerForURI(storage.NewFileURI(w.desk.Folder())); err == nil {
-		ask.SetLocation(folder)
-	}
-	ask.SetView(dialog.ListView)
-	w.large(ask)
+	w.askFile([]string{".png", ".jpg", ".jpeg", ".PNG", ".JPG", ".JPEG"}, w.desk.UsePhotograph)
 }

@@ -14,6 +14,7 @@ type turner struct {
 	*fyne.Container
 	desk   *desk.Desk
 	slider *widget.Slider
+	groove *canvas.Rectangle
 	name   *canvas.Text
 	filled bool // while the turner itself sets the slider
 }
@@ -24,6 +25,8 @@ const turns = 200
 // newTurner returns a turner; turned is called after each turn.
 func newTurner(d *desk.Desk, turned func()) *turner {
 	t := &turner{desk: d, slider: widget.NewSlider(0, 1), name: written(d.Words().Say("window.turn"), smallSize, faint, false)}
+	t.groove = canvas.NewRectangle(backdrop)
+	t.groove.CornerRadius = 14
 	t.slider.Step = 1.0 / turns
 	t.slider.OnChanged = func(to float64) {
 		if !t.filled {
@@ -31,7 +34,7 @@ func newTurner(d *desk.Desk, turned func()) *turner {
 			turned()
 		}
 	}
-	t.Container = &fyne.Container{Layout: turnerLayout{t}, Objects: []fyne.CanvasObject{t.name, t.slider}}
+	t.Container = &fyne.Container{Layout: turnerLayout{t}, Objects: []fyne.CanvasObject{t.groove, t.name, t.slider}}
 	return t
 }
 
@@ -58,5 +61,6 @@ func (l turnerLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	name := l.name.MinSize()
 	y := s.Height - high - 5
 	put(l.name, left, y+(high-name.Height)/2, name.Width, name.Height)
+	put(l.groove, left+name.Width+8, y+2, width-name.Width-8, high-4)
 	put(l.slider, left+name.Width+6, y, width-name.Width-6, high)
 }

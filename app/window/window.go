@@ -6,6 +6,7 @@ package window
 import (
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
 
 	"tipline/app/window/desk"
 	"tipline/geometry"
@@ -15,17 +16,19 @@ import (
 // Window is one window over one desk.
 type Window struct {
 	fyne.Window
-	desk    *desk.Desk
-	menu    *menu
-	strip   *strip
-	rail    *rail
-	board   *board
-	pager   *pager
-	turner  *turner
-	column  *column
-	remarks *remarks
-	title   *heading
-	welcome *welcome
+	desk     *desk.Desk
+	menu     *menu
+	strip    *strip
+	rail     *rail
+	board    *board
+	pager    *pager
+	turner   *turner
+	column   *column
+	remarks  *remarks
+	title    *heading
+	welcome  *welcome
+	question *question          // on top, nil for none
+	asking   *dialog.FileDialog // the toolkit's own question, nil while none is open
 }
 
 // New returns a window that shows what is on the desk.
@@ -109,8 +112,12 @@ func (w *Window) pick(at geometry.Point) bool {
 	return true
 }
 
-// escape ends what is going on: a drag, or picking points.
+// escape ends what is going on: a question for a file, a drag, or picking points.
 func (w *Window) escape() {
+	if w.asking != nil {
+		w.asking.Dismiss()
+		return
+	}
 	w.board.grips.letGo()
 	w.desk.PutBack()
 	w.desk.StopPicking()
@@ -118,8 +125,13 @@ func (w *Window) escape() {
 
 // turn looks at the next page or part, or at the last one.
 func (w *Window) turn(e *fyne.KeyEvent) {
-	if e.Name == fyne.KeyEscape {
+	switch {
+	case w.question != nil:
+		w.question.typed(e)
+		return
+	case e.Name == fyne.KeyEscape:
 		w.escape()
+		return
 	}
 	by := map[fyne.KeyName]int{fyne.KeyPageDown: 1, fyne.KeyPageUp: -1}[e.Name]
 	switch {

@@ -36,12 +36,40 @@ func (d *Desk) Drawing() (drawing *render.Drawing, stale bool) {
 
 // Picture returns the small picture of a part, nil when there is none.
 func (d *Desk) Picture(part string) *render.Drawing {
-	if part == d.part && d.kindOf(part) == pair {
+	k := d.kindOf(part)
+	if part == d.part && k == pair {
 		return d.last[place{part, Depthing}].drawing
 	}
-	drawing, _ := d.drawn(part, shows(stepsOf[d.kindOf(part)]))
+	drawing, _ := d.drawn(part, shows(stepsOf[k]))
+	if k == train {
+		return d.circles(part, drawing)
+	}
 	return drawing
 }
+
+// circles returns the picture of a train: its pitch circles as lines that a small
+// picture keeps.
+func (d *Desk) circles(part string, view *render.Drawing) *render.Drawing {
+	if view == nil {
+		return nil
+	}
+	at, of := place{part, pictured}, d.result.Part(part)
+	if was := d.last[at]; was.from == of {
+		return was.drawing
+	}
+	small := &render.Drawing{Scale: view.Scale}
+	for _, it := range view.Items {
+		if it.Layer == render.LayerPitchCircle && len(it.Outlines) > 0 {
+			it.Layer, it.Pen = render.LayerTeeth, render.Thin
+			small.Add(it)
+		}
+	}
+	d.last[at] = drawn{from: of, drawing: small}
+	return small
+}
+
+// pictured stands for a step where there is a picture of its own.
+const pictured Step = "picture"
 
 func (d *Desk) drawn(part string, step Step) (*render.Drawing, bool) {
 	p, at := d.result.Part(part), place{part, step}

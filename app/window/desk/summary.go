@@ -1,6 +1,8 @@
 package desk
 
 import (
+	"strings"
+
 	"tipline/app/solve"
 	"tipline/geometry/measure"
 )
@@ -51,20 +53,28 @@ func (d *Desk) pairSummary(p *solve.Pair) string {
 		return d.words.Say("summary.no-mesh")
 	}
 	u := d.Style().Units
-	return d.words.Say("summary.pair", "centres", u.Fine(p.Turn.Centres), "ratio", u.Number(p.Turn.Mean, 3))
+	return d.words.Say("summary.pair", "centres", u.Fine(p.Turn.Centres), "ratio", d.plain(p.Turn.Mean, 3))
 }
 
 func (d *Desk) trainSummary(t *solve.Train) string {
 	if t.Way == nil {
 		return d.words.Say("summary.no-train")
 	}
-	u := d.Style().Units
 	ratio, _ := t.Way.Ratio.Float64()
 	if t.Beat == nil {
-		return d.words.Say("summary.train", "ratio", u.Number(ratio, 3))
+		return d.words.Say("summary.train", "ratio", d.plain(ratio, 3))
 	}
 	beats, _ := t.Beat.PerHour.Float64()
-	return d.words.Say("summary.beat", "ratio", u.Number(ratio, 3), "beats", u.Number(beats, 0), "pendulum", u.Length(t.Beat.Length))
+	return d.words.Say("summary.beat", "ratio", d.plain(ratio, 3), "beats", d.plain(beats, 1), "pendulum", d.Style().Units.Length(t.Beat.Length))
+}
+
+// plain writes a number with as many decimals, so many at most, as it needs.
+func (d *Desk) plain(v float64, decimals int) string {
+	text := d.Style().Units.Number(v, decimals)
+	if strings.ContainsAny(text, ".,") {
+		text = strings.TrimRight(strings.TrimRight(text, "0"), ".,")
+	}
+	return text
 }
 
 // Missing says why there is no drawing of a part; a job without parts says it

@@ -68,7 +68,7 @@ func (d *Desk) meshTable(p *solve.Pair) Table {
 	for _, row := range []struct{ name, value string }{
 		{"centres", u.Fine(t.Centres)},
 		{"nominal", u.Fine(p.Nominal)},
-		{"ratio", u.Number(t.Mean, 3) + " : 1"},
+		{"ratio", d.plain(t.Mean, 3) + " : 1"},
 		{"backlash", u.Fine(t.PitchPlay)},
 		{"contact", u.Number(t.Contact, 2)},
 		{"error", u.Number(100*t.WorstError, 2) + " %"},

@@ -1,0 +1,98 @@
+package window
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
+)
+
+// question is something asked over the window. Escape is its first answer, Return
+// its last unless the keyboard is on another.
+type question struct {
+	*dialog.CustomDialog
+	window  *Window
+	answers []*answer
+}
+
+// answer is a button of a question.
+type answer struct {
+	widget.Button
+	of *question
+}
+
+// ask puts a question; answers are added before it is shown.
+func (w *Window) ask(title string, content fyne.CanvasObject) *question {
+	return &question{CustomDialog: dialog.NewCustomWithoutButtons(w.desk.Words().Say(title), content, w.Window), window: w}
+}
+
+// offer adds an answer, which closes the question and then does something.
+func (q *question) offer(key string, do func()) *answer {
+	return q.offerOpen(key, func() { q.Hide(); do() })
+}
+
+// offerOpen adds an answer that leaves the question open.
+func (q *question) offerOpen(key string, do func()) *answer {
+	a := &answer{of: q}
+	a.Text, a.OnTapped = q.window.desk.Words().Say(key), do
+	a.ExtendBaseWidget(a)
+	q.answers = append(q.answers, a)
+	return a
+}
+
+// put shows the question, the keyboard on its last answer.
+func (q *question) put() {
+	last := q.answers[len(q.answers)-1]
+	last.Importance = widget.HighImportance
+	var shown []fyne.CanvasObject
+	for _, a := range q.answers {
+		shown = append(shown, a)
+	}
+	q.SetButtons(shown)
+	w := q.window
+	under := w.question
+	w.question = q
+	q.SetOnClosed(func() { w.question = under })
+	q.Show()
+	q.window.Canvas().Focus(last)
+}
+
+// typed answers with Escape or Return; false for any other key.
+func (q *question) typed(e *fyne.KeyEvent) bool {
+	switch e.Name {
+	case fyne.KeyEscape:
+		q.answers[0].OnTapped()
+	case fyne.KeyReturn, fyne.KeyEnter:
+		q.answers[len(q.answers)-1].OnTapped()
+	default:
+		return false
+	}
+	return true
+}
+
+func (a *answer) TypedKey(e *fyne.KeyEvent) {
+	switch {
+	case e.Name == fyne.KeyReturn || e.Name == fyne.KeyEnter:
+		a.OnTapped()
+	case !a.of.typed(e):
+		a.Button.TypedKey(e)
+	}
+}
+
+// answerEntry is a box to type in that answers its question.
+type answerEntry struct {
+	widget.Entry
+	of *question
+}
+
+func newAnswerEntry() *answerEntry {
+	e := &answerEntry{}
+	e.Wrapping, e.Scroll = fyne.TextWrapOff, fyne.ScrollHorizontalOnly
+	e.ExtendBaseWidget(e)
+	return e
+}
+
+func (e *answerEntry) TypedKey(k *fyne.KeyEvent) {
+	if !e.of.typed(k) {
+		e.Entry.TypedKey(k)
+	}
+}
