@@ -27,6 +27,9 @@ var typed = []string{
 	"../bit.png", "great, escape, nobody", "15, 16, 49", "0 0, 100 0", "1 2, 1 2", "{value}",
 }
 
+// noNumber is how what is no number is written, before its unit.
+const noNumber = "–( mm| in| µm| %| m | g|°)"
+
 // anyField draws a field, of a list's first few items where it stands in one.
 func anyField(t *rapid.T) geometry.Quantity {
 	field := string(rapid.SampledFrom(job.Fields()).Draw(t, "field").Path)
@@ -63,8 +66,7 @@ func TestAnyEditIsWorkedOut(t *testing.T) {
 			text := strings.ReplaceAll(f.Text, "{value}", "")
 			require.NotContains(t, text, "{", "%s", f.Code)
 			require.NotContains(t, text, "‹", "%s", f.Code)
-			require.NotContains(t, strings.ReplaceAll(text, "“NaN”", ""), "NaN", "%s", f.Code)
-			require.NotContains(t, strings.ReplaceAll(text, "“∞”", ""), "–", "%s: %s", f.Code, text)
+			require.NotRegexp(t, noNumber, text, f.Code)
 		}
 		_, err := json.Marshal(figures)
 		require.NoError(t, err)
