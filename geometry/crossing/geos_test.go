@@ -76,9 +76,9 @@ func thinnest(l Layout) float64 {
 		c := centreOf(l.HubRadius, l.RimRadius, s)
 		aslant := math.Abs(c.atRim.Y / c.atRim.X)
 		least -= math.Abs(taper) * max(s.ArmAtHub, s.ArmAtRim) * (1 + aslant)
-		least *= math.Cos(math.Atan(taper/2)) * (1 - math.Abs(taper))
+		least *= math.Cos(math.Atan(taper/2)) * max(0, 1-math.Abs(taper))
 	}
-	return least
+	return max(0, least)
 }
 
 func sawAgrees(t *testing.T, w Window, g *geos.Geom, allowance, tolerance float64, about ...any) {

@@ -138,6 +138,7 @@ func (t blame) bounded(b Blank, s Spec, does func(Spec) bool) (*geometry.Limit, 
 // thinnest arms, without fillets, sweep or outer edges of their own.
 func (s Spec) barest(b Blank) Spec {
 	s.Hub, _ = hubs(b)
+	s.Hub = max(s.Hub, MostArms*Least) // round which the thinnest arms find room
 	s.ArmAtRim, s.ArmAtHub, s.FilletAtRim, s.FilletAtHub = Least, Least, 0, 0
 	s.Sweep, s.Waist, s.WaistAt, s.OuterRadius = 0, Least, 0, 0
 	return s

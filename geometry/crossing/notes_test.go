@@ -72,6 +72,9 @@ func TestWhatWillGoWrongIsNoted(t *testing.T) {
 		{"nothing left to saw", func(s *Spec) { s.Allowance = 9 }, ofAllowance, "crossing.saw-line-vanishes"},
 		{"no room for any hole", func(s *Spec) { s.Allowance = 9 }, ofStartHole, "crossing.no-start-hole"},
 		{"hole too large", func(s *Spec) { s.StartHole = 20 }, ofStartHole, "crossing.start-hole-too-large"},
+		{"blade too coarse", func(s *Spec) { s.BladePitch = 0.9 }, ofBlade, "crossing.blade-too-coarse"},
+		{"thinner beyond the waist", func(s *Spec) { s.Style, s.Waist, s.WaistAt = Waisted, 1.6, 12 }, ofWaistAt, "crossing.waist-narrower-further-out"},
+		{"thinner before the waist", func(s *Spec) { s.Style, s.Waist, s.WaistAt = Waisted, 1.6, 22 }, ofWaistAt, "crossing.waist-narrower-further-in"},
 		{"arms meet", func(s *Spec) { s.ArmAtHub = 9 }, ofArmAtHub, "crossing.arms-meet-before-hub"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -109,4 +112,24 @@ func TestArmsOfTheNotedWidthReachTheHub(t *testing.T) {
 		inner = min(inner, v.Norm())
 	}
 	require.InDelta(t, l.HubRadius, inner, 1e-6)
+}
+
+// Where the note says the waist would be the narrowest place it is.
+func TestAtTheNotedPlaceTheWaistIsNarrowest(t *testing.T) {
+	b, s := regulator()
+	for _, at := range []float64{12, 22} {
+		s.Style, s.Waist, s.WaistAt = Waisted, 1.6, at
+		l := laid(t, b, s)
+		require.Less(t, l.Narrowest.Width, 1.599)
+		n := l.Notes[0]
+		s.WaistAt = n.Min
+		if n.Value > n.Max {
+			s.WaistAt = n.Max
+		}
+		l = laid(t, b, s)
+		require.Empty(t, l.Notes)
+		require.InDelta(t, 1.6, l.Narrowest.Width, 1e-9)
+		require.InDelta(t, s.WaistAt, l.Narrowest.Radius, 1e-6)
+		require.InDelta(t, 1.6*1.6, l.Narrowest.Area, 1e-8)
+	}
 }
