@@ -42,11 +42,11 @@ func (c *callouts) draw(b *Board, box geometry.Box) {
 			}
 		}
 		sort.SliceStable(column, func(i, j int) bool { return column[i].at.Y > column[j].at.Y })
-		heights := spread(column)
 		x := box.Min.X - c.past
 		if right {
 			x = box.Max.X + c.past
 		}
+		heights := cleared(b, column, x, spread(column))
 		for i, n := range column {
 			n.draw(b, geometry.Point{X: x, Y: heights[i]})
 		}
@@ -71,17 +71,69 @@ func spread(column []callout) []float64 {
 	return heights
 }
 
+// mostShift is how far a column of notes is moved up or down, in millimetres, to
+// stand clear of what is written already.
+const mostShift = 40
+
+// cleared moves a column's heights, together and as little as will do, so that no
+// note stands on a text of the drawing.
+func cleared(b *Board, column []callout, x float64, heights []float64) []float64 {
+	var written, notes []geometry.Box
+	for _, it := range b.Drawing.Items {
+		if it.Text != nil {
+			written = append(written, it.Text.Bounds().Grow(0.5))
+		}
+	}
+	for i, n := range column {
+		notes = append(notes, n.lettering(geometry.Point{X: x, Y: heights[i]}).Bounds())
+	}
+	moved := make([]float64, len(heights))
+	for step := range 2 * mostShift {
+		by := float64((step + 1) / 2)
+		if step%2 == 1 {
+			by = -by
+		}
+		free := true
+		for i, note := range notes {
+			moved[i] = heights[i] + by
+			up := geometry.Point{Y: by}
+			free = free && standsClear(written, geometry.Box{Min: note.Min.Add(up), Max: note.Max.Add(up)})
+		}
+		if free {
+			return moved
+		}
+	}
+	return heights
+}
+
+// standsClear reports whether none of the boxes reaches into a box.
+func standsClear(written []geometry.Box, box geometry.Box) bool {
+	for _, other := range written {
+		if other.Touches(box) {
+			return false
+		}
+	}
+	return true
+}
+
+// lettering returns what is written of a note at a place of its column.
+func (n callout) lettering(at geometry.Point) render.Text {
+	t := render.Text{At: at, Height: 2.5, Align: render.Right, Centred: true, String: n.text}
+	if n.right {
+		t.Align = render.Left
+	}
+	return t
+}
+
 // draw writes a note at a place of its column and leads it to its own.
 func (n callout) draw(b *Board, at geometry.Point) {
-	side, align := -1.0, render.Right
+	side := -1.0
 	if n.right {
-		side, align = 1, render.Left
+		side = 1
 	}
 	leader := Stroke{Layer: render.LayerDimensions, Quantity: n.quantity, Pen: render.Hair, Ink: n.ink}
 	elbow := geometry.Point{X: at.X - 4*side, Y: at.Y}
 	b.Line(leader, geometry.Line{From: geometry.Point{X: at.X - 1.2*side, Y: at.Y}, To: elbow}, geometry.Line{From: elbow, To: n.at})
 	b.Circle(leader, n.at, dot)
-	b.Write(Stroke{Layer: render.LayerText, Quantity: n.quantity, Ink: n.ink}, render.Text{
-		At: at, Height: 2.5, Align: align, Centred: true, String: n.text,
-	})
+	b.Write(Stroke{Layer: render.LayerText, Quantity: n.quantity, Ink: n.ink}, n.lettering(at))
 }

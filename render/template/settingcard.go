@@ -65,9 +65,28 @@ func setOverKey(w Wheel) string {
 	return "cards.setting.set-over.left"
 }
 
-// settingBeside draws the form at depth over the teeth, no wider than the column.
+// Beside the steps the form is drawn no wider than the column and no higher than
+// leaves room for what is written below it, at the greatest scale that does.
+const (
+	besideWide = 52.0
+	besideHigh = swingDown - 6
+)
+
+// settingBeside draws the form at depth over the teeth.
 func settingBeside(w Wheel, s Style) *render.Drawing {
-	e := newEnlargement(w, s, viewScale(w.Cut.Form.StockWidth, 52))
+	scale := viewScale(w.Cut.Form.StockWidth, besideWide)
+	for {
+		d := formAtDepth(w, s, scale)
+		if scale <= leastScale || d.Bounds().Height() <= besideHigh {
+			return d
+		}
+		scale /= 2
+	}
+}
+
+// formAtDepth draws the form at depth over the teeth at a scale, with its set-over.
+func formAtDepth(w Wheel, s Style, scale float64) *render.Drawing {
+	e := newEnlargement(w, s, scale)
 	e.teethLeft(w, 12)
 	e.form()
 	for _, r := range []float64{w.Cut.TipRadius, w.Cut.RootRadius} {

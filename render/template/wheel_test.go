@@ -95,6 +95,7 @@ func everyDrawing(t testing.TB, w Wheel, s Style) map[string]*render.Drawing {
 		"crossing":       func() (*render.Drawing, error) { return Crossing(w, s) },
 		"grinding":       func() (*render.Drawing, error) { return Grinding(w, s, 10) },
 		"grinding 1:1":   func() (*render.Drawing, error) { return Grinding(w, s, 1) },
+		"clearance face": func() (*render.Drawing, error) { return GrindingSide(w, s, 10, ClearanceFace) },
 		"grinding 20:1":  func() (*render.Drawing, error) { return Grinding(w, s, 20) },
 		"blank":          func() (*render.Drawing, error) { return Blank(w, s) },
 		"cutter":         func() (*render.Drawing, error) { return CutterView(w, s) },
