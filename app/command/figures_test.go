@@ -82,7 +82,7 @@ func TestHeelLimitWhereThereIsOne(t *testing.T) {
 	cutter := figuresOf(t, jobFile(t, short)).wheel(t, "escape").at("cutter")
 	require.Greater(t, cutter["heel_limit_mm"], 0.0)
 	require.Less(t, cutter["heel_limit_mm"], cutter["usable_thickness_mm"])
-	require.Greater(t, cutter["least_swing_mm"], 4.0)
+	require.Greater(t, cutter["swing_needed_mm"], 4.0)
 }
 
 // What follows from the plan's numbers by one line of arithmetic.

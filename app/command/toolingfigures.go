@@ -19,12 +19,12 @@ type CutterFigures struct {
 	UsableThickness *float64 `json:"usable_thickness_mm,omitempty"`
 	SmallestConcave *float64 `json:"smallest_concave_radius_mm,omitempty"`
 
-	LeastClearance *float64       `json:"least_clearance_deg,omitempty"` // where the heel rubs, what would do
-	LeastSwing     *float64       `json:"least_swing_mm,omitempty"`      // likewise
-	SideClearance  *float64       `json:"side_clearance_deg,omitempty"`  // the least, on a bit ground by a formed wheel
-	CuttingSpeed   []float64      `json:"cutting_speed_m_min,omitempty"` // from, to
-	SpindleSpeed   []float64      `json:"spindle_speed_rpm,omitempty"`   // likewise
-	Ground         *GroundFigures `json:"ground,omitempty"`
+	ClearanceNeeded *float64       `json:"clearance_needed_deg,omitempty"` // where the heel rubs, what would do
+	SwingNeeded     *float64       `json:"swing_needed_mm,omitempty"`      // likewise
+	SideClearance   *float64       `json:"side_clearance_deg,omitempty"`   // the least, on a bit ground by a formed wheel
+	CuttingSpeed    []float64      `json:"cutting_speed_m_min,omitempty"`  // from, to
+	SpindleSpeed    []float64      `json:"spindle_speed_rpm,omitempty"`    // likewise
+	Ground          *GroundFigures `json:"ground,omitempty"`
 }
 
 // GroundFigures are what the bit cuts as it was measured. Places are x across and
@@ -66,7 +66,7 @@ func cutterFigures(t *solve.Tooling, pointed bool) *CutterFigures {
 		f.UsableThickness, f.SmallestConcave = &r.UsableThickness, some(r.SmallestConcave)
 		f.HeelLimit = some(r.HeelLimit)
 		if r.HeelLimit > 0 {
-			f.LeastSwing, f.LeastClearance = some(r.LeastSwing), some(t.Clears.Degrees())
+			f.SwingNeeded, f.ClearanceNeeded = some(r.LeastSwing), some(t.Clears.Degrees())
 		}
 	}
 	if t.Formed && t.Relief != nil {
