@@ -50,7 +50,7 @@ func (l Layout) metal() metal {
 	return m
 }
 
-// edge returns how far the place lies from the nearest edge of the metal; negative
+// edge returns how far the place lies from the nearest edge of the metal; 0 or less
 // outside it.
 func (m metal) edge(p geometry.Point) float64 {
 	from := p.Norm()
@@ -58,16 +58,18 @@ func (m metal) edge(p geometry.Point) float64 {
 	if m.bore == 0 {
 		least = m.root - from
 	}
+	if least <= 0 {
+		return least
+	}
 	for i, w := range m.windows {
-		if !m.boxes[i].Grow(max(0, least)).Contains(p) {
+		if !m.boxes[i].Grow(least).Contains(p) {
 			continue
 		}
-		near, _ := w.Nearest(p)
-		d := p.Dist(near)
 		if w.Contains(p) {
-			d = -d
+			return min(least, 0)
 		}
-		least = min(least, d)
+		near, _ := w.Nearest(p)
+		least = min(least, p.Dist(near))
 	}
 	for _, h := range m.holes {
 		least = min(least, p.Dist(h.Centre())-h.Diameter/2)

@@ -109,6 +109,9 @@ func (l Layout) window(p pattern, j int) Window {
 		Area:    p.area,
 		Chord:   chord(l.Blank.TipRadius, between(l.Arms, j)),
 	}
+	if len(p.saw) == 0 && l.Spec.Allowance == 0 {
+		w.Cut = w.Outline.Length()
+	}
 	for _, line := range p.saw {
 		w.SawLine = append(w.SawLine, line.Rotate(axis))
 		w.Cut += line.Length()

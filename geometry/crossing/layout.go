@@ -33,7 +33,7 @@ type Window struct {
 	StartHole geometry.Outline   // a circle; empty when none fits
 	Start     geometry.Point     // its centre
 	Area      float64            // mm²
-	Cut       float64            // how far the saw goes round: the saw lines' length, mm
+	Cut       float64            // how far the saw goes: round the saw lines, or the window where nothing is left for filing, mm
 	Chord     float64            // dividers from arm j's tip to arm j+1's, mm
 }
 
