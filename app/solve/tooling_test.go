@@ -173,7 +173,7 @@ func TestBadBits(t *testing.T) {
 		{"no x", "cutter.bit.chain[1].x", "", "cutter.bit.chain[1].x", "still empty"},
 		{"no number", "cutter.bit.chain[2].y", "low", "cutter.bit.chain[2].y", "“low”"},
 		{"too far", "cutter.bit.chain[2].y", "9 m", "cutter.bit.chain[2].y", ""},
-		{"radius too small", "cutter.bit.chain[3].radius", "1 mm", "cutter.bit.chain[3].radius", "at least half"},
+		{"radius too small", "cutter.bit.chain[3].radius", "1 mm", "cutter.bit.chain[3].radius", "at least 3.40 mm"}, // half of √(4.6² + 5²)
 		{"corners coincide", "cutter.bit.chain[2].x", "0", "cutter.bit.chain[2].x", "Take one of them out"},
 		{"crosses itself", "cutter.bit.chain[0].x", "90 mm", "cutter.bit.chain[3].x", "crosses itself"},
 		{"ends in the blank", "cutter.bit.chain[3].y", "0.1 mm", "cutter.bit.chain[3].y", "further up"},
