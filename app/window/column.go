@@ -44,7 +44,7 @@ func newColumn(w *Window) *column {
 		box.New(layout.NewCustomPaddedVBoxLayout(2), c.head, c.summary.Container))
 	c.print = widget.NewButton(d.Words().Say("menu.print"), w.askPrint)
 	c.print.Importance = widget.HighImportance
-	c.CanvasObject = box.NewStack(sheetOf(panel), box.NewBorder(top, nil, nil, nil, c.scroll))
+	c.CanvasObject = box.NewStack(sheetOf(panel), box.NewBorder(top, nil, nil, nil, c.scroll), newRoller(c.scroll))
 	return c
 }
 

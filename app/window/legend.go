@@ -53,9 +53,11 @@ func (l *legend) frame(focus bool) {
 func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 	l.bar = screen.Bar{}
 	message, zoom, length := "", "", ""
-	if d == nil {
+	switch {
+	case l.desk.Prompt() != "":
+	case d == nil:
 		message = l.desk.Missing()
-	} else if !v.Blank() {
+	case !v.Blank():
 		perUnit, unit := l.desk.Unit()
 		l.bar = screen.BarOf(d, v, perUnit, longest)
 		length = l.desk.Style().Units.Number(l.bar.Length, 0) + " " + unit
@@ -87,7 +89,7 @@ func (l legendLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	put(l.length, 22+float32(l.bar.Pixels)+8, s.Height-29, 90, 18)
 	put(l.tag.Container, 0, 0, s.Width, s.Height)
 	put(l.zoom, s.Width/2, s.Height-29, s.Width/2-20, 18)
-	put(l.prompt.Container, 0, 0, s.Width, 54)
+	put(l.prompt.Container, 0, s.Height-legendHeight, s.Width, legendHeight-6)
 	width := min(s.Width-60, 460)
 	put(l.message.Container, (s.Width-width)/2, s.Height/2-30, width, 60)
 }

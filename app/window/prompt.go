@@ -5,7 +5,7 @@ import (
 	"fyne.io/fyne/v2/canvas"
 )
 
-// prompt is a line over the drawing that says what to click.
+// prompt is a line at the foot of the drawing that says what to click.
 type prompt struct {
 	*fyne.Container
 	ground *canvas.Rectangle
@@ -36,6 +36,6 @@ func (promptLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize
 
 func (l promptLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	width := min(l.text.MinSize().Width+30, s.Width-20)
-	put(l.ground, (s.Width-width)/2, 12, width, 32)
-	put(l.text, (s.Width-width)/2, 12, width, 32)
+	put(l.ground, (s.Width-width)/2, 0, width, s.Height)
+	put(l.text, (s.Width-width)/2, 0, width, s.Height)
 }

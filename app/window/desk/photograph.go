@@ -25,7 +25,7 @@ func (d *Desk) PhotographFields() []Field {
 		return nil
 	}
 	var fs []Field
-	for _, path := range []geometry.Quantity{photographFile, "cutter.bit.photograph.distance", "cutter.bit.photograph.points",
+	for _, path := range []geometry.Quantity{photographFile, "cutter.bit.photograph.points", "cutter.bit.photograph.distance",
 		"cutter.bit.photograph.edge", "cutter.bit.photograph.origin"} {
 		fs = append(fs, d.field(d.part, path))
 	}

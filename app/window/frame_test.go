@@ -1,0 +1,70 @@
+package window
+
+import (
+	"path/filepath"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/test"
+	"github.com/stretchr/testify/require"
+
+	"tipline/app/window/desk"
+	"tipline/assets/samples"
+	"tipline/assets/words"
+	"tipline/geometry"
+)
+
+// What a live frame costs on the sample job at 1280 by 720: from the key or the
+// pointer's move until the window knows what to show, and the drawing painted.
+func BenchmarkLiveFrame(b *testing.B) {
+	for _, row := range []struct {
+		name, part string
+		step       desk.Step
+		act        func(w *Window) func(i int)
+	}{
+		{"rim typed", "great", desk.Crossing, typing("crossing.rim", "4 mm", "4.1 mm")},
+		{"teeth typed", "great", desk.Blank, typing("teeth.module", "1 mm", "1.01 mm")},
+		{"back radius typed", "escape", desk.Cutter, typing("teeth.back_radius", "6.3 mm", "6.4 mm")},
+		{"rim dragged", "great", desk.Crossing, dragging("crossing.rim")},
+		{"pair turned", "great-centre", desk.Depthing, func(w *Window) func(int) {
+			return func(i int) { w.turner.slider.SetValue(float64(i%turns) / turns) }
+		}},
+		{"centres typed", "great-centre", desk.Depthing, typing("centres", "48 mm", "48.1 mm")},
+	} {
+		b.Run(row.name, func(b *testing.B) {
+			app := test.NewApp()
+			defer app.Quit()
+			d := desk.New(words.English(), desk.Recent{File: filepath.Join(b.TempDir(), "recent")})
+			require.NoError(b, d.OpenSample(samples.First))
+			w := New(app, d)
+			w.Resize(fyne.NewSize(1280, 720))
+			d.Choose(row.part)
+			d.Go(row.step)
+			act, s, i := row.act(w), w.board.Size(), 0
+			for b.Loop() {
+				act(i)
+				w.board.paint(int(s.Width), int(s.Height))
+				i++
+			}
+		})
+	}
+}
+
+func typing(field geometry.Quantity, texts ...string) func(*Window) func(int) {
+	return func(w *Window) func(int) {
+		return func(i int) { w.column.row(field).entry.SetText(texts[i%len(texts)]) }
+	}
+}
+
+func dragging(field geometry.Quantity) func(*Window) func(int) {
+	return func(w *Window) func(int) {
+		p, _ := w.board.grips.place(w.board.view, field)
+		at := fyne.NewPos(float32(p.X), float32(p.Y))
+		w.board.MouseDown(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: at}, Button: desktop.MouseButtonPrimary})
+		return func(i int) {
+			to := at.AddXY(0, float32(i%10))
+			w.board.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: to}})
+		}
+	}
+}
