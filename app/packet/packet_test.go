@@ -3,6 +3,7 @@ package packet_test
 import (
 	"bytes"
 	"context"
+	"fmt"
 	"io"
 	"slices"
 	"strings"
@@ -167,6 +168,28 @@ func TestCoverSpeaksOfEveryPart(t *testing.T) {
 	sound := front(build(t, j, options(t, j)))
 	for _, text := range []string{"Pairs in mesh", "Great wheel – Centre pinion", "48.000 mm", "7 : 1", "Third pinion"} {
 		require.True(t, says(sound, text), text)
+	}
+}
+
+// A lantern pinion of whatever size a clock has takes one sheet for its shrouds.
+func TestShroudsTakeOneSheet(t *testing.T) {
+	for _, leaves := range []int{6, 8, 11, 16, 30, 60} {
+		for _, module := range []float64{0.3, 0.6, 1, 1.5} {
+			if float64(leaves)*module > 45 {
+				continue
+			}
+			j, err := job.Read(strings.NewReader(fmt.Sprintf(`{"tipline": 1, "pinions": [{"id": "p", "form": "lantern", "leaves": %d, "module": %g}]}`, leaves, module)))
+			require.NoError(t, err)
+			r := solve.Solve(context.Background(), j)
+			for _, paper := range []string{"a4", "letter"} {
+				o := options(t, j)
+				o.Paper, err = sheet.ParsePaper(paper)
+				require.NoError(t, err)
+				doc, err := packet.One(r, r.Pinions[0], packet.Shroud, 1, o)
+				require.NoError(t, err)
+				require.Len(t, doc.Pages, 1, "%d trundles of module %v on %s", leaves, module, paper)
+			}
+		}
 	}
 }
 

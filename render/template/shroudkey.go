@@ -12,9 +12,9 @@ import (
 // lines, so that no other program takes them for the work. Nil where the shroud is
 // large enough to be read as it is.
 func shroudKey(w Wheel, s Style) *Board {
-	const widest = 62.0
+	const widest, readable = 62.0, 20.0
 	k := viewScale(w.Lantern.Shroud, widest)
-	if k < 2 {
+	if k < 2 || w.Lantern.Shroud > readable {
 		return nil
 	}
 	b := NewBoard(w.ID, s)
