@@ -12,7 +12,8 @@ type Row struct {
 }
 
 // Compare works out the same crossing with each of these counts of arms, without
-// windows to draw.
+// windows to draw. The maker's own holes are weighed; whether they find metal among
+// that many arms is for Lay to say.
 func Compare(b Blank, s Spec, counts []int) []Row {
 	b = b.Weighed()
 	rows := make([]Row, len(counts))
