@@ -11,30 +11,43 @@ import (
 	"tipline/geometry/crossing"
 )
 
-// solveCrossing lays the crossing out.
+// solveCrossing lays the crossing out, without the screws' holes; a wheel that is
+// not crossed is weighed as it is.
 func (w *Wheel) solveCrossing(r *reader) {
-	c := w.Part.Crossing
-	if c == nil || w.Teeth == nil {
-		return
-	}
 	mark := len(r.findings)
-	there := r.need(map[geometry.Quantity]job.Value{
-		"crossing.arms": c.Arms, "crossing.rim": c.Rim, "crossing.hub": c.Hub,
-		"crossing.arm_at_rim": c.ArmAtRim, "crossing.arm_at_hub": c.ArmAtHub, "thickness": w.Part.Thickness,
-	})
-	spec := w.crossingSpec(r)
-	if !there || !r.sound(mark) || w.Thickness == 0 || w.Material.Name == "" {
+	w.spec.Additions = r.additions(w.Part.Additions)
+	if c := w.Part.Crossing; c != nil {
+		r.need(map[geometry.Quantity]job.Value{
+			"crossing.arms": c.Arms, "crossing.rim": c.Rim, "crossing.hub": c.Hub,
+			"crossing.arm_at_rim": c.ArmAtRim, "crossing.arm_at_hub": c.ArmAtHub, "thickness": w.Part.Thickness,
+		})
+		additions := w.spec.Additions
+		w.spec = w.crossingSpec(r, c)
+		w.spec.Additions = additions
+	}
+	if w.Teeth == nil || w.Thickness == 0 || w.Material.Name == "" || !r.sound(mark) {
 		return
 	}
-	l, err := crossing.Lay(w.crossingBlank(), spec)
-	if r.fail("crossing.arms", err) {
-		return
-	}
-	w.Crossing = &l
-	w.crossingFindings(r)
+	r.fail("crossing.arms", w.lay(nil))
 }
 
-func (w *Wheel) crossingBlank() crossing.Blank {
+// lay lays the crossing out, or weighs the wheel that is not crossed, with the
+// screws' holes. What stands already is left where it fails.
+func (w *Wheel) lay(screws []crossing.Hole) error {
+	spec, lay, into := w.spec, crossing.Solid, &w.Uncrossed
+	if w.Part.Crossing != nil {
+		lay, into = crossing.Lay, &w.Crossing
+	}
+	spec.Screws = screws
+	l, err := lay(w.blank(), spec)
+	if err == nil {
+		*into = &l
+	}
+	return err
+}
+
+// blank returns what the crossing is cut in.
+func (w *Wheel) blank() crossing.Blank {
 	return crossing.Blank{
 		Count: w.Teeth.Count, TipRadius: w.Teeth.TipRadius, RootRadius: w.Teeth.RootRadius,
 		Bore: w.Bore, Outline: w.Teeth.Solid(), Thickness: w.Thickness,
@@ -42,33 +55,54 @@ func (w *Wheel) crossingBlank() crossing.Blank {
 	}
 }
 
-func (w *Wheel) crossingSpec(r *reader) crossing.Spec {
-	c := w.Part.Crossing
-	if r.choice("crossing.style", c.Style, "straight") != "straight" && !c.Style.Empty() {
-		r.find(Error, "crossing.style", "crossing.style-not-yet", text("read", c.Style.Text))
-	}
+func (w *Wheel) crossingSpec(r *reader, c *job.Crossing) crossing.Spec {
 	w.Blade = bladeOf(r, c.Blade)
-	return crossing.Spec{
-		Arms:         r.count("crossing.arms", c.Arms, 0),
-		Placing:      crossing.Placing(r.choice("crossing.placing", c.Placing, string(crossing.OnTips))),
-		Rim:          r.length("crossing.rim", c.Rim, 0),
-		Hub:          r.length("crossing.hub", c.Hub, 0),
-		ArmAtRim:     r.length("crossing.arm_at_rim", c.ArmAtRim, 0),
-		ArmAtHub:     r.length("crossing.arm_at_hub", c.ArmAtHub, 0),
-		FilletAtRim:  r.length("crossing.fillet_at_rim", c.FilletAtRim, 0),
-		FilletAtHub:  r.length("crossing.fillet_at_hub", c.FilletAtHub, 0),
-		Allowance:    r.length("crossing.allowance", c.Allowance, 0),
-		StartHole:    r.length("crossing.start_hole", c.StartHole, w.Blade.StartHole),
-		BladeTurning: turning(w.Blade),
+	s := crossing.Spec{
+		Arms:        r.count("crossing.arms", c.Arms, 0),
+		Placing:     crossing.Placing(r.choice("crossing.placing", c.Placing, string(crossing.OnTips))),
+		Style:       crossing.Style(r.choice("crossing.style", c.Style, string(crossing.Straight))),
+		Rim:         r.length("crossing.rim", c.Rim, 0),
+		Hub:         r.length("crossing.hub", c.Hub, 0),
+		ArmAtRim:    r.length("crossing.arm_at_rim", c.ArmAtRim, 0),
+		ArmAtHub:    r.length("crossing.arm_at_hub", c.ArmAtHub, 0),
+		FilletAtRim: r.length("crossing.fillet_at_rim", c.FilletAtRim, 0),
+		FilletAtHub: r.length("crossing.fillet_at_hub", c.FilletAtHub, 0),
+		OuterRadius: r.length("crossing.outer_radius", c.OuterRadius, 0),
+		Allowance:   r.length("crossing.allowance", c.Allowance, 0),
+		StartHole:   r.length("crossing.start_hole", c.StartHole, w.Blade.StartHole),
 	}
+	if w.Blade.Name != "" {
+		s.BladeTurning, s.BladePitch = w.Blade.Turning(), 25.4/w.Blade.TeethPerInch
+	}
+	r.styled(c, &s)
+	return s
 }
 
-// turning returns the least radius a blade turns in, 0 where none is named.
-func turning(b tables.Blade) float64 {
-	if b.Name == "" {
-		return 0
+// styled reads what one style of arm alone is made by, and says which of it another
+// style leaves unused.
+func (r *reader) styled(c *job.Crossing, s *crossing.Spec) {
+	for _, f := range []struct {
+		field geometry.Quantity
+		value job.Value
+		style crossing.Style
+		must  bool
+		read  func(geometry.Quantity, job.Value)
+	}{
+		{"crossing.sweep", c.Sweep, crossing.Swept, true,
+			func(q geometry.Quantity, v job.Value) { s.Sweep = r.angle(q, v, 0) }},
+		{"crossing.waist", c.Waist, crossing.Waisted, true,
+			func(q geometry.Quantity, v job.Value) { s.Waist = r.length(q, v, 0) }},
+		{"crossing.waist_at", c.WaistAt, crossing.Waisted, false,
+			func(q geometry.Quantity, v job.Value) { s.WaistAt = r.length(q, v, 0) }},
+	} {
+		switch {
+		case s.Style == f.style && f.value.Empty() && f.must:
+			r.missing(f.field)
+		case s.Style != f.style && s.Style != "" && !f.value.Empty():
+			r.find(Note, f.field, "crossing.style-unused", text("style", string(s.Style)), text("other", string(f.style)))
+		}
+		f.read(f.field, f.value)
 	}
-	return b.Turning()
 }
 
 func bladeOf(r *reader, v job.Value) tables.Blade {
@@ -86,14 +120,17 @@ func bladeOf(r *reader, v job.Value) tables.Blade {
 	return b
 }
 
-// crossingFindings says what is to be said of a crossing that can be made.
+// crossingFindings says what is to be said of a crossing that can be made, or of
+// the additions on a wheel that is not crossed.
 func (w *Wheel) crossingFindings(r *reader) {
 	l := w.Crossing
-	for _, note := range l.Notes {
-		f := fromError(r.part, "", note)
-		f.Severity = Caution
-		r.findings = append(r.findings, f)
+	if l == nil {
+		if w.Uncrossed != nil {
+			r.notes(w.Uncrossed.Notes)
+		}
+		return
 	}
+	r.notes(l.Notes)
 	if w.Teeth.Count%l.Spec.Arms != 0 {
 		w.dividesFinding(r)
 	}
@@ -101,6 +138,15 @@ func (w *Wheel) crossingFindings(r *reader) {
 		number("removed", l.RemovedShare, Percent), number("mass", l.Mass, Plain),
 		number("inertia", l.Inertia, Count), number("windup", l.WindUp, Plain))
 	w.armsFinding(r)
+}
+
+// notes keeps what geometry notes of a thing that can be made.
+func (r *reader) notes(notes []*geometry.Limit) {
+	for _, note := range notes {
+		f := fromError(r.part, "", note)
+		f.Severity = Caution
+		r.findings = append(r.findings, f)
+	}
 }
 
 // armsFinding says where the arms stand and how dividers step from one to the

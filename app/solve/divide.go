@@ -32,10 +32,44 @@ func (t *Tooling) solveDividing(r *reader, d *job.Dividing, count int, tipRadius
 		return
 	}
 	t.Dividing = &a
+	r.dividingFindings(a)
+}
+
+// dividingFindings says that no circle divides exactly, and how two moves would come
+// nearer.
+func (r *reader) dividingFindings(a dividing.Answer) {
 	if !a.Exact {
 		r.find(Caution, "dividing.circles", "dividing.inexact",
 			number("value", a.Error, Micrometre), number("circle", float64(a.Circle), Count))
 	}
+	if c := a.Compound; c != nil && c.Error < a.Error {
+		code := "dividing.compound"
+		if c.Exact {
+			code = "dividing.compound-exact"
+		}
+		r.find(Note, "dividing.circles", code, number("turns", float64(c.Turns), Count),
+			number("holes", float64(c.First.Holes), Count), number("circle", float64(c.First.Circle), Count),
+			number("then", float64(c.Second.Holes), Count), number("other", float64(c.Second.Circle), Count),
+			number("value", c.Error, Micrometre))
+		if c.Every > 1 {
+			r.find(Note, "dividing.circles", "dividing.compound-every", number("every", float64(c.Every), Count))
+		}
+	}
+}
+
+// oneWay is what every maker must mind at the crank, said once of a whole job; and
+// what comes with a second move that goes backwards.
+func oneWay(answers []*dividing.Answer) []Finding {
+	var fs []Finding
+	said := map[string]bool{}
+	for _, a := range answers {
+		for _, key := range a.Advice() {
+			if !said[key] {
+				said[key], fs = true, append(fs, Finding{Note, "", "", key, nil})
+			}
+		}
+	}
+	return fs
 }
 
 // counts reads a list of whole numbers.

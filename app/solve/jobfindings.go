@@ -1,15 +1,20 @@
 package solve
 
-import "tipline/app/job"
+import (
+	"tipline/app/job"
+	"tipline/geometry/dividing"
+)
 
-// jobFindings says what is to be said of the job itself, of its arbors, and of
-// pairs that stand on them as none can.
+// jobFindings says what is to be said of the job itself, of its arbors, of pairs
+// that stand on them as none can, and of wheels in several stacks.
 func (r *Result) jobFindings(w works) []Finding {
 	var fs []Finding
 	for _, field := range r.Job.UnknownFields() {
 		fs = append(fs, Finding{Note, "", "", "job.unknown-field", []Place{text("field", field)}})
 	}
 	fs = append(fs, arborFindings(r.Job.Arbors, w.made)...)
+	fs = append(fs, stackFindings(r.Stacks)...)
+	fs = append(fs, oneWay(r.answers())...)
 	for _, p := range w.stuck {
 		if p.Wheel != p.Pinion {
 			fs = append(fs, Finding{Error, p.ID(), "pinion", "pair.one-arbor",
@@ -37,4 +42,37 @@ func arborFindings(arbors []*job.Arbor, made map[string]Made) []Finding {
 		fs = append(fs, r.findings...)
 	}
 	return fs
+}
+
+// stackFindings says which wheels stand in a stack before too.
+func stackFindings(stacks []*Stack) []Finding {
+	var fs []Finding
+	in := map[*Wheel]*Stack{}
+	for _, s := range stacks {
+		for _, w := range s.bare {
+			if first := in[w]; w != nil && first != nil && first != s {
+				fs = append(fs, Finding{Caution, s.ID(), "wheels", "stack.elsewhere",
+					[]Place{text("part", w.Name()), text("stack", first.Name())}})
+			} else if w != nil {
+				in[w] = s
+			}
+		}
+	}
+	return fs
+}
+
+// answers returns how the parts that are divided are.
+func (r *Result) answers() []*dividing.Answer {
+	var all []*dividing.Answer
+	for _, w := range r.Wheels {
+		if w.Dividing != nil {
+			all = append(all, w.Dividing)
+		}
+	}
+	for _, p := range r.Pinions {
+		if p.Dividing != nil {
+			all = append(all, p.Dividing)
+		}
+	}
+	return all
 }

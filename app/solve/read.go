@@ -123,11 +123,19 @@ func (r *reader) need(fields map[geometry.Quantity]job.Value) bool {
 	for _, f := range job.Fields() {
 		v, asked := fields[f.Path]
 		if asked && v.Empty() {
-			r.find(Error, f.Path, "finding.missing")
+			r.missing(f.Path)
 			all = false
 		}
 	}
 	return all
+}
+
+// missing keeps a finding for a field left empty, once however many steps need it.
+func (r *reader) missing(field geometry.Quantity) {
+	said := func(f Finding) bool { return f.Field == field && f.Code == "finding.missing" }
+	if !slices.ContainsFunc(r.findings, said) {
+		r.find(Error, field, "finding.missing")
+	}
 }
 
 // sound reports whether no error has been found since the mark.

@@ -50,13 +50,16 @@ type Wheel struct {
 	Leaves    int     // of the pinion that train teeth are made for; 0 for other teeth
 	Trundle   float64 // diameter of the trundles that teeth for a lantern pinion are made for; 0 for other teeth
 	Tooling
-	Additions []crossing.Addition // the maker's own, those that can be read
 	Crossing  *crossing.Layout
 	Uncrossed *crossing.Layout // the weight of a wheel that is not crossed; nil where it is
 	Collet    mount.Collet     // zero where nothing is said of it
 	Mounting  *mount.Mounting  // on its own collet or its stack's, in the wheel's own coordinates
 	Stack     string           // the id of the stack whose mount is its own; empty for none
 	Findings  []Finding
+
+	spec   crossing.Spec // as asked, without the screws' holes
+	asked  asked         // its own mount
+	worked []Finding     // all that does not hang on the holes of a stack
 }
 
 // ID returns the wheel's id.
@@ -73,7 +76,7 @@ func (w *Wheel) Template() template.Wheel {
 	t := template.Wheel{
 		ID: w.Part.ID, Name: w.Part.Name, Hand: w.Hand, Bore: w.Bore, Thickness: w.Thickness, Oversize: w.Oversize,
 		Material: w.Material, Teeth: w.Teeth, Crossing: w.Crossing,
-		Additions: w.Additions, Collet: w.Collet, Mounting: w.Mounting,
+		Additions: w.spec.Additions, Collet: w.Collet, Mounting: w.Mounting,
 	}
 	if w.Mounting != nil {
 		t.Thread = w.Mounting.Screws.Thread

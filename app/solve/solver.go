@@ -17,12 +17,18 @@ type Solver struct {
 
 // memory is what was worked out, by what it was worked out from.
 type memory struct {
-	wheels  map[*job.Wheel]*Wheel
+	wheels  map[wheelKey]*Wheel // without the holes of their stacks
+	stacks  map[*job.Stack]*Stack
 	pinions map[pinionKey]*Pinion
 	pairs   map[pairKey]*Pair
 	meshes  map[meshKey]*Pair // by what the mesh alone hangs on
 	trains  map[trainKey]*Train
 	works   works // that the trains are made of
+}
+
+type wheelKey struct {
+	part    *job.Wheel
+	stacked bool
 }
 
 type pinionKey struct {
@@ -52,7 +58,7 @@ func (s *Solver) Solve(ctx context.Context, j *job.Job) *Result {
 	}
 	r, next := &Result{Job: j}, memory{}
 	unit := unitOf(j)
-	if !r.wheels(ctx, known, &next, unit) || !r.pinions(ctx, known, &next, unit) ||
+	if !r.wheels(ctx, known, &next, unit) || !r.stacks(ctx, known, &next, unit) || !r.pinions(ctx, known, &next, unit) ||
 		!r.pairs(ctx, known, &next, unit) || !r.trains(ctx, known, &next, unit) {
 		return nil
 	}
@@ -65,10 +71,16 @@ func (s *Solver) Solve(ctx context.Context, j *job.Job) *Result {
 }
 
 func (r *Result) wheels(ctx context.Context, known memory, next *memory, unit measure.Unit) bool {
+	stacked := map[string]bool{}
+	for _, s := range r.Job.Stacks {
+		for _, id := range s.Wheels {
+			stacked[id] = true
+		}
+	}
 	var ok bool
 	r.Wheels, next.wheels, ok = each(ctx, r.Job.Wheels, known.wheels,
-		func(w *job.Wheel) *job.Wheel { return w },
-		func(w *job.Wheel) *Wheel { return solveWheel(w, unit) })
+		func(w *job.Wheel) wheelKey { return wheelKey{w, stacked[w.ID]} },
+		func(w *job.Wheel) *Wheel { return solveWheel(w, unit, stacked[w.ID]) })
 	return ok
 }
 

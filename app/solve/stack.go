@@ -12,8 +12,10 @@ type Stack struct {
 	Part     *job.Stack
 	Wheels   []*Wheel // from the collet up, with the stack's holes in them
 	Collet   mount.Collet
-	Stacked  *mount.Stacked
+	Stacked  *mount.Stacked // without places where no screws hold it
 	Findings []Finding
+
+	bare []*Wheel // those it was worked out from, nil where the job has none
 }
 
 // ID returns the stack's id.

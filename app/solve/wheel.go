@@ -7,8 +7,9 @@ import (
 )
 
 // solveWheel works one wheel out, step by step in the order of the work. A step
-// that fails leaves the steps that do not need it standing.
-func solveWheel(part *job.Wheel, unit measure.Unit) *Wheel {
+// that fails leaves the steps that do not need it standing. One that belongs to a
+// stack is left without its holes: the stack drills it.
+func solveWheel(part *job.Wheel, unit measure.Unit, stacked bool) *Wheel {
 	r := &reader{part: part.ID, unit: unit}
 	w := &Wheel{Part: part}
 	w.solveBlank(r)
@@ -23,8 +24,16 @@ func solveWheel(part *job.Wheel, unit measure.Unit) *Wheel {
 		w.solveDividing(r, part.Dividing, w.Teeth.Count, w.Teeth.TipRadius)
 	}
 	w.solveCrossing(r)
-	w.Findings = sorted(r.findings)
+	w.solveMount(r, stacked)
+	w.worked = r.findings
+	w.say(r)
 	return w
+}
+
+// say puts together what there is to say of the wheel.
+func (w *Wheel) say(r *reader) {
+	w.crossingFindings(r)
+	w.Findings = sorted(r.findings)
 }
 
 // Pointed reports whether the cutter makes the teeth.

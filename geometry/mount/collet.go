@@ -48,8 +48,8 @@ type Screws struct {
 	Start  *geometry.Angle // the first, clockwise from 12 o'clock; midway between arms 0 and 1 where nil
 }
 
-// check refuses what no collet can be, alone or with a wheel of that bore.
-func (c Collet) check(bore float64) error {
+// Check refuses what no collet can be, alone or with a wheel of that bore.
+func (c Collet) Check(bore float64) error {
 	for _, l := range []struct {
 		of    geometry.Quantity
 		value float64

@@ -56,7 +56,7 @@ func fit(seats []Seat, c Collet, screws Screws) (Mounting, error) {
 		return Mounting{}, err
 	}
 	for _, s := range seats {
-		if err := c.check(s.Bore); err != nil {
+		if err := c.Check(s.Bore); err != nil {
 			return Mounting{}, err
 		}
 	}

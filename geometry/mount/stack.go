@@ -34,15 +34,31 @@ type Stacked struct {
 // none is given. The misplacement is how far to the side, in mm, the smaller
 // wheel's tips may come to stand at their circle. Refuses what Fit refuses.
 func Stack(wheels []Seat, tips []int, c Collet, screws Screws, misplacement float64) (Stacked, error) {
+	s, err := InLine(wheels, tips, misplacement)
+	if err != nil {
+		return Stacked{}, err
+	}
+	seats := make([]Seat, len(wheels))
+	for i, w := range wheels {
+		seats[i] = w.turned(s.Turns[i])
+	}
+	if s.Mounting, err = fit(seats, c, screws); err != nil {
+		return Stacked{}, err
+	}
+	s.Notes = s.Mounting.Notes
+	s.settle()
+	return s, nil
+}
+
+// InLine works out what Stack does of wheels that no screws hold: how they are
+// turned and what a misplacement makes of it, without holes and marks.
+func InLine(wheels []Seat, tips []int, misplacement float64) (Stacked, error) {
 	if err := checkStack(wheels, tips); err != nil {
 		return Stacked{}, err
 	}
 	s := Stacked{}
-	seats := make([]Seat, len(wheels))
 	for i, w := range wheels {
-		turn := turnOf(w, tips, i)
-		seats[i] = w.turned(turn)
-		s.Turns = append(s.Turns, turn)
+		s.Turns = append(s.Turns, turnOf(w, tips, i))
 		if w.Tip < wheels[s.Smaller].Tip {
 			s.Smaller = i
 		}
@@ -54,14 +70,8 @@ func Stack(wheels []Seat, tips []int, c Collet, screws Screws, misplacement floa
 	if !(misplacement >= 0 && misplacement <= small) {
 		return Stacked{}, geometry.Between("misplacement", ordinary(misplacement), 0, small, "mount.misplacement-value")
 	}
-	var err error
-	if s.Mounting, err = fit(seats, c, screws); err != nil {
-		return Stacked{}, err
-	}
 	s.Twist = geometry.Angle(misplacement / small)
 	s.Error = float64(s.Twist) * wheels[s.Larger].Tip / 2
-	s.Notes = s.Mounting.Notes
-	s.settle()
 	return s, nil
 }
 
