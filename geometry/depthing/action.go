@@ -50,9 +50,11 @@ func aside(b block, driver float64) float64 {
 }
 
 // end returns the driver's angle at which the pair's contact, followed on from
-// the line of centres, reaches the driver's tip or the two part.
+// the line of centres, reaches the driver's tip or the two part. Over a round top
+// it is at the tip for a moment only, and then on the tooth's other side.
 func (p *pairing) end(line float64) float64 {
-	runs := func(b block) bool { return b.ok && b.ahead.at.Norm() < p.tip-atTip }
+	flank := math.Copysign(1, p.meet(line).ahead.at.X)
+	runs := func(b block) bool { return b.ok && b.ahead.at.Norm() < p.tip-atTip && b.ahead.at.X*flank > 0 }
 	i := int(math.Floor(line/p.pitch*float64(p.steps))) + 1
 	for ; i < p.first+len(p.blocks); i++ {
 		if !runs(p.at(i)) {

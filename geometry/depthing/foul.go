@@ -8,8 +8,12 @@ import (
 
 // closestSteps is how many steps of a pitch are looked at to find the closest
 // centres: play changes smoothly over a pitch, and 200 steps miss the least of it
-// by a part in 40,000.
-const closestSteps = 200
+// by a part in 40,000. roughSteps, every fifth of them, come near it; what jams in
+// them jams in all.
+const (
+	closestSteps = 200
+	roughSteps   = closestSteps / 5
+)
 
 // Foul says why the turned pair jams and from which distance of centres on it
 // would not; nil where it does not jam.
@@ -43,22 +47,40 @@ func Closest(driver, follower Gear) (float64, error) {
 	a, b := driver.TipRadius(), follower.TipRadius()
 	low := math.Max(math.Max(a, b), math.Max(a+follower.Floor, b+driver.Floor)) + 1e-6
 	high := farthest(driver, follower) - 1e-6
-	turns := func(centres float64) bool {
-		t, err := Mesh(driver, follower, centres, closestSteps)
+	turns := func(centres float64, steps int) bool {
+		t, err := Mesh(driver, follower, centres, steps)
 		return err == nil && !t.Jams()
 	}
 	switch {
-	case low < high && turns(low):
+	case low < high && turns(low, closestSteps):
 		return low, nil
-	case low >= high || !turns(high):
+	case low >= high || !turns(high, closestSteps):
 		return 0, geometry.Between("centres", low, low, high, "depthing.never")
 	}
-	for high-low > 1e-3 {
-		if middle := (low + high) / 2; turns(middle) {
-			high = middle
+	low, rough := halved(low, high, func(c float64) bool { return turns(c, roughSteps) })
+	for step := closeEnough; rough < high; step *= 2 {
+		if turns(rough, closestSteps) {
+			high = rough
+			break
+		}
+		low, rough = rough, rough+step
+	}
+	_, high = halved(low, high, func(c float64) bool { return turns(c, closestSteps) })
+	return high, nil
+}
+
+// closeEnough is how near, in mm, the closest centres are found: 1 µm.
+const closeEnough = 1e-3
+
+// halved narrows a span, from where will fails to where it holds, until it is
+// close enough.
+func halved(fails, holds float64, will func(float64) bool) (low, high float64) {
+	for holds-fails > closeEnough {
+		if middle := (fails + holds) / 2; will(middle) {
+			holds = middle
 		} else {
-			low = middle
+			fails = middle
 		}
 	}
-	return high, nil
+	return fails, holds
 }

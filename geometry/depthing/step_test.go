@@ -69,3 +69,26 @@ func BenchmarkMesh80And8InFull(b *testing.B) {
 		}
 	}
 }
+
+// A pinion's round top passes over the flank it drives in a moment; that is where
+// the recess ends, in however many steps the pitch is looked at.
+func TestTheRecessEndsAtARoundTop(t *testing.T) {
+	minute, cannon := made(t, 45, 15, 0.8)
+	var ends []geometry.Angle
+	for _, steps := range []int{100, 500, 5000} {
+		turn, err := Mesh(cannon, minute, 24, steps)
+		require.NoError(t, err)
+		ends = append(ends, turn.Recess)
+	}
+	require.InDelta(t, float64(ends[2]), float64(ends[0]), 1e-6)
+	require.InDelta(t, float64(ends[2]), float64(ends[1]), 1e-6)
+}
+
+func BenchmarkClosest(b *testing.B) {
+	wheel, pinion := made(b, 80, 8, 1)
+	for b.Loop() {
+		if _, err := Closest(wheel, pinion); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
