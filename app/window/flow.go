@@ -16,6 +16,8 @@ type flow struct {
 	colour color.Color
 	bold   bool
 	width  float32 // it was last broken for
+	asked  float32 // the width last asked about
+	lines  int     // at that width
 	broken []string
 }
 
@@ -35,7 +37,7 @@ func (f *flow) set(text string, c color.Color) {
 	}
 	f.text, f.colour = text, c
 	width := f.width
-	f.width = 0
+	f.width, f.asked = 0, 0
 	f.lay(width)
 	f.Refresh()
 }
@@ -45,7 +47,10 @@ func (f *flow) tall(width float32) float32 {
 	if f.text == "" {
 		return 0
 	}
-	return float32(len(wrapped(f.text, f.size, f.style(), width))) * f.size * leading
+	if width != f.asked {
+		f.asked, f.lines = width, len(wrapped(f.text, f.size, f.style(), width))
+	}
+	return float32(f.lines) * f.size * leading
 }
 
 func (f *flow) style() fyne.TextStyle { return fyne.TextStyle{Bold: f.bold} }

@@ -13,7 +13,7 @@ type BitCorner struct{ X, Y, Radius Field }
 
 // HasBit reports whether the present step is one where a measured bit is typed.
 func (d *Desk) HasBit() bool {
-	t := tooling(d.result.Part(d.part))
+	t := tooling(d.of(d.part))
 	return d.at() == Cutter && t != nil && t.Cut != nil
 }
 
@@ -62,7 +62,7 @@ func (d *Desk) BitTrouble() string {
 // StartBit begins the measured bit with the corners of the wanted form, to be
 // changed to what is measured.
 func (d *Desk) StartBit() {
-	t := tooling(d.result.Part(d.part))
+	t := tooling(d.of(d.part))
 	if t == nil || t.Cut == nil {
 		return
 	}
@@ -104,7 +104,7 @@ func (d *Desk) with(j *job.Job, path geometry.Quantity, text string) *job.Job {
 func (d *Desk) AddCorner() {
 	n := len(d.Bit())
 	last, before := geometry.Point{}, geometry.Point{}
-	if t := tooling(d.result.Part(d.part)); n >= 2 && t != nil && t.Ground != nil {
+	if t := tooling(d.of(d.part)); n >= 2 && t != nil && t.Ground != nil {
 		edge := t.Ground.Form.Edge
 		up := geometry.Point{Y: t.BitBase}
 		last, before = edge.Vertex(edge.Len()).Point.Add(up), edge.Vertex(edge.Len()-1).Point.Add(up)

@@ -26,6 +26,7 @@ type Desk struct {
 	file    string // where the job is kept; empty until it is saved
 	solver  solve.Solver
 	result  *solve.Result
+	known   map[string]solve.Part // of the result, by id
 	part    string
 	step    Step // last gone to
 	turn    float64
@@ -57,8 +58,8 @@ func (d *Desk) lay(h *job.History, file string) {
 
 // work solves the job as it now stands and says that something changed.
 func (d *Desk) work() {
-	d.result = d.solver.Solve(context.Background(), d.Job())
-	if order := d.order(); d.result.Part(d.part) == nil {
+	d.solve()
+	if order := d.order(); d.of(d.part) == nil {
 		d.part = ""
 		if len(order) > 0 {
 			d.part = order[0]
@@ -66,6 +67,17 @@ func (d *Desk) work() {
 	}
 	d.Changed()
 }
+
+func (d *Desk) solve() {
+	d.result = d.solver.Solve(context.Background(), d.Job())
+	d.known = make(map[string]solve.Part)
+	for _, p := range d.result.Parts() {
+		d.known[p.ID()] = p
+	}
+}
+
+// of returns what a part comes to, nil for none of the id.
+func (d *Desk) of(id string) solve.Part { return d.known[id] }
 
 // Words returns the catalogue the desk speaks with.
 func (d *Desk) Words() words.Words { return d.words }
@@ -91,7 +103,7 @@ func (d *Desk) Part() string { return d.part }
 
 // Choose looks at another part.
 func (d *Desk) Choose(part string) {
-	if part != d.part && d.result.Part(part) != nil {
+	if part != d.part && d.of(part) != nil {
 		d.leave()
 		d.part, d.turn = part, 0
 		d.Changed()
@@ -170,4 +182,7 @@ func (d *Desk) LitText() string {
 	return text
 }
 
-func (d *Desk) wheel() *solve.Wheel { return d.result.Wheel(d.part) }
+func (d *Desk) wheel() *solve.Wheel {
+	w, _ := d.of(d.part).(*solve.Wheel)
+	return w
+}

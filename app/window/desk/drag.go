@@ -11,7 +11,7 @@ import (
 // Handles returns the handles of the present drawing, none where the drawing is an
 // older one. What is solved for has none.
 func (d *Desk) Handles() []template.Handle {
-	made, ok := d.result.Part(d.part).(solve.Made)
+	made, ok := d.of(d.part).(solve.Made)
 	if _, stale := d.Drawing(); !ok || stale || d.picking != nil {
 		return nil
 	}

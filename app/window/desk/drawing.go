@@ -53,7 +53,7 @@ func (d *Desk) circles(part string, view *render.Drawing) *render.Drawing {
 	if view == nil {
 		return nil
 	}
-	at, of := place{part, pictured}, d.result.Part(part)
+	at, of := place{part, pictured}, d.of(part)
 	if was := d.last[at]; was.from == of {
 		return was.drawing
 	}
@@ -72,7 +72,7 @@ func (d *Desk) circles(part string, view *render.Drawing) *render.Drawing {
 const pictured Step = "picture"
 
 func (d *Desk) drawn(part string, step Step) (*render.Drawing, bool) {
-	p, at := d.result.Part(part), place{part, step}
+	p, at := d.of(part), place{part, step}
 	if p == nil {
 		return nil, false
 	}
@@ -81,7 +81,7 @@ func (d *Desk) drawn(part string, step Step) (*render.Drawing, bool) {
 		now.turn = d.turn
 	}
 	was := d.last[at]
-	if was.from == now.from && was.units == now.units && was.turn == now.turn {
+	if sameMesh(was.from, now.from) && was.units == now.units && was.turn == now.turn {
 		return was.drawing, was.stale
 	}
 	var err error
@@ -90,6 +90,14 @@ func (d *Desk) drawn(part string, step Step) (*render.Drawing, bool) {
 	}
 	d.last[at] = now
 	return now.drawing, now.stale
+}
+
+// sameMesh reports whether two parts are the same, or pairs that mesh as each other
+// do: then one drawing serves both.
+func sameMesh(a, b solve.Part) bool {
+	p, isPair := a.(*solve.Pair)
+	q, arePairs := b.(*solve.Pair)
+	return a == b || isPair && arePairs && p.Turn != nil && p.Turn == q.Turn
 }
 
 // lacking reports whether a wheel lacks what the step is about, though the rest

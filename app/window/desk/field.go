@@ -46,7 +46,7 @@ func (d *Desk) field(part string, path geometry.Quantity) Field {
 	f := Field{Part: part, Path: path, Label: d.words.Say("field." + string(path))}
 	f.Text, _ = d.Job().Text(part, path)
 	f.Empty = d.say("empty." + string(path))
-	if p, ok := d.result.Part(part).(*solve.Pair); ok && path == "centres" && p.Nominal > 0 {
+	if p, ok := d.of(part).(*solve.Pair); ok && path == "centres" && p.Nominal > 0 {
 		f.Empty = d.Style().Units.Length(p.Nominal)
 	}
 	f.Choices = d.choices(path, known, f.Text)

@@ -2,7 +2,6 @@ package desk
 
 import (
 	"bytes"
-	"context"
 	"os"
 	"path/filepath"
 	"strings"
@@ -60,7 +59,7 @@ func (d *Desk) SaveAs(name string) error {
 	d.history.Do(j)
 	d.file = name
 	d.history.MarkSaved()
-	d.result = d.solver.Solve(context.Background(), d.Job())
+	d.solve()
 	d.recent.Add(name)
 	d.Changed()
 	return nil

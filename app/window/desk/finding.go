@@ -104,7 +104,7 @@ func (d *Desk) Mark(s Step) Mark {
 }
 
 func (d *Desk) built(s Step) bool {
-	switch p := d.result.Part(d.part).(type) {
+	switch p := d.of(d.part).(type) {
 	case solve.Made:
 		return builtMade(p.Template(), s)
 	case *solve.Pair:
@@ -134,7 +134,7 @@ func builtMade(t template.Wheel, s Step) bool {
 // Trouble returns the gravest thing there is to say of a part, empty for nothing
 // graver than a note.
 func (d *Desk) Trouble(part string) solve.Severity {
-	p := d.result.Part(part)
+	p := d.of(part)
 	if p == nil {
 		return ""
 	}

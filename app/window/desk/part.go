@@ -24,7 +24,7 @@ const (
 
 // kindOf returns the kind of a part.
 func (d *Desk) kindOf(id string) kind {
-	switch p := d.result.Part(id).(type) {
+	switch p := d.of(id).(type) {
 	case *solve.Wheel:
 		return wheel
 	case *solve.Pinion:
@@ -83,7 +83,7 @@ func (d *Desk) order() []string { return idsOf(d.result.Parts()) }
 
 // Name returns what a part is called: a train by its ends, an arbor by its id.
 func (d *Desk) Name(id string) string {
-	switch p := d.result.Part(id).(type) {
+	switch p := d.of(id).(type) {
 	case nil:
 		return id
 	case *solve.Train:
@@ -158,7 +158,7 @@ func tooling(p solve.Part) *solve.Tooling {
 
 // cutterOf returns the cutter of a part as typed, nil where it has none.
 func (d *Desk) cutterOf(id string) *job.Cutter {
-	switch p := d.result.Part(id).(type) {
+	switch p := d.of(id).(type) {
 	case *solve.Wheel:
 		return p.Part.Cutter
 	case *solve.Pinion:

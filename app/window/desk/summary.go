@@ -13,7 +13,7 @@ func (d *Desk) Summary() string {
 	if d.at() == Paper {
 		return d.paperSummary()
 	}
-	switch p := d.result.Part(d.part).(type) {
+	switch p := d.of(d.part).(type) {
 	case nil:
 		return d.words.Say("summary.none")
 	case *solve.Pair:

@@ -20,7 +20,7 @@ type Table struct {
 
 // Tables returns what the present step tells in figures.
 func (d *Desk) Tables() []Table {
-	switch p := d.result.Part(d.part).(type) {
+	switch p := d.of(d.part).(type) {
 	case *solve.Wheel:
 		if d.at() == Crossing && p.Crossing != nil {
 			return []Table{d.compare(p)}
@@ -30,7 +30,7 @@ func (d *Desk) Tables() []Table {
 			return []Table{d.meshTable(p)}
 		}
 	}
-	if t := tooling(d.result.Part(d.part)); t != nil && d.at() == Cutter && t.Cut != nil {
+	if t := tooling(d.of(d.part)); t != nil && d.at() == Cutter && t.Cut != nil {
 		return []Table{d.depthTable(*t.Cut)}
 	}
 	return nil
