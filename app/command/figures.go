@@ -16,7 +16,7 @@ type Figures struct {
 	Pinions  []PinionFigures `json:"pinions"`
 	Pairs    []PairFigures   `json:"pairs"`
 	Trains   []TrainFigures  `json:"trains"`
-	Stacks   []struct{}      `json:"stacks"`
+	Stacks   []StackFigures  `json:"stacks"`
 	Findings []Finding       `json:"findings"`
 }
 
@@ -56,14 +56,15 @@ func (e Each) MarshalJSON() ([]byte, error) {
 }
 
 // FiguresOf gathers the figures of a job worked out. A part that could not be
-// built, a pair that does not turn and a train that leads nowhere are left out.
+// built, a pair that does not turn, a train that leads nowhere and a stack that
+// cannot be are left out.
 func FiguresOf(r *solve.Result, w words.Words) Figures {
 	return Figures{
 		Wheels:   gathered(r.Wheels, wheelFigures),
 		Pinions:  gathered(r.Pinions, pinionFigures),
 		Pairs:    gathered(r.Pairs, pairFigures),
 		Trains:   gathered(r.Trains, trainFigures),
-		Stacks:   []struct{}{},
+		Stacks:   gathered(r.Stacks, stackFigures),
 		Findings: findingsOf(r, w),
 	}
 }

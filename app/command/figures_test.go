@@ -54,7 +54,8 @@ func TestNamesOfTheFigures(t *testing.T) {
 	}, great.names())
 	require.ElementsMatch(t, []string{
 		"arm_tips", "arm_angles_deg", "window_area_mm2", "area_mm2", "mass_g", "inertia_g_mm2", "unbalance_g_mm",
-		"removed_share", "windup_um_per_n", "divider_chord_mm",
+		"removed_share", "windup_um_per_n", "divider_chord_mm", "cut_length_mm", "arm_narrowest_mm",
+		"arm_narrowest_radius_mm", "least_section_mm2", "uncrossed",
 	}, great.at("crossing").names())
 	require.ElementsMatch(t, []string{
 		"set_over_mm", "touch_height_mm", "infeed_mm", "root_radius_mm", "usable_thickness_mm",

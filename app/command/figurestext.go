@@ -27,7 +27,7 @@ const labelWidth = 30
 
 // figures prints every part's figures below its name.
 func (p printer) figures(r *solve.Result, f Figures) error {
-	for _, parts := range []any{f.Wheels, f.Pinions, f.Pairs, f.Trains} {
+	for _, parts := range []any{f.Wheels, f.Pinions, f.Pairs, f.Trains, f.Stacks} {
 		list := reflect.ValueOf(parts)
 		for i := range list.Len() {
 			id := list.Index(i).FieldByName("ID").String()
@@ -71,15 +71,27 @@ func (p printer) field(name string, v reflect.Value) error {
 	case name == "id" || empty(v):
 		return nil
 	case v.Kind() == reflect.Struct:
-		if _, err := fmt.Fprintf(p.out, "  %s\n", p.words.Say("figures."+name)); err != nil {
-			return err
+		return p.group(name, v)
+	case v.Kind() == reflect.Slice && v.Type().Elem().Kind() == reflect.Struct:
+		for i := range v.Len() {
+			if err := p.group(name, v.Index(i)); err != nil {
+				return err
+			}
 		}
-		return p.fields(v)
+		return nil
 	}
 	label := p.words.Say("figures." + name)
 	pad := strings.Repeat(" ", max(labelWidth-len([]rune(label)), 1))
 	_, err := fmt.Fprintf(p.out, "    %s%s%s\n", label, pad, p.value(name, v))
 	return err
+}
+
+// group prints figures that belong together below their name.
+func (p printer) group(name string, v reflect.Value) error {
+	if _, err := fmt.Fprintf(p.out, "  %s\n", p.words.Say("figures."+name)); err != nil {
+		return err
+	}
+	return p.fields(v)
 }
 
 // empty reports whether a text or list has nothing in it.

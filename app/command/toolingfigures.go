@@ -46,6 +46,20 @@ type DividingFigures struct {
 	Holes  int     `json:"holes"`
 	Circle *int    `json:"circle,omitempty"`
 	Error  float64 `json:"error_um"`
+
+	Compound *CompoundFigures `json:"compound,omitempty"` // where no circle is exact
+}
+
+// CompoundFigures are two moves on one plate: turns and holes by the crank over the
+// plate, then holes, less than nothing backwards, by plate and crank together.
+type CompoundFigures struct {
+	Turns      int     `json:"turns"`
+	Holes      int     `json:"holes"`
+	Circle     int     `json:"circle"`
+	ThenHoles  int     `json:"then_holes"`
+	ThenCircle int     `json:"then_circle"`
+	Every      int     `json:"every"` // teeth that a step leads on
+	Error      float64 `json:"error_um"`
 }
 
 // cutterFigures returns nil where no cutter was asked for or can be built. The land
@@ -101,6 +115,12 @@ func dividingFigures(a *dividing.Answer) *DividingFigures {
 	f := &DividingFigures{Turns: a.Turns, Holes: a.Holes, Error: a.Error}
 	if a.Circle != 0 {
 		f.Circle = &a.Circle
+	}
+	if c := a.Compound; c != nil {
+		f.Compound = &CompoundFigures{
+			Turns: c.Turns, Holes: c.First.Holes, Circle: c.First.Circle,
+			ThenHoles: c.Second.Holes, ThenCircle: c.Second.Circle, Every: c.Every, Error: c.Error,
+		}
 	}
 	return f
 }

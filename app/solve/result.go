@@ -68,6 +68,9 @@ func (w *Wheel) ID() string { return w.Part.ID }
 // Name returns what the wheel is called.
 func (w *Wheel) Name() string { return named(w.Part.Name, w.Part.ID) }
 
+// Additions returns the maker's own holes, circles, lines and notes.
+func (w *Wheel) Additions() []crossing.Addition { return w.spec.Additions }
+
 // Said returns what there is to say of the wheel.
 func (w *Wheel) Said() []Finding { return w.Findings }
 
