@@ -2,6 +2,7 @@ package solve
 
 import (
 	"context"
+	"fmt"
 	"slices"
 	"strings"
 
@@ -187,13 +188,13 @@ func (s *Stack) say(r *reader, m asked, misplacement float64) {
 
 // marksFinding says which dots keep the parts in order.
 func (s *Stack) marksFinding(r *reader) {
-	var dots []Place
+	var dots []string
 	for _, m := range s.Stacked.Marks {
 		if m.Part >= 0 {
-			dots = append(dots, text("", s.bare[m.Part].Name()), number("", float64(m.Dots), Count))
+			dots = append(dots, fmt.Sprintf("%s %d", s.bare[m.Part].Name(), m.Dots))
 		}
 	}
-	r.find(Note, "wheels", "stack.marks", several("dots", dots),
+	r.find(Note, "wheels", "stack.marks", text("dots", list(dots)),
 		number("at", float64(s.Stacked.Mounting.Places[0].Angle), Angle))
 }
 
