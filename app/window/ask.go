@@ -32,7 +32,7 @@ func (w *Window) careful(then func()) {
 // message gives a text the width of a question.
 func message(text *flow) fyne.CanvasObject {
 	const width = 420
-	return box.New(layout.NewGridWrapLayout(fyne.NewSize(width, text.tall(width))), text.Container)
+	return box.New(layout.NewGridWrapLayout(fyne.NewSize(width, text.tall(width)+12)), text.Container)
 }
 
 // quit closes the window, after asking.

@@ -55,6 +55,7 @@ func (b *board) show(key string, d *render.Drawing, lit screen.Lit, page geometr
 	fresh := b.drawing != d && !still
 	if key != b.key {
 		b.key, b.fitted, fresh = key, true, true
+		b.grips.letGo()
 	}
 	b.drawing, b.painter.Lit, b.painter.Sheet, b.painter.Printed = d, lit, page, page.Width() > 0
 	if b.fitted && fresh || b.view.Blank() {

@@ -83,8 +83,7 @@ func (g *grips) mark(i int, at screen.Pixel, s fyne.Size, corner float32, full b
 	if full {
 		r.FillColor = blue
 	}
-	const edge = 1.5 // of the board within its frame
-	put(r, x-gripSize/2+edge, y-gripSize/2+edge, gripSize, gripSize)
+	put(r, x-gripSize/2.0+frameWidth, y-gripSize/2.0+frameWidth, gripSize, gripSize)
 	g.Objects = append(g.Objects, r)
 }
 

@@ -32,6 +32,9 @@ func (plan) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	put(fields, right, top, sideWidth, low-top)
 }
 
+// frameWidth is how far the board stands within the frame that is drawn round it.
+const frameWidth = 1.5
+
 // inset keeps its things inside a border.
 type inset float32
 

@@ -42,7 +42,7 @@ func (t *tag) show(at screen.Pixel, ok bool) {
 	}
 	t.text.Text = text
 	width, high := t.text.MinSize().Width+18, float32(24)
-	x, y := float32(at.X), float32(at.Y)
+	x, y := float32(at.X)+frameWidth, float32(at.Y)+frameWidth
 	side, left := float32(1), x+stalkLength
 	if x < t.Size().Width/2 {
 		side, left = -1, x-stalkLength-width

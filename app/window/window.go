@@ -48,7 +48,7 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	w.title = newHeading()
 	w.menu = newMenu(w)
 	w.welcome = newWelcome(w)
-	drawing := box.NewStack(sheetOf(paper), &fyne.Container{Layout: inset(1.5), Objects: []fyne.CanvasObject{w.board}}, w.board.grips.Container, legend.Container, w.pager.Container, w.turner.Container, w.welcome.Container)
+	drawing := box.NewStack(sheetOf(paper), &fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board}}, w.board.grips.Container, legend.Container, w.pager.Container, w.turner.Container, w.welcome.Container)
 	w.SetContent(&fyne.Container{Layout: plan{}, Objects: []fyne.CanvasObject{
 		w.strip.Container, w.title.Container, w.rail.CanvasObject, drawing, w.remarks.CanvasObject, w.column.CanvasObject,
 	}})

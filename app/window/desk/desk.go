@@ -65,6 +65,9 @@ func (d *Desk) work() {
 			d.part = order[0]
 		}
 	}
+	if !d.HasPhotograph() {
+		d.picking = nil
+	}
 	d.Changed()
 }
 
@@ -132,6 +135,10 @@ func (d *Desk) Go(step Step) {
 
 // leave ends what was going on at a place.
 func (d *Desk) leave() {
+	if d.draft != nil {
+		d.draft = nil
+		d.solve()
+	}
 	d.lit, d.refused, d.picking = "", refused{}, nil
 	d.history.EndRun()
 }

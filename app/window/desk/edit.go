@@ -65,6 +65,7 @@ func (d *Desk) sentence(err error) string {
 // Undo goes back a step.
 func (d *Desk) Undo() {
 	if d.CanUndo() {
+		d.draft, d.refused = nil, refused{}
 		d.history.Undo()
 		d.work()
 	}
@@ -73,6 +74,7 @@ func (d *Desk) Undo() {
 // Redo goes forward again.
 func (d *Desk) Redo() {
 	if d.CanRedo() {
+		d.draft, d.refused = nil, refused{}
 		d.history.Redo()
 		d.work()
 	}

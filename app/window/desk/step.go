@@ -40,7 +40,7 @@ const MostSteps = 5
 // Steps lists the steps of the present part in the order of the work.
 func (d *Desk) Steps() []Step { return stepsOf[d.kindOf(d.part)] }
 
-// step returns the step that is looked at: the one gone to, or, where the present
+// at returns the step that is looked at: the one gone to, or, where the present
 // part has no such step, the one that shows the part itself.
 func (d *Desk) at() Step {
 	steps := d.Steps()

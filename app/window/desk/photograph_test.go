@@ -1,0 +1,79 @@
+package desk
+
+import (
+	"image"
+	"image/png"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tipline/geometry"
+)
+
+// scanned writes a grey picture of the size under a name in a folder of its own.
+func scanned(t *testing.T, name string, wide int) string {
+	file := filepath.Join(t.TempDir(), name)
+	f, err := os.Create(file)
+	require.NoError(t, err)
+	require.NoError(t, png.Encode(f, image.NewGray(image.Rect(0, 0, wide, 20))))
+	require.NoError(t, f.Close())
+	return file
+}
+
+// cutting returns a desk on the cutter of the escape wheel.
+func cutting(t *testing.T) *Desk {
+	d, _ := opened(t)
+	d.Choose("escape")
+	d.Go(Cutter)
+	return d
+}
+
+func TestAPhotographWaitsAmongTheProgramsFilesUntilTheJobIsSaved(t *testing.T) {
+	d := cutting(t)
+	require.NoError(t, d.UsePhotograph(scanned(t, "bit.png", 30)))
+	require.FileExists(t, filepath.Join(filepath.Dir(d.recent.File), "photographs", "bit.png"))
+	folder := t.TempDir()
+	require.NoFileExists(t, filepath.Join(folder, "bit.png"))
+	require.NoError(t, d.SaveAs(filepath.Join(folder, "job")))
+	require.FileExists(t, filepath.Join(folder, "bit.png"))
+	require.True(t, d.StartPicking())
+	d.StopPicking()
+	other := t.TempDir()
+	require.NoError(t, d.SaveAs(filepath.Join(other, "again")))
+	require.FileExists(t, filepath.Join(other, "bit.png"))
+}
+
+// A file that is there under the name is never written over.
+func TestPhotographsOfOneNameAreKeptApart(t *testing.T) {
+	d := cutting(t)
+	require.NoError(t, d.UsePhotograph(scanned(t, "bit.png", 30)))
+	folder := t.TempDir()
+	stranger := []byte("somebody's own")
+	require.NoError(t, os.WriteFile(filepath.Join(folder, "bit.png"), stranger, 0o600))
+	require.NoError(t, d.SaveAs(filepath.Join(folder, "job")))
+	text, _ := d.Job().Text("escape", photographFile)
+	require.Equal(t, "bit-2.png", text)
+	kept, err := os.ReadFile(filepath.Join(folder, "bit.png"))
+	require.NoError(t, err)
+	require.Equal(t, stranger, kept)
+	require.True(t, d.Saved())
+	require.NoError(t, d.UsePhotograph(scanned(t, "bit.png", 40)))
+	text, _ = d.Job().Text("escape", photographFile)
+	require.Equal(t, "bit-3.png", text)
+}
+
+func TestPickingStopsWhereThereIsNothingLeftToPickOn(t *testing.T) {
+	d := cutting(t)
+	require.NoError(t, d.UsePhotograph(scanned(t, "bit.png", 30)))
+	require.True(t, d.StartPicking())
+	d.Pick(geometry.Point{X: 20, Y: -20})
+	require.Equal(t, d.Words().Say("pick.2"), d.Prompt())
+	d.Undo()
+	require.Empty(t, d.Prompt())
+	d.Redo()
+	require.True(t, d.StartPicking())
+	d.Choose("great")
+	require.Empty(t, d.Prompt())
+}
