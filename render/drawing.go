@@ -143,6 +143,7 @@ type Text struct {
 	Centred bool           // At is half way up the capitals
 	Turn    geometry.Angle // of the baseline, anticlockwise
 	Bold    bool
+	Mirror  bool // written from right to left in mirrored letters, to be read in a mirror
 	String  string
 }
 
@@ -160,6 +161,25 @@ type Drawing struct {
 type Page struct {
 	Width, Height float64 // millimetres
 	Drawing       *Drawing
+	Stretch       Stretch
+}
+
+// Stretch is how many times longer than drawn a file makes everything on a page,
+// text too, across and up from the lower left corner, so that a printer that errs
+// the other way prints it true. Nought, as in the zero Stretch, counts as 1. The
+// sheet itself keeps its size.
+type Stretch struct{ X, Y float64 }
+
+// Factors returns the two factors, 1 where there is none.
+func (s Stretch) Factors() (x, y float64) {
+	x, y = s.X, s.Y
+	if x == 0 {
+		x = 1
+	}
+	if y == 0 {
+		y = 1
+	}
+	return x, y
 }
 
 // Document is what is printed.

@@ -70,8 +70,12 @@ func (it Item) dump() string {
 		dumpVertices(&b, c.Vertices())
 	}
 	if t := it.Text; t != nil {
-		fmt.Fprintf(&b, "  text %q at %.4f %.4f height %.4f turn %.4f° %v centred=%t bold=%t\n",
+		fmt.Fprintf(&b, "  text %q at %.4f %.4f height %.4f turn %.4f° %v centred=%t bold=%t",
 			t.String, plain(t.At.X), plain(t.At.Y), t.Height, plain(t.Turn.Degrees()), t.Align, t.Centred, t.Bold)
+		if t.Mirror {
+			b.WriteString(" mirrored")
+		}
+		b.WriteByte('\n')
 	}
 	return b.String()
 }

@@ -50,7 +50,19 @@ func (t Text) origin(width float64) geometry.Point {
 	if t.Centred {
 		back.Y = -t.Height / 2
 	}
-	return t.At.Add(back.Rotate(t.Turn))
+	along, up := t.Ways()
+	return t.At.Add(along.Times(back.X)).Add(up.Times(back.Y))
+}
+
+// Ways returns the unit vectors along the baseline, the way the text is written,
+// and up the letters.
+func (t Text) Ways() (along, up geometry.Point) {
+	along = geometry.Polar(1, t.Turn)
+	up = along.Left()
+	if t.Mirror {
+		along = along.Times(-1)
+	}
+	return along, up
 }
 
 // Bounds returns the box of the text's ink; a text without ink has the box of its
@@ -99,8 +111,8 @@ func (t Text) Glyphs() []Contour {
 type baseline struct{ start, along, up geometry.Point }
 
 func (t Text) baseline(width float64) baseline {
-	along := geometry.Polar(t.Height, t.Turn)
-	return baseline{t.origin(width), along, along.Left()}
+	along, up := t.Ways()
+	return baseline{t.origin(width), along.Times(t.Height), up.Times(t.Height)}
 }
 
 // letter returns the baseline from the letter on.

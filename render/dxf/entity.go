@@ -115,6 +115,9 @@ func (p *plotter) text(it *render.Item, t render.Text) {
 	p.name(1, ascii(t.String))
 	p.number(50, t.Turn.Turn().Degrees())
 	p.name(7, "STANDARD")
+	if t.Mirror {
+		p.whole(71, 2) // written backward
+	}
 	if t.Align == render.Left && !t.Centred {
 		return
 	}

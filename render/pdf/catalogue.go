@@ -2,6 +2,7 @@ package pdf
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"tipline/render"
@@ -13,9 +14,23 @@ func (b *book) layer(layer render.Layer) object {
 	if !ok {
 		o = b.file.reserve()
 		b.layers[layer] = o
-		b.order = append(b.order, layer)
+		if !slices.Contains(render.Layers(), layer) {
+			b.strange = append(b.strange, layer)
+		}
 	}
 	return o
+}
+
+// order returns the layers that were used as the viewer lists them: in the order
+// they are drawn.
+func (b *book) order() []render.Layer {
+	var used []render.Layer
+	for _, layer := range render.Layers() {
+		if _, ok := b.layers[layer]; ok {
+			used = append(used, layer)
+		}
+	}
+	return append(used, b.strange...)
 }
 
 // resourceName is what a page calls a font or a layer.
@@ -29,7 +44,7 @@ func (b *book) writeResources() {
 			fmt.Fprintf(&fonts, "/%s %d 0 R", resourceName(f.object), f.object)
 		}
 	}
-	for _, layer := range b.order {
+	for _, layer := range b.order() {
 		o := b.layers[layer]
 		fmt.Fprintf(&layers, "/%s %d 0 R", resourceName(o), o)
 	}
@@ -39,7 +54,7 @@ func (b *book) writeResources() {
 }
 
 func (b *book) writeLayers() {
-	for _, layer := range b.order {
+	for _, layer := range b.order() {
 		b.file.begin(b.layers[layer])
 		b.file.printf("<</Type/OCG/Name%s>>", text(string(layer)))
 		b.file.end()
@@ -54,7 +69,7 @@ func (b *book) writeCatalog(doc render.Document) {
 		language = "en"
 	}
 	var layers []object
-	for _, layer := range b.order {
+	for _, layer := range b.order() {
 		layers = append(layers, b.layers[layer])
 	}
 	all := references(layers)

@@ -20,10 +20,14 @@ type content struct {
 	err    error
 }
 
-// draw writes the drawing layer by layer.
-func (c *content) draw(d *render.Drawing) error {
+// draw writes the drawing layer by layer, stretched against the printer's error.
+func (c *content) draw(d *render.Drawing, against render.Stretch) error {
 	c.stroke, c.fill = color.RGBA{A: 0xFF}, color.RGBA{A: 0xFF} // black, as a page begins
-	c.printf("%.12f 0 0 %.12f 0 0 cm 1 j\n", pointsPerMM, pointsPerMM)
+	x, y := against.Factors()
+	if !(x > 0) || !(y > 0) || math.IsInf(x+y, 1) {
+		return fmt.Errorf("a page cannot be stretched %g × %g times", x, y)
+	}
+	c.printf("%.12f 0 0 %.12f 0 0 cm 1 j\n", pointsPerMM*x, pointsPerMM*y)
 	if d == nil {
 		return nil
 	}

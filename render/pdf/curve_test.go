@@ -40,11 +40,11 @@ func page(t *testing.T, file []byte) string {
 // readPaths reads the lines and curves of a page back, in millimetres.
 func readPaths(t *testing.T, page string) (lines []geometry.Line, curves []cubic) {
 	var stack []float64
-	var scale float64
+	var scale geometry.Point
 	var at, start geometry.Point
 	pop := func(i int) geometry.Point {
 		n := len(stack) - 2*i
-		return geometry.Point{X: stack[n], Y: stack[n+1]}.Times(scale * 25.4 / 72)
+		return geometry.Point{X: stack[n] * scale.X, Y: stack[n+1] * scale.Y}.Times(25.4 / 72)
 	}
 	for _, word := range strings.Fields(page) {
 		if v, err := strconv.ParseFloat(word, 64); err == nil {
@@ -53,8 +53,8 @@ func readPaths(t *testing.T, page string) (lines []geometry.Line, curves []cubic
 		}
 		switch word {
 		case "cm":
-			scale = stack[0]
-			require.Equal(t, []float64{scale, 0, 0, scale, 0, 0}, stack[:6])
+			scale = geometry.Point{X: stack[0], Y: stack[3]}
+			require.Equal(t, []float64{scale.X, 0, 0, scale.Y, 0, 0}, stack[:6])
 		case "m":
 			at, start = pop(1), pop(1)
 		case "l":

@@ -6,7 +6,6 @@ import (
 	"strings"
 	"unicode/utf16"
 
-	"tipline/geometry"
 	"tipline/render"
 )
 
@@ -56,9 +55,9 @@ func (c *content) text(t render.Text, ink render.Ink) {
 	c.printf("BT/%s ", resourceName(f.object))
 	c.numbers(t.Height * f.Em())
 	c.out = append(c.out, "Tf "...)
-	along := geometry.Polar(1, t.Turn)
+	along, up := t.Ways()
 	c.point(along)
-	c.point(along.Left())
+	c.point(up)
 	c.point(t.Origin())
 	c.out = append(c.out, "Tm["...)
 	c.letters(t, f)

@@ -12,6 +12,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"iter"
 	"math"
 
 	"tipline/render"
@@ -27,11 +28,23 @@ const pointsPerMM = 72 / 25.4
 // without size and a coordinate that is no number are refused, perhaps after
 // part has been written.
 func Write(w io.Writer, doc render.Document) error {
-	if len(doc.Pages) == 0 {
-		return errors.New("pdf: the document has no pages")
-	}
+	return WriteEach(w, doc, func(yield func(render.Page, error) bool) {
+		for _, page := range doc.Pages {
+			if !yield(page, nil) {
+				return
+			}
+		}
+	})
+}
+
+// WriteEach writes a document whose pages come one at a time: what Write does, but
+// a page is asked for when those before it are written, and of those it keeps
+// nothing but where they stand in the file and which letters they used. The pages
+// that doc itself holds are not looked at. An error that comes instead of a page
+// ends the writing and is returned.
+func WriteEach(w io.Writer, doc render.Document, pages iter.Seq2[render.Page, error]) error {
 	b := &book{file: newFile(w), layers: map[render.Layer]object{}}
-	if err := b.write(doc); err != nil {
+	if err := b.write(doc, pages); err != nil {
 		return fmt.Errorf("pdf: %w", err)
 	}
 	return nil
@@ -43,27 +56,14 @@ type book struct {
 	catalog, tree, resources object
 	faces                    [2]*face // regular, bold; nil until used
 	layers                   map[render.Layer]object
-	order                    []render.Layer // as the viewer lists them
+	strange                  []render.Layer // those that render.Layers does not list, as they are met
 }
 
-func (b *book) write(doc render.Document) error {
+func (b *book) write(doc render.Document, pages iter.Seq2[render.Page, error]) error {
 	b.catalog, b.tree, b.resources = b.file.reserve(), b.file.reserve(), b.file.reserve()
-	for _, layer := range render.Layers() {
-		if uses(doc, layer) {
-			b.layer(layer)
-		}
+	if err := b.writePages(pages); err != nil {
+		return err
 	}
-	var pages []object
-	for i, page := range doc.Pages {
-		object, err := b.page(page)
-		if err != nil {
-			return fmt.Errorf("page %d: %w", i+1, err)
-		}
-		pages = append(pages, object)
-	}
-	b.file.begin(b.tree)
-	b.file.printf("<</Type/Pages/Count %d/Kids%s>>", len(pages), references(pages))
-	b.file.end()
 	if err := b.writeFaces(); err != nil {
 		return err
 	}
@@ -73,13 +73,35 @@ func (b *book) write(doc render.Document) error {
 	return b.file.finish(b.catalog, b.writeInformation(doc))
 }
 
+// writePages writes the pages as they come, and the tree that lists them.
+func (b *book) writePages(pages iter.Seq2[render.Page, error]) error {
+	var written []object
+	for page, err := range pages {
+		if err != nil {
+			return err
+		}
+		object, err := b.page(page)
+		if err != nil {
+			return fmt.Errorf("page %d: %w", len(written)+1, err)
+		}
+		written = append(written, object)
+	}
+	if len(written) == 0 {
+		return errors.New("the document has no pages")
+	}
+	b.file.begin(b.tree)
+	b.file.printf("<</Type/Pages/Count %d/Kids%s>>", len(written), references(written))
+	b.file.end()
+	return nil
+}
+
 // page writes one page and its content.
 func (b *book) page(page render.Page) (object, error) {
 	if !(page.Width > 0) || !(page.Height > 0) || math.IsInf(page.Width+page.Height, 1) {
 		return 0, fmt.Errorf("a sheet cannot measure %g × %g mm", page.Width, page.Height)
 	}
 	c := &content{book: b}
-	if err := c.draw(page.Drawing); err != nil {
+	if err := c.draw(page.Drawing, page.Stretch); err != nil {
 		return 0, err
 	}
 	stream := b.file.reserve()
@@ -92,19 +114,4 @@ func (b *book) page(page render.Page) (object, error) {
 		b.tree, b.resources, stream, number(page.Width*pointsPerMM), number(page.Height*pointsPerMM))
 	b.file.end()
 	return sheet, nil
-}
-
-// uses reports whether a page of the document has something on the layer.
-func uses(doc render.Document, layer render.Layer) bool {
-	for _, page := range doc.Pages {
-		if page.Drawing == nil {
-			continue
-		}
-		for i := range page.Drawing.Items {
-			if page.Drawing.Items[i].Layer == layer {
-				return true
-			}
-		}
-	}
-	return false
 }
