@@ -59,7 +59,7 @@ func (d *Desk) lay(h *job.History, file string) {
 // work solves the job as it now stands and says that something changed.
 func (d *Desk) work() {
 	d.solve()
-	if order := d.order(); d.of(d.part) == nil {
+	if order := d.order(); d.kindOf(d.part) == noPart {
 		d.part = ""
 		if len(order) > 0 {
 			d.part = order[0]
@@ -106,7 +106,7 @@ func (d *Desk) Part() string { return d.part }
 
 // Choose looks at another part.
 func (d *Desk) Choose(part string) {
-	if part != d.part && d.of(part) != nil {
+	if part != d.part && d.kindOf(part) != noPart {
 		d.leave()
 		d.part, d.turn = part, 0
 		d.Changed()

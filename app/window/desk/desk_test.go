@@ -151,6 +151,21 @@ func TestFieldsHaveLabelsAndSteps(t *testing.T) {
 	}
 }
 
+// What is said once of the whole job is shown where it can be minded.
+func TestARemarkOnDividingIsForPartsThatAreDivided(t *testing.T) {
+	d, _ := opened(t)
+	d.result.Findings = append(d.result.Findings, solve.Finding{Severity: solve.Note, Code: "dividing.one-way"})
+	said := d.Words().Say("dividing.one-way")
+	has := func() bool {
+		return slices.ContainsFunc(d.Remarks(), func(r Remark) bool { return r.Sentence == said })
+	}
+	require.True(t, has())
+	d.Choose("great-centre")
+	require.False(t, has())
+	d.Choose("third-pinion")
+	require.True(t, has())
+}
+
 func TestASolvedFieldShowsWhatItCameTo(t *testing.T) {
 	d, _ := opened(t)
 	d.Choose("escape")

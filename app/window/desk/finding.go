@@ -40,7 +40,17 @@ func (d *Desk) shown(f solve.Finding) bool {
 	if d.at() == Paper {
 		return f.Severity != solve.Note
 	}
-	return f.Part == "" || f.Part == d.part || d.at() == Train && d.isArbor(f.Part)
+	if f.Part == "" {
+		return d.concerns(f.Code)
+	}
+	return f.Part == d.part || d.at() == Train && d.isArbor(f.Part)
+}
+
+// concerns reports whether what is said of the whole job is of a step that the
+// present part goes through, or of none.
+func (d *Desk) concerns(code string) bool {
+	step, _ := stepNamed(code)
+	return !slices.Contains(stepsOf[wheel], step) || slices.Contains(d.Steps(), step)
 }
 
 func rank(s solve.Severity) int {

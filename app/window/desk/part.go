@@ -79,7 +79,10 @@ func idsOf[P solve.Part](parts []P) []string {
 }
 
 // order lists the ids of all parts as the rail shows them.
-func (d *Desk) order() []string { return idsOf(d.result.Parts()) }
+func (d *Desk) order() []string {
+	r := d.result
+	return slices.Concat(idsOf(r.Wheels), idsOf(r.Pinions), idsOf(r.Pairs), idsOf(r.Trains))
+}
 
 // Name returns what a part is called: a train by its ends, an arbor by its id.
 func (d *Desk) Name(id string) string {

@@ -60,12 +60,12 @@ func (d *Desk) trainSummary(t *solve.Train) string {
 	if t.Way == nil {
 		return d.words.Say("summary.no-train")
 	}
-	ratio, _ := t.Way.Ratio.Float64()
+	ratio := t.Way.Ratio.Num().String() + " : " + t.Way.Ratio.Denom().String()
 	if t.Beat == nil {
-		return d.words.Say("summary.train", "ratio", d.plain(ratio, 3))
+		return d.words.Say("summary.train", "ratio", ratio)
 	}
 	beats, _ := t.Beat.PerHour.Float64()
-	return d.words.Say("summary.beat", "ratio", d.plain(ratio, 3), "beats", d.plain(beats, 1), "pendulum", d.Style().Units.Length(t.Beat.Length))
+	return d.words.Say("summary.beat", "ratio", ratio, "beats", d.plain(beats, 1), "pendulum", d.Style().Units.Length(t.Beat.Length))
 }
 
 // plain writes a number with as many decimals, so many at most, as it needs.
