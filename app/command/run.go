@@ -52,6 +52,7 @@ func commands() []command {
 			flags: []flag{valued("wheel"), valued("kind"), valued("as"), valued("out"), valued("scale"), valued("side"), valued("paper"), language}},
 		{name: "figures", job: true, run: figuresCommand, flags: []flag{{name: "json"}, language}},
 		{name: "findings", job: true, run: findingsCommand, flags: []flag{language}},
+		{name: "stock", job: true, run: stockCommand, flags: []flag{{name: "csv"}, language}},
 		{name: "sample", others: 1, run: sampleCommand},
 		{name: "version", run: versionCommand},
 		{name: "help", others: 1, run: helpCommand},
