@@ -193,3 +193,15 @@ func TestANameIsGivenOrNotByTheKeyboard(t *testing.T) {
 	require.Nil(t, w.Canvas().Overlays().Top())
 	require.NotEmpty(t, w.desk.File())
 }
+
+func TestEscapeClosesTheQuestionForAFolderAlone(t *testing.T) {
+	w := opened(t)
+	w.askSave(func() {})
+	asked := w.Canvas().Overlays().Top()
+	w.askFolder(boxes(w)[1])
+	require.NotEqual(t, asked, w.Canvas().Overlays().Top())
+	w.turn(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	require.Equal(t, asked, w.Canvas().Overlays().Top())
+	w.turn(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	require.Nil(t, w.Canvas().Overlays().Top())
+}

@@ -126,7 +126,7 @@ func (w *Window) escape() {
 // turn looks at the next page or part, or at the last one.
 func (w *Window) turn(e *fyne.KeyEvent) {
 	switch {
-	case w.question != nil:
+	case w.question != nil && w.asking == nil:
 		w.question.typed(e)
 		return
 	case e.Name == fyne.KeyEscape:

@@ -127,6 +127,10 @@ func TestTheSliderTurnsAPair(t *testing.T) {
 	require.InDelta(t, 0.5, turn, 1e-9)
 	w.desk.Choose("centre-third")
 	require.Zero(t, w.turner.slider.Value)
+	w.desk.Type("centre-third", "centres", "wide")
+	require.True(t, w.turner.Hidden, "nothing is left to turn")
+	w.desk.Undo()
+	require.False(t, w.turner.Hidden)
 	require.False(t, w.desk.CanUndo())
 }
 

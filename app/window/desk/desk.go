@@ -144,8 +144,11 @@ func (d *Desk) leave() {
 }
 
 // Mesh returns how far the present pair is turned, as a share of the driver's
-// pitch from 0 to 1; false on any other step.
-func (d *Desk) Mesh() (turn float64, ok bool) { return d.turn, d.at() == Depthing }
+// pitch from 0 to 1; false on any other step, and where nothing can be turned.
+func (d *Desk) Mesh() (turn float64, ok bool) {
+	p, isPair := d.of(d.part).(*solve.Pair)
+	return d.turn, isPair && p.Turn != nil && d.at() == Depthing
+}
 
 // TurnMesh turns the present pair. Only the drawing changes, so Changed is not
 // called.
