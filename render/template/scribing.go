@@ -14,7 +14,7 @@ const (
 	scribeRow     = 4.7
 	scribeGap     = 2.6
 	scribeLetter  = 8.0  // where a setting's letter stands
-	scribeText    = 13.0 // and what it is
+	scribeText    = 15.0 // and what it is
 	scribeFigures = 96.0 // and where its figure ends
 	scribeRight   = 102.0
 )
@@ -36,10 +36,7 @@ func Scribing(w Wheel, s Style) (*render.Drawing, error) {
 		c.scribeStep(i+2, step)
 	}
 	c.scribeStep(len(steps)+2, scribeStep{title: c.Say("cards.scribing.check"), how: c.Say("cards.scribing.check.how")})
-	view := scribingView(w, s, steps)
-	of := view.Bounds()
-	c.Drawing.Add(view.Placed(geometry.Point{X: (scribeRight+cardWidth)/2 - of.Centre().X, Y: -of.Max.Y}, 1, 0).Items...)
-	c.armTable(w, -of.Height()-8)
+	c.armTable(w, c.scribingViews(w, s, steps)-8)
 	return c.Drawing, nil
 }
 
@@ -81,8 +78,11 @@ func (c *card) armTable(w Wheel, y float64) {
 	say := func(key string, args ...any) string { return c.Say("cards.scribing.arms."+key, args...) }
 	c.text(scribeRight, y, 3, render.Black, true, "crossing.arms", say("title"))
 	y -= 4.6
-	c.text(scribeRight, y, 2.2, render.Grey, false, "teeth", say("on", "radius", c.Style.Units.Length(r)))
-	y -= 5
+	for _, line := range Wrap(say("on", "radius", c.Style.Units.Length(r)), 2.2, cardWidth-scribeRight, false) {
+		c.text(scribeRight, y, 2.2, render.Grey, false, "teeth", line)
+		y -= 3.8
+	}
+	y -= 1.4
 	cells(render.Grey, 1.8, false, say("tip"), say("angle"), say("next"), say("first"))
 	for j, arm := range lay.Arms {
 		y -= scribeRow

@@ -1,32 +1,11 @@
 package template
 
 import (
+	"math"
+
 	"tipline/geometry"
 	"tipline/geometry/crossing"
 )
-
-// scribeStep is one step of scribing a wheel: what is done, the settings it takes,
-// and how.
-type scribeStep struct {
-	title, how string
-	settings   []scribeSetting
-}
-
-// scribeSetting is a setting of dividers or compass: a span, and which field made it.
-type scribeSetting struct {
-	text     string
-	from, to geometry.Point
-	quantity geometry.Quantity
-	length   float64 // where it is no span of the wheel
-	letter   string
-}
-
-func (r scribeSetting) value() float64 {
-	if r.from != r.to {
-		return r.from.Dist(r.to)
-	}
-	return r.length
-}
 
 // scriber works out the steps of a wheel.
 type scriber struct {
@@ -42,8 +21,8 @@ func scribing(w Wheel, s Style) []scribeStep {
 	lay := w.Crossing
 	sc := scriber{say: func(key string, args ...any) string { return s.Words.Say("cards.scribing."+key, args...) }, lay: lay, w: w}
 	sc.win = scribed(lay, 0)
-	first := sc.windowSteps()
-	steps := append([]scribeStep{sc.circles()}, first...)
+	steps := lettered(append([]scribeStep{sc.circles()}, sc.windowSteps()...))
+	first := steps[1:]
 	for j := range lay.Windows {
 		if alikeChords(lay.Windows[j].Chord, lay.Windows[0].Chord) {
 			continue
@@ -52,23 +31,13 @@ func scribing(w Wheel, s Style) []scribeStep {
 		for i, step := range sc.windowSteps() {
 			if i < len(first) && step.differs(first[i]) {
 				step.title = sc.say("after", "step", step.title, "tips", tipsLike(lay, j))
-				steps = append(steps, step)
+				steps = append(steps, step.again(first[i]))
 			}
 		}
 		break
 	}
-	letters := "ABCDEFGHJKLMNPQRSTUVWXYZ"
-	n := 0
-	for i := range steps {
-		for k := range steps[i].settings {
-			steps[i].settings[k].letter = letters[n%len(letters) : n%len(letters)+1]
-			n++
-		}
-	}
 	return steps
 }
-
-func alikeChords(a, b float64) bool { return a-b < alike && b-a < alike }
 
 // tipsLike lists the tips of the arms before the windows that are as wide as window j.
 func tipsLike(lay *crossing.Layout, j int) string {
@@ -79,19 +48,6 @@ func tipsLike(lay *crossing.Layout, j int) string {
 		}
 	}
 	return counts(tips)
-}
-
-// differs reports whether a step takes other settings than another.
-func (s scribeStep) differs(t scribeStep) bool {
-	if len(s.settings) != len(t.settings) {
-		return true
-	}
-	for i := range s.settings {
-		if !alikeChords(s.settings[i].value(), t.settings[i].value()) {
-			return true
-		}
-	}
-	return false
 }
 
 // circles are the two circles about the wheel's centre, whose places on the tip lines
@@ -138,12 +94,12 @@ func (sc scriber) side(key string, of scribedSide, both string) []scribeStep {
 	atHub, found := alongSide(of.side, sc.lay.HubRadius)
 	arc, curved := of.side.Arc()
 	if curved && (arc.Radius < flattest || !reaches || !found) {
-		settings := append([]scribeSetting{sc.radius(of.side, q)}, sc.centre(arc.Centre, of.arm, false, q, both)...)
+		settings := append([]scribeSetting{sc.radius(of.side, of.arm, q)}, sc.centre(arc.Centre, of.arm, false, q, both)...)
 		return []scribeStep{{sc.say(key), "", settings}}
 	}
 	settings := []scribeSetting{
-		{text: sc.say("side.rim." + way(atRim, of.arm, both)), from: onArm(sc.lay.RimRadius, of.arm), to: atRim, quantity: q},
-		{text: sc.say("side.hub." + way(atHub, of.arm, both)), from: onArm(sc.lay.HubRadius, of.arm), to: atHub, quantity: "crossing.arm_at_hub"},
+		{text: sc.say("side.rim." + way(atRim, of.arm, both)), from: geometry.Point{Y: sc.lay.RimRadius}, to: fromArm(atRim, of.arm), quantity: q, at: rimMark},
+		{text: sc.say("side.hub." + way(atHub, of.arm, both)), from: geometry.Point{Y: sc.lay.HubRadius}, to: fromArm(atHub, of.arm), quantity: "crossing.arm_at_hub", at: hubMark},
 	}
 	if !curved {
 		return []scribeStep{{sc.say(key), sc.say("sides.rule"), settings}}
@@ -153,7 +109,7 @@ func (sc scriber) side(key string, of scribedSide, both string) []scribeStep {
 	if sc.win.window.Outline.Contains(middle) {
 		toArm = "bow.in"
 	}
-	return []scribeStep{{sc.say(key), sc.say("sides.strip"), append(settings, scribeSetting{text: sc.say(toArm), from: middle, to: top, quantity: q})}}
+	return []scribeStep{{sc.say(key), sc.say("sides.strip"), append(settings, scribeSetting{text: sc.say(toArm), from: fromArm(middle, of.arm), to: fromArm(top, of.arm), quantity: q})}}
 }
 
 // way names the side of an arm's tip line that a place lies on.
@@ -168,22 +124,46 @@ func way(p geometry.Point, arm crossing.Arm, both string) string {
 }
 
 // radius is the setting that strikes an arc.
-func (sc scriber) radius(arc geometry.Segment, q geometry.Quantity) scribeSetting {
+func (sc scriber) radius(arc geometry.Segment, arm crossing.Arm, q geometry.Quantity) scribeSetting {
 	a, _ := arc.Arc()
-	return scribeSetting{text: sc.say("radius"), from: a.Centre, to: arc.At(0.5), quantity: q}
+	return scribeSetting{text: sc.say("radius"), from: fromArm(a.Centre, arm), to: fromArm(arc.At(0.5), arm), quantity: q}
 }
 
 // centre are the two settings that find a centre: from the wheel's, and from the
 // arm's mark on the rim circle or the hub's.
 func (sc scriber) centre(p geometry.Point, arm crossing.Arm, atHub bool, q geometry.Quantity, both string) []scribeSetting {
-	mark, key := onArm(sc.lay.RimRadius, arm), "from-rim."
+	mark, key := geometry.Point{Y: sc.lay.RimRadius}, "from-rim."
 	if atHub {
-		mark, key = onArm(sc.lay.HubRadius, arm), "from-hub."
+		mark, key = geometry.Point{Y: sc.lay.HubRadius}, "from-hub."
+	}
+	to, text := fromArm(p, arm), sc.say(key+way(p, arm, both))
+	if q != "crossing.outer_radius" && crossingSine(to, mark) < leastSine { // of an edge the way along it matters little
+		if next := fromArm(onArm(sc.lay.RimRadius, sc.across(arm)), arm); crossingSine(to, next) > crossingSine(to, mark) {
+			mark, text = next, sc.say("from-next")
+		}
 	}
 	return []scribeSetting{
-		{text: sc.say("from-centre"), to: p, quantity: q},
-		{text: sc.say(key + way(p, arm, both)), from: mark, to: p, quantity: q},
+		{text: sc.say("from-centre"), to: to, quantity: q},
+		{text: text, from: mark, to: to, quantity: q},
 	}
+}
+
+// leastSine is the sine of the angle, twenty degrees, at which arcs struck from two
+// places must cross at least: what a setting is out, the crossing is out thrice.
+const leastSine = 0.34
+
+// crossingSine returns the sine of the angle at which arcs about the wheel's centre
+// and about a mark cross in p.
+func crossingSine(p, mark geometry.Point) float64 {
+	return math.Abs(p.Cross(p.Sub(mark))) / max(alike*alike, p.Norm()*p.Dist(mark))
+}
+
+// across returns the arm on the window's other side.
+func (sc scriber) across(arm crossing.Arm) crossing.Arm {
+	if arm == sc.win.after.arm {
+		return sc.win.before.arm
+	}
+	return sc.win.after.arm
 }
 
 // edge is the windows' own outer edge, where they have one.
@@ -192,35 +172,55 @@ func (sc scriber) edge() []scribeStep {
 	if !ok || sc.win.outer.Quantity != "crossing.outer_radius" || arc.Centre.Norm() < alike {
 		return nil
 	}
-	settings := append([]scribeSetting{sc.radius(sc.win.outer, "crossing.outer_radius")},
+	settings := append([]scribeSetting{sc.radius(sc.win.outer, sc.win.after.arm, "crossing.outer_radius")},
 		sc.centre(arc.Centre, sc.win.after.arm, false, "crossing.outer_radius", "")...)
 	return []scribeStep{{sc.say("edge"), "", settings}}
 }
 
-// corners are the roundings at one end of a window.
+// corners are the roundings at one end of a window, at the arm before it and at the
+// next: once where they are alike.
 func (sc scriber) corners(key string, q geometry.Quantity, atHub bool, of func(scribedSide) geometry.Segment) []scribeStep {
-	after, before := of(sc.win.after), of(sc.win.before)
-	a, ok := after.Arc()
-	b, found := before.Arc()
-	switch {
-	case !ok && !found:
-		return nil
-	case atHub && sc.win.apex:
-		return []scribeStep{{sc.say("corners.apex"), "", append([]scribeSetting{sc.radius(after, q)}, sc.centre(a.Centre, sc.win.after.arm, atHub, q, "")...)}}
-	case ok && found && mirrorImages(a.Centre, sc.win.after.arm, b.Centre, sc.win.before.arm):
-		return []scribeStep{{sc.say(key), "", append([]scribeSetting{sc.radius(after, q)}, sc.centre(a.Centre, sc.win.after.arm, atHub, q, "both")...)}}
-	}
 	var settings []scribeSetting
-	if ok {
-		settings = append([]scribeSetting{sc.radius(after, q)}, sc.centre(a.Centre, sc.win.after.arm, atHub, q, "")...)
+	a, rounded := of(sc.win.after).Arc()
+	b, found := of(sc.win.before).Arc()
+	apex := atHub && sc.win.apex
+	both := ""
+	if rounded && found && !apex && mirrorImages(a.Centre, sc.win.after.arm, b.Centre, sc.win.before.arm) {
+		both = "both"
 	}
-	if found {
-		settings = append(settings, sc.centre(b.Centre, sc.win.before.arm, atHub, q, "")...)
-		if !ok {
-			settings = append([]scribeSetting{sc.radius(before, q)}, settings...)
+	for _, half := range []scribedSide{sc.win.after, sc.win.before} {
+		piece := of(half)
+		arc, ok := piece.Arc()
+		if !ok || len(settings) > 0 && (both != "" || apex) {
+			continue
+		}
+		if len(settings) == 0 {
+			settings = append(settings, sc.radius(piece, half.arm, q))
+		}
+		settings = append(settings, sc.centre(arc.Centre, half.arm, atHub, q, both)...)
+	}
+	if len(settings) == 0 {
+		return nil
+	}
+	if apex {
+		key = "corners.apex"
+	}
+	return []scribeStep{{sc.say(key), "", sc.near(settings, atHub)}}
+}
+
+// near says that settings are drawn at an arm's mark where they lie close by it.
+func (sc scriber) near(settings []scribeSetting, atHub bool) []scribeSetting {
+	at, mark := rimMark, geometry.Point{Y: sc.lay.RimRadius}
+	if atHub {
+		at, mark = hubMark, geometry.Point{Y: sc.lay.HubRadius}
+	}
+	for i := range settings {
+		near := 0.4 * (sc.lay.RimRadius - sc.lay.HubRadius)
+		if from := settings[i].from; settings[i].to.Dist(mark) < near && (from.Dist(mark) < near || from == (geometry.Point{})) {
+			settings[i].at = at
 		}
 	}
-	return []scribeStep{{sc.say(key), "", settings}}
+	return settings
 }
 
 // sawing is where the saw starts and how far inside the lines it goes.
