@@ -19,8 +19,9 @@ type asked struct {
 	sound   bool // nothing in it is wrong
 }
 
-// mount reads what is asked of a mount. One that says nothing of screws has none.
-func (r *reader) mount(m *job.Mount) asked {
+// mount reads what is asked of a mount. One that says nothing of screws has none;
+// of one that counts all else must be there.
+func (r *reader) mount(m *job.Mount, counts bool) asked {
 	if m == nil {
 		return asked{sound: true}
 	}
@@ -30,9 +31,11 @@ func (r *reader) mount(m *job.Mount) asked {
 		a.sound = r.sound(mark)
 		return a
 	}
-	r.need(map[geometry.Quantity]job.Value{
-		"mount.screws": m.Screws, "mount.thread": m.Thread, "mount.screw_circle": m.ScrewCircle,
-	})
+	if counts {
+		r.need(map[geometry.Quantity]job.Value{
+			"mount.screws": m.Screws, "mount.thread": m.Thread, "mount.screw_circle": m.ScrewCircle,
+		})
+	}
 	a.screws = mount.Screws{
 		Count:  r.count("mount.screws", m.Screws, 0),
 		Thread: r.thread("mount.thread", m.Thread),
@@ -88,9 +91,9 @@ func threadChoices() string {
 
 // solveMount works out how the wheel is screwed to its collet, and weighs it with
 // the holes. What is asked of a stacked wheel is read alone.
-func (w *Wheel) solveMount(r *reader, stacked bool) {
-	w.asked = r.mount(w.Part.Mount)
-	if w.Part.Mount == nil || stacked {
+func (w *Wheel) solveMount(r *reader, stands standing) {
+	w.asked = r.mount(w.Part.Mount, stands != overridden)
+	if w.Part.Mount == nil || stands != alone {
 		return
 	}
 	w.Collet = w.asked.collet

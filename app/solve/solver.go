@@ -27,8 +27,8 @@ type memory struct {
 }
 
 type wheelKey struct {
-	part    *job.Wheel
-	stacked bool
+	part   *job.Wheel
+	stands standing
 }
 
 type pinionKey struct {
@@ -71,16 +71,11 @@ func (s *Solver) Solve(ctx context.Context, j *job.Job) *Result {
 }
 
 func (r *Result) wheels(ctx context.Context, known memory, next *memory, unit measure.Unit) bool {
-	stacked := map[string]bool{}
-	for _, s := range r.Job.Stacks {
-		for _, id := range s.Wheels {
-			stacked[id] = true
-		}
-	}
+	stands := standings(r.Job.Stacks)
 	var ok bool
 	r.Wheels, next.wheels, ok = each(ctx, r.Job.Wheels, known.wheels,
-		func(w *job.Wheel) wheelKey { return wheelKey{w, stacked[w.ID]} },
-		func(w *job.Wheel) *Wheel { return solveWheel(w, unit, stacked[w.ID]) })
+		func(w *job.Wheel) wheelKey { return wheelKey{w, stands[w.ID]} },
+		func(w *job.Wheel) *Wheel { return solveWheel(w, unit, stands[w.ID]) })
 	return ok
 }
 

@@ -17,6 +17,28 @@ import (
 // practice, no source.
 const usualMisplacement = 0.05
 
+// standing is how a wheel stands to stacks.
+type standing int
+
+const (
+	alone      standing = iota
+	stacked             // in one that has no mount of its own
+	overridden          // in one that has
+)
+
+// standings returns how each wheel that is in a stack stands to it.
+func standings(stacks []*job.Stack) map[string]standing {
+	all := map[string]standing{}
+	for _, s := range slices.Backward(stacks) {
+		for _, id := range s.Wheels {
+			if all[id] = stacked; s.Mount != nil {
+				all[id] = overridden
+			}
+		}
+	}
+	return all
+}
+
 // stacks works the stacks out and puts the wheels with their holes into the result.
 // A stack whose wheels are as they were is taken from memory with them.
 func (r *Result) stacks(ctx context.Context, known memory, next *memory, unit measure.Unit) bool {
@@ -123,7 +145,7 @@ func (s *Stack) there(r *reader) {
 // own, or where it has none that of its first wheel that has one.
 func (s *Stack) mount(r *reader) (asked, string) {
 	if s.Part.Mount != nil {
-		return r.mount(s.Part.Mount), s.ID()
+		return r.mount(s.Part.Mount, true), s.ID()
 	}
 	for _, w := range s.bare {
 		if w != nil && w.Part.Mount != nil {

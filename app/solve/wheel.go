@@ -9,7 +9,7 @@ import (
 // solveWheel works one wheel out, step by step in the order of the work. A step
 // that fails leaves the steps that do not need it standing. One that belongs to a
 // stack is left without its holes: the stack drills it.
-func solveWheel(part *job.Wheel, unit measure.Unit, stacked bool) *Wheel {
+func solveWheel(part *job.Wheel, unit measure.Unit, stands standing) *Wheel {
 	r := &reader{part: part.ID, unit: unit}
 	w := &Wheel{Part: part}
 	w.solveBlank(r)
@@ -24,7 +24,7 @@ func solveWheel(part *job.Wheel, unit measure.Unit, stacked bool) *Wheel {
 		w.solveDividing(r, part.Dividing, w.Teeth.Count, w.Teeth.TipRadius)
 	}
 	w.solveCrossing(r)
-	w.solveMount(r, stacked)
+	w.solveMount(r, stands)
 	w.worked = r.findings
 	w.say(r)
 	return w
