@@ -117,7 +117,7 @@ var fields = []Field{
 	choice("crossing.placing", "on tips", "equal"), length("crossing.rim"), length("crossing.hub"),
 	length("crossing.arm_at_rim"), length("crossing.arm_at_hub"), size("crossing.fillet_at_rim"),
 	size("crossing.fillet_at_hub"), size("crossing.allowance"), word("crossing.blade"),
-	length("crossing.start_hole"), angle("crossing.sweep", -180, 180), length("crossing.waist"),
+	length("crossing.start_hole"), angle("crossing.sweep", -90, 90), length("crossing.waist"),
 	length("crossing.waist_at"), length("crossing.outer_radius"),
 
 	count("mount.screws", 1, 24), word("mount.thread"), length("mount.screw_circle"), angle("mount.start", -360, 360),
@@ -125,7 +125,7 @@ var fields = []Field{
 
 	choice("additions.kind", "hole", "circle", "line", "note"), size("additions.radius"),
 	angle("additions.angle", -360, 360), length("additions.diameter"), size("additions.to_radius"),
-	angle("additions.to_angle", -360, 360), count("additions.repeat", 1, maxTeeth), word("additions.text"),
+	angle("additions.to_angle", -360, 360), count("additions.repeat", 1, 360), word("additions.text"),
 
 	word("parts"), word("wheel"), word("pinion"), length("centres"), word("wheels"), word("tips"),
 	size("misplacement"), word("from"), word("to"), word("hour"),

@@ -43,7 +43,18 @@ type Place struct {
 	Kind  Kind
 	Text  string  // instead of a number
 	Each  []Place // several, with commas between
+	Bound Bound   // how it is rounded, so that it would do when typed back
 }
+
+// Bound says which way a number is rounded.
+type Bound int
+
+// The bounds.
+const (
+	Nearest    Bound = iota
+	LeastOf          // up: nothing less would do
+	GreatestOf       // down: nothing more would do
+)
 
 // Kind says how a number is written.
 type Kind int
@@ -65,22 +76,23 @@ const (
 func (f Finding) Sentence(w words.Words, u measure.Units) string {
 	args := make([]any, 0, 2*len(f.Places))
 	for _, p := range f.Places {
-		args = append(args, p.Name, p.write(u))
+		args = append(args, p.Name, p.In(u))
 	}
 	return w.Say(f.Code, args...)
 }
 
-func (p Place) write(u measure.Units) string {
+// In writes the place in the units.
+func (p Place) In(u measure.Units) string {
 	if p.Each != nil {
 		var each []string
 		for _, one := range p.Each {
-			each = append(each, one.write(u))
+			each = append(each, one.In(u))
 		}
 		return list(each)
 	}
 	switch p.Kind {
 	case Length:
-		return u.Length(p.Value)
+		return u.Length(p.bounded(u))
 	case Angle:
 		return u.Angle(geometry.Angle(p.Value))
 	case Degrees:
@@ -97,9 +109,36 @@ func (p Place) write(u measure.Units) string {
 	return p.Text
 }
 
+// bounded returns a length as it is written in the units: in inches the last digit
+// shown is a thousandth, or a 1/64.
+func (p Place) bounded(u measure.Units) float64 {
+	step := 25.4 / 1000
+	if u.Fractions {
+		step = 25.4 / 64
+	}
+	switch {
+	case u.Unit != measure.Inch:
+		return p.Value
+	case p.Bound == LeastOf:
+		return upTo(p.Value, step)
+	case p.Bound == GreatestOf:
+		return -upTo(-p.Value, step)
+	}
+	return p.Value
+}
+
 // text, length and their like make places.
 func text(name, s string) Place                   { return Place{Name: name, Text: s} }
 func number(name string, v float64, k Kind) Place { return Place{Name: name, Value: v, Kind: k} }
+
+// atLeast and atMost make places of bounds.
+func atLeast(name string, v float64, k Kind) Place {
+	return Place{Name: name, Value: upTo(v, k.step()), Kind: k, Bound: LeastOf}
+}
+
+func atMost(name string, v float64, k Kind) Place {
+	return Place{Name: name, Value: -upTo(-v, k.step()), Kind: k, Bound: GreatestOf}
+}
 
 func several(name string, each []Place) Place { return Place{Name: name, Each: each} }
 
@@ -120,11 +159,7 @@ func places(n int, k Kind, value func(i int) float64) []Place {
 // would do when typed back.
 func limitPlaces(l *geometry.Limit) []Place {
 	kind := kindOf(l.Quantity)
-	return []Place{
-		number("value", l.Value, kind),
-		number("min", roundUp(l.Min, kind), kind),
-		number("max", roundDown(l.Max, kind), kind),
-	}
+	return []Place{number("value", l.Value, kind), atLeast("min", l.Min, kind), atMost("max", l.Max, kind)}
 }
 
 // steps are the smallest differences the sentences show.
@@ -140,14 +175,13 @@ func (k Kind) step() float64 {
 	return 1
 }
 
-func roundUp(v float64, k Kind) float64 {
+// upTo returns the whole number of steps that is at least v.
+func upTo(v, step float64) float64 {
 	if math.IsInf(v, 0) {
 		return v
 	}
-	return math.Ceil(v/k.step()-1e-9) * k.step()
+	return math.Ceil(v/step-1e-9) * step
 }
-
-func roundDown(v float64, k Kind) float64 { return -roundUp(-v, k) }
 
 // kindOf returns how a field's values are written.
 func kindOf(field geometry.Quantity) Kind {

@@ -16,7 +16,7 @@ func (t *Tooling) solveGrinding(r *reader, c *job.Cutter) {
 	}
 	if least := t.Relief.SmallestConcave; least > 0 && t.WheelEdge > least {
 		r.find(Caution, "cutter.wheel_edge", "cutter.edge-too-round",
-			number("value", t.WheelEdge, Length), number("max", roundDown(least, Length), Length))
+			number("value", t.WheelEdge, Length), atMost("max", least, Length))
 	}
 	hollow := hollowCorners(t.Cut.Form)
 	if len(hollow) == 0 {

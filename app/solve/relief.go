@@ -56,9 +56,9 @@ func (t *Tooling) heelFinding(r *reader) {
 		code, t.Clears = "cutter.heel-rubs", clears
 	}
 	r.find(Caution, "cutter.swing", code,
-		number("value", deep, Length), number("max", roundDown(relief.HeelLimit, Length), Length),
-		number("swing", relief.Swing, Length), number("least", roundUp(relief.LeastSwing, Length), Length),
-		number("clearance", float64(relief.Clearance), Angle), number("clears", roundUp(float64(clears), Angle), Angle))
+		number("value", deep, Length), atMost("max", relief.HeelLimit, Length),
+		number("swing", relief.Swing, Length), atLeast("least", relief.LeastSwing, Length),
+		number("clearance", float64(relief.Clearance), Angle), atLeast("clears", float64(clears), Angle))
 }
 
 // sideFinding says when a formed wheel leaves the walls of the form next to no

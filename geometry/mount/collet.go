@@ -59,6 +59,8 @@ func (c Collet) Check(bore float64) error {
 		}
 	}
 	switch {
+	case c.Register > 0 && c.Register < c.Bore+2*least && bore > 0 && c.Register <= bore && c.Bore+2*least > bore:
+		return geometry.AtMost(ofBore, c.Bore, c.Register-2*least, "mount.collet-bore-too-large")
 	case c.Register > 0 && c.Register < c.Bore+2*least:
 		return geometry.AtLeast(ofRegister, c.Register, c.Bore+2*least, "mount.register-inside-bore")
 	case bore > 0 && c.Register > bore+same:
