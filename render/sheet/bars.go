@@ -9,14 +9,12 @@ import (
 // A rule is the pair of bars one sheet carries in one direction: 100 mm with a
 // tick at every 10 mm, and back to back with it 4 in with a tick at every ¼ in.
 const (
-	barMillimetres = 100.0
-	barInches      = 4 * 25.4
-	barGap         = 1.6 // between the two bars; ISO 128 asks for 0.7 at least
-	barTick        = 1.5
-	barLongTick    = 2.4
-	barReach       = barLongTick + 0.9 // from a bar's base line to its lettering
-	ruleBelow      = barReach + heightSmall + 0.7
-	ruleAbove      = barGap + barReach + heightSmall
+	barGap      = 1.6 // between the two bars; ISO 128 asks for 0.7 at least
+	barTick     = 1.5
+	barLongTick = 2.4
+	barReach    = barLongTick + 0.9 // from a bar's base line to its lettering
+	ruleBelow   = barReach + heightSmall + 0.7
+	ruleAbove   = barGap + barReach + heightSmall
 )
 
 // rule draws the pair of bars. along is the unit vector along them and up the one
@@ -24,10 +22,10 @@ const (
 // with the lettering below it.
 func rule(b *template.Board, at, along, up geometry.Point) {
 	turn := along.Direction()
-	bar(b, at.Add(up.Times(barGap)), along, up, barMillimetres, 10, 5)
-	bar(b, at, along, up.Times(-1), barInches, 16, 4)
-	measured(b, "sheet.bar.mm", at.Add(along.Times(barMillimetres/2)).Add(up.Times(barGap+barReach)), turn)
-	measured(b, "sheet.bar.inch", at.Add(along.Times(barInches/2)).Add(up.Times(-barReach-heightSmall)), turn)
+	bar(b, at.Add(up.Times(barGap)), along, up, BarMillimetres, 10, 5)
+	bar(b, at, along, up.Times(-1), BarInches, 16, 4)
+	measured(b, "sheet.bar.mm", at.Add(along.Times(BarMillimetres/2)).Add(up.Times(barGap+barReach)), turn)
+	measured(b, "sheet.bar.inch", at.Add(along.Times(BarInches/2)).Add(up.Times(-barReach-heightSmall)), turn)
 }
 
 // bar draws one bar with ticks that divide it into parts, every nth of them long.

@@ -16,6 +16,7 @@ const (
 	lineOfFoot   = 1.5 * heightSmall // ISO 3098: base lines 1.5 h apart
 	leastLegend  = 45.0              // width below which the legend goes above the bars
 	leastFree    = 40.0              // width and height a drawing or a tile must have
+	uprightBelow = 14.0              // from the upright bars to the upper margin
 )
 
 // layout says where everything on one sheet stands.
@@ -23,6 +24,7 @@ type layout struct {
 	paper     Paper
 	inner     geometry.Box // within the margins
 	right     float64      // where title block, header and legend end
+	titled    float64      // width of title and line
 	foot      []string     // lines of caution
 	block     geometry.Point
 	blockWide float64
@@ -40,7 +42,7 @@ func plan(paper Paper, d *render.Drawing, block TitleBlock, s template.Style) la
 	}}
 	l.blockWide = min(blockWidth, l.inner.Width())
 	l.right = l.inner.Max.X
-	if l.inner.Width()-l.blockWide < barInches {
+	if l.inner.Width()-l.blockWide < BarInches {
 		l.right = l.inner.Min.X + l.blockWide
 	}
 	l.foot = template.Wrap(block.Notes.Caution, heightSmall, l.right-l.inner.Min.X, false)
@@ -49,11 +51,22 @@ func plan(paper Paper, d *render.Drawing, block TitleBlock, s template.Style) la
 		Y: l.inner.Min.Y + lineOfFoot*float64(len(l.foot)) + 2,
 	}
 	top := l.planFurniture(block, block.height(s.Words.Say))
+	l.titled = l.right - l.inner.Min.X
 	l.free = geometry.Box{
 		Min: geometry.Point{X: l.inner.Min.X, Y: top + space},
-		Max: geometry.Point{X: l.inner.Max.X, Y: l.inner.Max.Y - headerHeight(d, l.right-l.inner.Min.X) - space},
+		Max: geometry.Point{X: l.inner.Max.X, Y: l.inner.Max.Y - headerHeight(d, l.titled) - space},
 	}
 	return l
+}
+
+// keyed returns the layout with room for a key plan under the scale, and where that
+// plan's upper right corner stands. The name of a tile takes a line more.
+func (l layout) keyed(d *render.Drawing) (layout, geometry.Point) {
+	corner := geometry.Point{X: l.right, Y: l.inner.Max.Y - heightTitle - keyBelow}
+	l.titled -= keyWidth + space
+	low := min(l.inner.Max.Y-headerHeight(d, l.titled), corner.Y-keyHeight)
+	l.free.Max.Y = low - space - 1.5*heightSmall
+	return l, corner
 }
 
 // planFurniture places bars and legend beside or above the title block and
@@ -61,14 +74,14 @@ func plan(paper Paper, d *render.Drawing, block TitleBlock, s template.Style) la
 func (l *layout) planFurniture(block TitleBlock, blockHeight float64) float64 {
 	legend := lineOfNotes * float64(len(block.Notes.Legend))
 	blockTop := l.block.Y + blockHeight
-	beside := l.block.X-l.inner.Min.X >= barInches+2*space
+	beside := l.block.X-l.inner.Min.X >= BarInches+2*space
 	l.rule = geometry.Point{X: l.inner.Min.X, Y: blockTop + space + ruleBelow}
 	if beside {
 		l.rule.Y = l.block.Y + ruleBelow
 	}
 	barsTop := l.rule.Y + ruleAbove
-	l.upright = geometry.Point{X: 11.6, Y: min(l.rule.Y, l.inner.Max.Y-barInches-space)}
-	right := l.inner.Min.X + barInches + 1.5*space
+	l.upright = geometry.Point{X: 11.6, Y: min(l.rule.Y, l.inner.Max.Y-BarInches-uprightBelow)}
+	right := l.inner.Min.X + BarInches + 1.5*space
 	if !beside && l.right-right >= leastLegend {
 		l.legend = geometry.Point{X: right, Y: max(barsTop, l.rule.Y-ruleBelow+legend)}
 		return l.legend.Y
@@ -98,6 +111,7 @@ func (l layout) furnish(b *template.Board, d *render.Drawing, block TitleBlock) 
 	l.header(b, d)
 	rule(b, l.rule, geometry.Point{X: 1}, geometry.Point{Y: 1})
 	rule(b, l.upright, geometry.Point{Y: 1}, geometry.Point{X: -1})
+	l.drawCorners(b)
 	l.drawLegend(b, block.Notes.Legend)
 	block.draw(b, l.block, l.blockWide)
 	for i, line := range l.foot {
@@ -120,7 +134,7 @@ func (l layout) header(b *template.Board, d *render.Drawing) {
 		return
 	}
 	y := title.At.Y - 3.2 - heightText
-	for _, line := range template.Wrap(d.Description, heightText, l.right-l.inner.Min.X, false) {
+	for _, line := range template.Wrap(d.Description, heightText, l.titled, false) {
 		b.Write(ink, render.Text{At: geometry.Point{X: l.inner.Min.X, Y: y}, Height: heightText, String: line})
 		y -= lineHeight
 	}

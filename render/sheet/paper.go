@@ -39,7 +39,12 @@ type Refusal struct{ Read, Code string }
 // Error says the refusal in English; the program's own messages are made from the
 // catalogue.
 func (r *Refusal) Error() string {
-	if r.Code == "paper.size" {
+	switch r.Code {
+	case "paper.tiles":
+		return "the drawing would take more than 400 sheets of paper " + strconv.Quote(r.Read)
+	case "paper.profile":
+		return "the printer's profile is for paper " + strconv.Quote(r.Read)
+	case "paper.size":
 		return "paper " + strconv.Quote(r.Read) + " is too small or too large: 140 to 2000 mm wide and 200 to 2000 mm high"
 	}
 	return "paper " + strconv.Quote(r.Read) + " is not known: a4, a3, letter, legal, tabloid or a size such as 200x280mm"

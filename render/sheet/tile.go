@@ -9,50 +9,86 @@ import (
 	"tipline/render/template"
 )
 
-// overlap is how much of the drawing two neighbouring tiles share, in
+// overlap is the least of the drawing that two neighbouring tiles share, in
 // millimetres: enough to lay one sheet's marks on the other's and to glue.
 const overlap = 14.0
 
+// hatchStep is how far apart hatching repeats along x and along y. Tiles lie whole
+// steps apart, so that it meets across their seams.
+const hatchStep = render.WasteSpacing * math.Sqrt2
+
+// mostTiles is the most sheets that one drawing is tiled over: no one glues more.
+const mostTiles = 400
+
 // tile is one sheet's part of a drawing: its column and row, counted from the
-// lower left, and its region of the drawing.
+// lower left, its region of the drawing, and what it shares with each neighbour.
 type tile struct {
 	column, row   int
 	columns, rows int
 	region        geometry.Box
+	shared        geometry.Point
 }
 
-// name returns a tile's name: a letter for the row from the top, a number for the
-// column from the left.
+// name returns a tile's name: letters for the row from the top, A to Z, then AA, and
+// a number for the column from the left.
 func (t tile) name() string {
-	return string(rune('A'+t.rows-1-t.row)) + strconv.Itoa(t.column+1)
+	letters := ""
+	for n := t.rows - t.row; n > 0; n = (n - 1) / 26 {
+		letters = string(rune('A'+(n-1)%26)) + letters
+	}
+	return letters + strconv.Itoa(t.column+1)
 }
 
-// cut divides a drawing's bounds into tiles of at most width × height that
-// overlap: one tile when all of it fits. Tiles come row by row from the top left.
+// own returns the tile's part of the drawing when every overlap is halved.
+func (t tile) own() geometry.Box {
+	own := t.region
+	if t.column > 0 {
+		own.Min.X += t.shared.X / 2
+	}
+	if t.column < t.columns-1 {
+		own.Max.X -= t.shared.X / 2
+	}
+	if t.row > 0 {
+		own.Min.Y += t.shared.Y / 2
+	}
+	if t.row < t.rows-1 {
+		own.Max.Y -= t.shared.Y / 2
+	}
+	return own
+}
+
+// cut divides a drawing's bounds into tiles of width × height that overlap: one
+// tile when all of it fits. Tiles come row by row from the top left. Nil where
+// there would be more than mostTiles.
 func cut(bounds geometry.Box, width, height float64) []tile {
-	columns, across := pieces(bounds.Width(), width)
-	rows, up := pieces(bounds.Height(), height)
+	columns, stepX := pieces(bounds.Width(), width)
+	rows, stepY := pieces(bounds.Height(), height)
+	if columns*rows > mostTiles {
+		return nil
+	}
+	shared := geometry.Point{X: width - stepX, Y: height - stepY}
+	across, up := float64(columns)*stepX+shared.X, float64(rows)*stepY+shared.Y
 	start := bounds.Centre().Sub(geometry.Point{X: across / 2, Y: up / 2})
 	var tiles []tile
 	for row := rows - 1; row >= 0; row-- {
 		for column := range columns {
-			low := start.Add(geometry.Point{X: float64(column) * (width - overlap), Y: float64(row) * (height - overlap)})
+			low := start.Add(geometry.Point{X: float64(column) * stepX, Y: float64(row) * stepY})
 			tiles = append(tiles, tile{column, row, columns, rows, geometry.Box{
 				Min: low, Max: low.Add(geometry.Point{X: width, Y: height}),
-			}})
+			}, shared})
 		}
 	}
 	return tiles
 }
 
-// pieces returns how many pieces of a size cover a length, overlapping, and the
-// length they cover together.
-func pieces(length, size float64) (int, float64) {
-	n := 1
-	if length > size {
-		n = int(math.Ceil((length - overlap) / (size - overlap)))
+// pieces returns how many pieces of a size cover a length, overlapping, and how far
+// apart they lie.
+func pieces(length, size float64) (count int, step float64) {
+	step = hatchStep * math.Floor((size-overlap)/hatchStep)
+	if length <= size {
+		return 1, step
 	}
-	return n, float64(n)*(size-overlap) + overlap
+	return int(min(math.Ceil((length-size)/step), mostTiles)) + 1, step
 }
 
 // registerMarks draws, on tile i, the marks that lie on those of its neighbours,
@@ -75,7 +111,7 @@ func registerMarks(b *template.Board, tiles []tile, i int, at geometry.Point) {
 // across each overlap it shares, a quarter of the way from both ends, clear of the
 // middle of a drawing.
 func marks(t tile) []geometry.Point {
-	inner := t.region.Grow(-overlap / 2)
+	inner := geometry.Box{Min: t.region.Min.Add(t.shared.Times(0.5)), Max: t.region.Max.Sub(t.shared.Times(0.5))}
 	var points []geometry.Point
 	for _, share := range []float64{0.25, 0.75} {
 		x := t.region.Min.X + share*t.region.Width()

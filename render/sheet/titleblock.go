@@ -18,7 +18,7 @@ type TitleBlock struct {
 	Sheet    string // "3 of 14"; Lay fills it
 	Scale    string // "1 : 1"; made from the drawing when empty
 	Material string // and thickness
-	Profile  string // the printer's; "none: check the bars" when empty
+	Profile  string // the printer's; made from the printer's profile when empty
 	Notes    template.Notes
 }
 

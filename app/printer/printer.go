@@ -1,0 +1,212 @@
+// Package printer keeps what printers do with paper: a profile for each printer and
+// paper, in a file of its own in the user's config folder.
+package printer
+
+import (
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"github.com/adrg/xdg"
+
+	"tipline/app/keep"
+	"tipline/render/sheet"
+)
+
+// Folder is where profiles are kept.
+type Folder struct{ Path string }
+
+// Usual returns the folder in the user's config folder.
+func Usual() Folder { return Folder{filepath.Join(xdg.ConfigHome, "tipline", "printers")} }
+
+// Refusal is the error of a profile that is not there, cannot be read or cannot be
+// kept. Code is a key of the catalogue with the places {name}, {paper}, {file} and
+// {reason}.
+type Refusal struct {
+	Code              string
+	Name, Paper, File string
+	Reason            error // nil where there is no more to say
+}
+
+// Error says the refusal in English; the program's own messages are made from the
+// catalogue.
+func (r *Refusal) Error() string {
+	switch r.Code {
+	case "printer.unknown":
+		return fmt.Sprintf("no profile of a printer %q for %s paper", r.Name, r.Paper)
+	case "printer.nameless":
+		return fmt.Sprintf("%q is no name to keep a printer's profile under", r.Name)
+	}
+	return fmt.Sprintf("%s: %s: %v", r.Code, r.File, r.Reason)
+}
+
+// Unwrap returns the reason.
+func (r *Refusal) Unwrap() error { return r.Reason }
+
+// Say returns the refusal as say, which says a text of the catalogue, says it.
+func (r *Refusal) Say(say func(string, ...any) string) string {
+	reason := ""
+	if r.Reason != nil {
+		reason = plainly(r.Reason)
+	}
+	return say(r.Code, "name", r.Name, "paper", r.Paper, "file", r.File, "reason", reason)
+}
+
+// plainly drops the operation and the file's name from an error of the system.
+func plainly(err error) string {
+	var path *fs.PathError
+	if errors.As(err, &path) {
+		return path.Err.Error()
+	}
+	return err.Error()
+}
+
+// written is a profile as its file holds it.
+type written struct {
+	Printer string  `json:"printer"`
+	Paper   string  `json:"paper"`
+	X       float64 `json:"x"`
+	Y       float64 `json:"y"`
+}
+
+// Load returns the profile of a printer with a paper. Capitals and spacing of the
+// name do not matter. The error is a *Refusal.
+func (f Folder) Load(name, paper string) (sheet.Profile, error) {
+	key, err := keyOf(name, paper)
+	if err != nil {
+		return sheet.Profile{}, err
+	}
+	file := filepath.Join(f.Path, key)
+	p, err := read(file)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return p, &Refusal{Code: "printer.unknown", Name: name, Paper: paper}
+	case err != nil:
+		return p, &Refusal{Code: "printer.damaged", Name: name, Paper: paper, File: file, Reason: err}
+	}
+	return p, nil
+}
+
+// read reads one file.
+func read(file string) (sheet.Profile, error) {
+	data, err := os.ReadFile(file)
+	if err != nil {
+		return sheet.Profile{}, err
+	}
+	var w written
+	if err := json.Unmarshal(data, &w); err != nil {
+		return sheet.Profile{}, err
+	}
+	p := sheet.Profile{Name: w.Printer, Paper: w.Paper, X: w.X, Y: w.Y}
+	if p.None() {
+		return p, errors.New("it says nothing")
+	}
+	if key, err := keyOf(p.Name, p.Paper); err != nil || key != filepath.Base(file) {
+		return sheet.Profile{}, errors.New("it is of another printer or paper than its name says")
+	}
+	if p.Check() != nil {
+		return sheet.Profile{}, errors.New("no printer is out by so much")
+	}
+	return p, nil
+}
+
+// Save keeps a profile in place of an older one of the same printer and paper. A
+// file there that cannot be read as a profile is kept beside it, its name ending in
+// ".damaged". On an error, a *Refusal or that of an impossible profile, all is as it
+// was.
+func (f Folder) Save(p sheet.Profile) error {
+	key, err := keyOf(p.Name, p.Paper)
+	if err != nil {
+		return err
+	}
+	if err := p.Check(); err != nil {
+		return err
+	}
+	file := filepath.Join(f.Path, key)
+	if err := f.put(file, p); err != nil {
+		return &Refusal{Code: "printer.unwritable", Name: p.Name, Paper: p.Paper, File: file, Reason: err}
+	}
+	return nil
+}
+
+func (f Folder) put(file string, p sheet.Profile) error {
+	if err := os.MkdirAll(f.Path, 0o755); err != nil {
+		return err
+	}
+	if _, err := read(file); err != nil && !errors.Is(err, fs.ErrNotExist) {
+		if err := setAside(file); err != nil {
+			return err
+		}
+	}
+	data, err := json.MarshalIndent(written{tidy(p.Name), p.Paper, p.X, p.Y}, "", "  ")
+	if err != nil {
+		return err
+	}
+	return keep.Write(file, func(w io.Writer) error {
+		_, err := w.Write(append(data, '\n'))
+		return err
+	})
+}
+
+// setAside copies a file that cannot be read as a profile beside itself, under a
+// name that is free.
+func setAside(file string) error {
+	data, err := os.ReadFile(file)
+	if err != nil {
+		return err
+	}
+	for n := 1; ; n++ {
+		beside := file + ".damaged"
+		if n > 1 {
+			beside = fmt.Sprintf("%s-%d", beside, n)
+		}
+		was, err := os.ReadFile(beside)
+		switch {
+		case errors.Is(err, fs.ErrNotExist):
+			return keep.Write(beside, func(w io.Writer) error {
+				_, err := w.Write(data)
+				return err
+			})
+		case err != nil:
+			return err
+		case slices.Equal(was, data):
+			return nil
+		}
+	}
+}
+
+// List returns the profiles that can be read, by name and paper, and the joined
+// *Refusals of those that cannot. A folder that is not there holds none.
+func (f Folder) List() ([]sheet.Profile, error) {
+	entries, err := os.ReadDir(f.Path)
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil, nil
+	}
+	if err != nil {
+		return nil, &Refusal{Code: "printer.damaged", File: f.Path, Reason: err}
+	}
+	var list []sheet.Profile
+	var faults []error
+	for _, e := range entries {
+		if filepath.Ext(e.Name()) != ending || strings.HasPrefix(e.Name(), ".") {
+			continue
+		}
+		file := filepath.Join(f.Path, e.Name())
+		p, err := read(file)
+		if err != nil {
+			faults = append(faults, &Refusal{Code: "printer.damaged", File: file, Reason: err})
+			continue
+		}
+		list = append(list, p)
+	}
+	slices.SortFunc(list, func(a, b sheet.Profile) int {
+		return strings.Compare(a.Name+"\x00"+a.Paper, b.Name+"\x00"+b.Paper)
+	})
+	return list, errors.Join(faults...)
+}

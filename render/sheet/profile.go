@@ -1,0 +1,112 @@
+package sheet
+
+import (
+	"math"
+
+	"tipline/geometry"
+	"tipline/geometry/measure"
+	"tipline/render"
+	"tipline/render/template"
+)
+
+// Lengths of the bars on every sheet, in millimetres: what FromBars is told was
+// measured.
+const (
+	BarMillimetres = 100.0
+	BarInches      = 4 * 25.4
+)
+
+// MostError is how far a printer's lengths may be out, as a share: makers of laser
+// printers allowed themselves 2 to 3 % (comp.laser-printers, June 1988 and 22 June
+// 1990). Bars that are further out were printed by a program that fitted the page
+// to the paper, and such a scale is not the printer's.
+const MostError = 0.03
+
+// Profile is what one printer does with one paper: X and Y are how long it prints
+// what should be 1, across and up the paper as the paper is named, on its short
+// side as a rule. The zero Profile is none and corrects nothing.
+type Profile struct {
+	Name  string // of the printer, as its owner calls it
+	Paper string // the paper's name
+	X, Y  float64
+}
+
+// FromBars returns the profile of a printer whose bars of a length, BarMillimetres
+// or BarInches, measured x across and y up a sheet that no profile had shaped. A
+// measure that is more than MostError out is refused with a *geometry.Limit.
+func FromBars(name, paper string, bar, x, y float64) (Profile, error) {
+	return Profile{}.Remeasured(name, paper, bar, x, y)
+}
+
+// Remeasured returns the profile by the bars of a sheet that p had shaped.
+func (p Profile) Remeasured(name, paper string, bar, x, y float64) (Profile, error) {
+	byX, byY := p.stretch(false).Factors()
+	next := Profile{name, paper, x / bar / byX, y / bar / byY}
+	if !printable(next.X) {
+		return Profile{}, fitted("printing.across", x, bar*byX)
+	}
+	if !printable(next.Y) {
+		return Profile{}, fitted("printing.up", y, bar*byY)
+	}
+	return next, nil
+}
+
+// printable reports whether a printer can err so.
+func printable(scale float64) bool { return math.Abs(scale-1) <= MostError }
+
+func fitted(q geometry.Quantity, measured, bar float64) *geometry.Limit {
+	return geometry.Between(q, measured, bar*(1-MostError), bar*(1+MostError), "printer.fitted")
+}
+
+// None reports whether the profile is none.
+func (p Profile) None() bool { return p == Profile{} }
+
+// Check refuses a profile that no printer can have; none is none.
+func (p Profile) Check() error {
+	if p.None() {
+		return nil
+	}
+	_, err := FromBars(p.Name, p.Paper, 1, p.X, p.Y)
+	return err
+}
+
+// stretch returns what the profile makes of a page, which lies turned or as the
+// paper is named.
+func (p Profile) stretch(turned bool) render.Stretch {
+	switch {
+	case p.None():
+		return render.Stretch{}
+	case turned:
+		return render.Stretch{X: 1 / p.Y, Y: 1 / p.X}
+	}
+	return render.Stretch{X: 1 / p.X, Y: 1 / p.Y}
+}
+
+// said returns what the title block says of the profile: its name and by how much
+// the printer errs, across and up.
+func (p Profile) said(s template.Style) string {
+	if p.None() {
+		return s.Words.Say("sheet.profile.none")
+	}
+	return s.Words.Say("sheet.profile.of", "name", p.Name, "x", percent(p.X, s.Units), "y", percent(p.Y, s.Units))
+}
+
+// percent writes by how much a scale is off 1.
+func percent(scale float64, u measure.Units) string {
+	off := 100 * (scale - 1)
+	text := u.Number(math.Abs(off), 2)
+	switch {
+	case off <= -0.005:
+		return "−" + text
+	case off >= 0.005:
+		return "+" + text
+	}
+	return text
+}
+
+// holds returns the paper that the layout may use: a page that is stretched is drawn
+// on less, so that nothing of it is moved off the sheet.
+func holds(paper Paper, against render.Stretch) Paper {
+	x, y := against.Factors()
+	return Paper{paper.Name, paper.Width / max(1, x), paper.Height / max(1, y)}
+}

@@ -1,0 +1,113 @@
+package sheet
+
+import (
+	"context"
+	"fmt"
+	"iter"
+
+	"tipline/render"
+	"tipline/render/template"
+)
+
+// Run is sheets that are planned and not drawn yet. What it plans for it needs as
+// it was given: drawings must not be changed meanwhile.
+type Run struct {
+	plans   []planned
+	style   template.Style
+	options Options
+	total   int
+}
+
+// planned is what takes one sheet of paper or more.
+type planned interface {
+	count() int
+	page(i int, number string, s template.Style) render.Page
+}
+
+// Plan chooses how sheets lie on paper, in their order. It refuses paper that does
+// not hold them with a *Refusal and a profile that no printer can have with a
+// *geometry.Limit, and gives way when ctx is done.
+func Plan(ctx context.Context, sheets []Sheet, paper Paper, s template.Style, o Options) (*Run, error) {
+	if err := o.Profile.Check(); err != nil {
+		return nil, err
+	}
+	if !o.Profile.None() && o.Profile.Paper != paper.Name {
+		return nil, &Refusal{o.Profile.Paper, "paper.profile"}
+	}
+	r := &Run{style: s, options: o}
+	looked := map[*render.Drawing]*render.Drawing{} // copies stay one drawing
+	g := &gathering{paper: paper, style: s, options: o, copies: map[*render.Drawing]int{}, met: map[*render.Drawing]int{}}
+	for _, sh := range sheets {
+		if looked[sh.Drawing] == nil {
+			looked[sh.Drawing] = o.Look.of(sh.Drawing, s)
+		}
+		g.copies[looked[sh.Drawing]]++
+	}
+	for _, sh := range sheets {
+		if err := ctx.Err(); err != nil {
+			return nil, err
+		}
+		sh.Drawing, sh.Block.Notes = looked[sh.Drawing], o.notes(sh)
+		if err := r.add(sh, g); err != nil {
+			return nil, fmt.Errorf("sheet of %s: %w", sh.Drawing.Title, err)
+		}
+	}
+	for _, p := range r.plans {
+		r.total += p.count()
+	}
+	return r, nil
+}
+
+// add plans one sheet more: on one that it shares, if templates share any and it
+// has room there.
+func (r *Run) add(sh Sheet, g *gathering) error {
+	if r.options.Together && sh.Drawing.Scale > 0 {
+		if opened, ok := g.take(sh); ok {
+			if opened != nil {
+				r.plans = append(r.plans, opened)
+			}
+			return nil
+		}
+	}
+	p, err := r.options.plan(sh, g.paper, g.style)
+	if err == nil {
+		r.plans = append(r.plans, p)
+	}
+	return err
+}
+
+// notes returns what stands beside a sheet's drawing in the look it has.
+func (o Options) notes(sh Sheet) template.Notes {
+	if sh.Drawing.Scale <= 0 {
+		return sh.Block.Notes
+	}
+	return o.Look.ofNotes(sh.Block.Notes)
+}
+
+// Len returns how many sheets of paper it takes.
+func (r *Run) Len() int { return r.total }
+
+// Pages draws the sheets one after the other, each when it is asked for. When ctx is
+// done its error comes instead of a page, the last thing to come.
+func (r *Run) Pages(ctx context.Context) iter.Seq2[render.Page, error] {
+	return func(yield func(render.Page, error) bool) {
+		n := 0
+		for _, p := range r.plans {
+			for i := range p.count() {
+				if err := ctx.Err(); err != nil {
+					yield(render.Page{}, err)
+					return
+				}
+				n++
+				page := p.page(i, r.style.Words.Say("sheet.number-of", "n", n, "m", r.total), r.style)
+				page.Drawing = r.options.Look.ofPage(page.Drawing)
+				if r.options.Progress != nil {
+					r.options.Progress(n, r.total)
+				}
+				if !yield(page, nil) {
+					return
+				}
+			}
+		}
+	}
+}
