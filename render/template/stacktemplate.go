@@ -90,7 +90,7 @@ func StackNotes(st Stack, s Style) Notes {
 // twist tells what a misplacement of the smaller wheel's tips makes at the larger's.
 func (st Stack) twist(s Style) Figure {
 	small := st.Wheels[st.Stacked.Smaller].Teeth.TipRadius
-	return Figure{s.Words.Say("template.figure.misplaced", "by", s.Units.Fine(float64(st.Stacked.Twist) * small)),
+	return Figure{s.Words.Say("template.figure.misplaced", "by", s.Units.Fine(float64(st.Stacked.Twist)*small)),
 		s.Words.Say("template.stack.twist", "error", s.Units.Fine(st.Stacked.Error), "angle", s.Units.Angle(st.Stacked.Twist))}
 }
 

@@ -126,19 +126,23 @@ func (st Stack) leastBore() float64 {
 	return least
 }
 
-// wheel draws wheel i turned as it stands in the stack, filled if it lies lowest.
+// wheel draws wheel i turned as it stands in the stack; the lowest is filled, its
+// windows left open, under all lines.
 func (st Stack) wheel(b *Board, i int, lowest bool) {
 	w, turn, look := st.Wheels[i], -st.Stacked.Turns[i], lookOf(i)
-	fill, waste := render.NoFill, render.NoFill
+	teeth := w.Teeth.Outline.Rotate(turn)
+	var windows []geometry.Outline
+	if w.Crossing != nil {
+		for _, win := range w.Crossing.Windows {
+			windows = append(windows, win.Outline.Rotate(turn))
+		}
+	}
 	if lowest {
-		fill, waste = render.Brass, render.Paper
+		b.Closed(Stroke{Layer: render.LayerStock, Quantity: "wheels", Fill: render.Brass}, append([]geometry.Outline{teeth}, windows...)...)
 	}
-	b.Closed(Stroke{render.LayerTeeth, "wheels", look.pen, look.ink, fill}, w.Teeth.Outline.Rotate(turn))
-	if w.Crossing == nil {
-		return
-	}
-	for _, win := range w.Crossing.Windows {
-		b.Closed(Stroke{render.LayerWindows, "wheels", render.Thin, look.ink, waste}, win.Outline.Rotate(turn))
+	b.Closed(Stroke{Layer: render.LayerTeeth, Quantity: "wheels", Pen: look.pen, Ink: look.ink}, teeth)
+	for _, win := range windows {
+		b.Closed(Stroke{Layer: render.LayerWindows, Quantity: "wheels", Pen: render.Thin, Ink: look.ink}, win)
 	}
 }
 
