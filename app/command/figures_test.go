@@ -47,11 +47,21 @@ func (p plain) names() []string {
 func TestNamesOfTheFigures(t *testing.T) {
 	p := figuresOf(t, sampleJob(t))
 	require.ElementsMatch(t, []string{"wheels", "pinions", "pairs", "trains", "stacks", "findings"}, p.names())
-	require.Len(t, p["wheels"], 7)
+	require.Len(t, p["wheels"], 8)
 	great := p.wheel(t, "great")
 	require.ElementsMatch(t, []string{
 		"id", "teeth", "tip_diameter_mm", "root_diameter_mm", "pitch_diameter_mm", "crossing", "cutter", "dividing",
+		"mount", "additions",
 	}, great.names())
+	require.ElementsMatch(t, []string{
+		"hole_angles_deg", "screw_circle_mm", "thread", "drill_mm", "drill", "tap_drill_mm", "starter_mm", "depth_mm",
+		"chord_mm", "edge_mm",
+	}, great.at("mount").names())
+	require.ElementsMatch(t, []string{"area_mm2", "mass_g", "inertia_g_mm2"}, p.wheel(t, "click").at("solid").names())
+	require.ElementsMatch(t, []string{
+		"id", "wheels", "turns_deg", "hole_angles_deg", "screw_circle_mm", "thread", "depth_mm", "edge_mm", "twist_deg",
+		"error_mm", "smaller", "larger", "marks",
+	}, p.part(t, "stacks", "hour-pipe").names())
 	require.ElementsMatch(t, []string{
 		"arm_tips", "arm_angles_deg", "window_area_mm2", "area_mm2", "mass_g", "inertia_g_mm2", "unbalance_g_mm",
 		"removed_share", "windup_um_per_n", "divider_chord_mm", "cut_length_mm", "arm_narrowest_mm",

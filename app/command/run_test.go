@@ -67,7 +67,7 @@ func TestWhatCannotBeDone(t *testing.T) {
 		{[]string{"packet", job, "-out", out, "-copies", "1.5"}, `The flag -copies is "1.5", but must be a whole number from 1 to 50.`},
 		{[]string{"packet", job, "-out", out, "-copies", "NaN"}, `The flag -copies is "NaN", but must be a number from 1 to 50.`},
 		{[]string{"packet", job, "-out", out, "-paper", "a5"}, `The flag -paper is "a5", but must be a4, a3, letter, legal, tabloid or a size of 140 to 2000 mm by 200 to 2000 mm such as 200x280mm.`},
-		{[]string{"packet", job, "-out", out, "-wheel", "nobody"}, `The job has no part "nobody"; its parts are: great, centre, third, escape, minute, hour, click, centre-pinion, third-pinion, escape-pinion, cannon, minute-pinion, great-centre, centre-third, third-escape, cannon-minute, minute-hour, going, motion.`},
+		{[]string{"packet", job, "-out", out, "-wheel", "nobody"}, `The job has no part "nobody"; its parts are: great, centre, third, escape, minute, hour, day, click, centre-pinion, third-pinion, escape-pinion, cannon, minute-pinion, great-centre, centre-third, third-escape, cannon-minute, minute-hour, going, motion, hour-pipe.`},
 		{[]string{"packet", job, "-out", job}, job + ` is the job itself; write to another file.`},
 		{[]string{"packet", job, "-out", "/dev/full"}, "/dev/full cannot be written: no space left on device. What was there before is untouched."},
 		{[]string{"packet", job, "-out", filepath.Join(job, "x.pdf")}, filepath.Join(job, "x.pdf") + " cannot be written: not a directory. What was there before is untouched."},

@@ -162,7 +162,7 @@ func TestAdditions(t *testing.T) {
 // Of a style's own fields those that it lacks are missing, and those of another say
 // that they do nothing.
 func TestStyles(t *testing.T) {
-	j := set(t, alone(t, sample(t), "third"), "third", "crossing.style", "swept")
+	j := set(t, set(t, alone(t, sample(t), "third"), "third", "crossing.style", "swept"), "third", "crossing.sweep", "")
 	r := solve.Solve(context.Background(), j)
 	require.Equal(t, []string{"crossing.sweep: This is still empty, and nothing can be worked out without it."}, errorsOf(r, "third"))
 	j = set(t, j, "third", "crossing.sweep", "-20 deg")

@@ -27,7 +27,7 @@ func TestSampleCanBeMade(t *testing.T) {
 	for _, f := range r.Findings {
 		require.NotEqual(t, solve.Error, f.Severity, "%s %s: %s", f.Part, f.Field, f.Sentence(words.English(), solve.Units(r.Job)))
 	}
-	require.Len(t, r.Wheels, 7)
+	require.Len(t, r.Wheels, 8)
 	forms := map[string]bool{}
 	for _, w := range r.Wheels {
 		require.NotNil(t, w.Teeth, w.Part.ID)
