@@ -7,15 +7,16 @@ import "slices"
 func Kinds() []string {
 	return []string{
 		"cycloidal", "pointed", "ratchet", "lantern driver", "measured",
-		"pinion", "lantern pinion", "pair", "arbor", "train",
+		"pinion", "lantern pinion", "stack", "pair", "arbor", "train",
 	}
 }
 
 // Add returns a job with one more part of one of the Kinds, last in its list, and
 // the part's id, which is made from the name. A wheel or pinion starts with values
 // that can be built; a pair with the first wheel and pinion that stand in none, an
-// arbor with the first pinion and wheel on none, a train with the first wheel and
-// the first that is pointed, else the last.
+// arbor with the first pinion and wheel on none, a stack with the first two wheels that
+// stand in none, of one arbor if any has two, a train with the first wheel and the first
+// that is pointed, else the last.
 func (j *Job) Add(kind, name string) (*Job, string, error) {
 	if err := j.roomForOne(); err != nil {
 		return nil, "", err
@@ -31,6 +32,8 @@ func (j *Job) Add(kind, name string) (*Job, string, error) {
 		next.Pairs = append(slices.Clip(j.Pairs), j.freePair(id))
 	case "arbor":
 		next.Arbors = append(slices.Clip(j.Arbors), j.freeArbor(id))
+	case "stack":
+		next.Stacks = append(slices.Clip(j.Stacks), j.freeStack(id))
 	case "train":
 		next.Trains = append(slices.Clip(j.Trains), j.wholeTrain(id))
 	default:
@@ -85,6 +88,25 @@ func (j *Job) freeArbor(id string) *Arbor {
 		}
 	}
 	return a
+}
+
+// freeStack stacks the first two wheels of one arbor that stand in no stack; where no
+// arbor has two, the first two of the job.
+func (j *Job) freeStack(id string) *Stack {
+	var wheels []string
+	for _, w := range j.Wheels {
+		if !slices.ContainsFunc(j.Stacks, func(s *Stack) bool { return slices.Contains(s.Wheels, w.ID) }) {
+			wheels = append(wheels, w.ID)
+		}
+	}
+	for _, a := range j.Arbors {
+		onOne := without(wheels, func(w string) bool { return !slices.Contains(a.Parts, w) })
+		if len(onOne) >= 2 {
+			wheels = onOne
+			break
+		}
+	}
+	return &Stack{ID: id, Wheels: slices.Clone(wheels[:min(2, len(wheels))])}
 }
 
 // wholeTrain goes from the first wheel to the first that is pointed, else to the

@@ -44,6 +44,7 @@ func TestAddWhatGoesWithWheels(t *testing.T) {
 	for _, add := range []struct{ kind, name string }{
 		{"cycloidal", "a"}, {"cycloidal", "b"}, {"pointed", "escape"}, {"pinion", "p"}, {"lantern pinion", "q"},
 		{"pair", "one"}, {"pair", "two"}, {"pair", "three"}, {"arbor", "x"}, {"arbor", "y"}, {"train", "going"},
+		{"stack", "s"}, {"stack", "t"},
 	} {
 		before := written(t, j)
 		next, id, err := j.Add(add.kind, add.name)
@@ -61,6 +62,7 @@ func TestAddWhatGoesWithWheels(t *testing.T) {
 	require.Equal(t, []string{"p", "b"}, j.Arbors[0].Parts, "a drives p, so it stands on another arbor")
 	require.Equal(t, []string{"q", "a"}, j.Arbors[1].Parts)
 	require.Equal(t, &Train{ID: "going", From: "a", To: "escape"}, j.Trains[0])
+	require.Equal(t, []*Stack{{ID: "s", Wheels: []string{"a", "b"}}, {ID: "t", Wheels: []string{"escape"}}}, j.Stacks)
 	for _, kind := range Kinds() {
 		_, _, err := New("in").Add(kind, "First")
 		require.NoError(t, err, kind)
@@ -165,4 +167,15 @@ func ids(j *Job) []string {
 		out = append(out, w.ID)
 	}
 	return out
+}
+
+func TestAddStacksWheelsOfOneArbor(t *testing.T) {
+	j := New("mm")
+	for _, id := range []string{"a", "b", "c"} {
+		j.Wheels = append(j.Wheels, &Wheel{ID: id})
+	}
+	j.Arbors = []*Arbor{{ID: "one", Parts: []string{"a"}}, {ID: "two", Parts: []string{"p", "c", "b"}}}
+	j, _, err := j.Add("stack", "s")
+	require.NoError(t, err)
+	require.Equal(t, []string{"b", "c"}, j.Stacks[0].Wheels)
 }

@@ -136,7 +136,7 @@ func TestTheSliderTurnsAPair(t *testing.T) {
 
 func TestTheTabsFollowTheKindOfPart(t *testing.T) {
 	w := opened(t)
-	for id, steps := range map[string]int{"great": 5, "centre-pinion": 4, "third-pinion": 3, "great-centre": 2, "going": 2} {
+	for id, steps := range map[string]int{"great": 6, "centre-pinion": 4, "third-pinion": 3, "great-centre": 2, "going": 2} {
 		w.desk.Choose(id)
 		require.Len(t, w.strip.tabs, steps, id)
 		for i, s := range w.desk.Steps() {

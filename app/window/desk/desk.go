@@ -181,6 +181,8 @@ var shownBy = map[geometry.Quantity]geometry.Quantity{
 	"wheel":               "centres",
 	"pinion":              "centres",
 	"form":                "leaves",
+	"mount.thread":        "mount.screws",
+	"mount.start":         "mount.screws",
 }
 
 // LitText returns what stands in the field that is lit, as typed or worked out.

@@ -104,5 +104,10 @@ func sameMesh(a, b solve.Part) bool {
 // of it can be drawn.
 func lacking(p solve.Part, step Step) bool {
 	w, ok := p.(*solve.Wheel)
-	return ok && step == Crossing && w.Part.Crossing != nil && w.Crossing == nil
+	if !ok {
+		return false
+	}
+	uncrossed := w.Part.Crossing != nil && w.Crossing == nil
+	unmounted := w.Part.Mount != nil && w.Part.Mount.Screws.Text != "" && w.Mounting == nil
+	return uncrossed && (step == Crossing || step == Mounting) || unmounted && step == Mounting
 }

@@ -88,7 +88,7 @@ func (d *Desk) CanRedo() bool { return d.history.CanRedo() }
 
 // Kinds lists the kinds of part that can be added to the rail.
 func Kinds() []string {
-	return slices.DeleteFunc(job.Kinds(), func(kind string) bool { return kind == "arbor" || kind == "stack" })
+	return slices.DeleteFunc(job.Kinds(), func(kind string) bool { return kind == "arbor" })
 }
 
 // Add adds a part of a kind and looks at its first step.

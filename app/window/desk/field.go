@@ -78,6 +78,8 @@ func (d *Desk) choices(path geometry.Quantity, known job.Field, text string) []C
 		}
 	case "wheel", "pinion", "from", "to", "hour":
 		return d.partChoices(path, text)
+	case "mount.thread":
+		return d.threadChoices(text)
 	case "crossing.blade":
 		for _, b := range tables.Blades() {
 			values = append(values, b.Name)
@@ -123,6 +125,24 @@ func (d *Desk) madeChoices() []Choice {
 		if names[c.Label] > 1 {
 			cs[i].Label = c.Label + " (" + c.Value + ")"
 		}
+	}
+	return cs
+}
+
+// threadChoices lists the threads of the tables, and none. What is typed there by
+// another of a thread's names stands for it.
+func (d *Desk) threadChoices(text string) []Choice {
+	cs := []Choice{{"", d.words.Say("empty.mount.thread")}}
+	named, known := tables.ThreadNamed(text)
+	for _, t := range tables.Threads() {
+		c := Choice{t.Name(), t.Name()}
+		if known && t.Name() == named.Name() {
+			c.Value = text
+		}
+		cs = append(cs, c)
+	}
+	if text != "" && !known {
+		cs = append(cs, Choice{text, text})
 	}
 	return cs
 }

@@ -121,6 +121,8 @@ func (d *Desk) built(s Step) bool {
 		return s == Depthing && p.Turn != nil
 	case *solve.Train:
 		return s == Train && p.Way != nil
+	case *solve.Stack:
+		return s == Mounting && p.Stacked != nil
 	}
 	return false
 }
@@ -137,6 +139,8 @@ func builtMade(t template.Wheel, s Step) bool {
 		return t.Dividing != nil
 	case Crossing:
 		return t.Crossing != nil
+	case Mounting:
+		return t.Mounting != nil
 	}
 	return false
 }

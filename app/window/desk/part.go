@@ -20,6 +20,7 @@ const (
 	lantern kind = "lantern"
 	pair    kind = "pair"
 	train   kind = "train"
+	stack   kind = "stack"
 )
 
 // kindOf returns the kind of a part.
@@ -36,6 +37,8 @@ func (d *Desk) kindOf(id string) kind {
 		return pair
 	case *solve.Train:
 		return train
+	case *solve.Stack:
+		return stack
 	}
 	return noPart
 }
@@ -65,6 +68,7 @@ func (d *Desk) Groups() []Group {
 	}
 	group("wheels", idsOf(d.result.Wheels))
 	group("pinions", idsOf(d.result.Pinions))
+	group("stacks", idsOf(d.result.Stacks))
 	group("pairs", idsOf(d.result.Pairs))
 	group("trains", idsOf(d.result.Trains))
 	return gs
@@ -81,7 +85,7 @@ func idsOf[P solve.Part](parts []P) []string {
 // order lists the ids of all parts as the rail shows them.
 func (d *Desk) order() []string {
 	r := d.result
-	return slices.Concat(idsOf(r.Wheels), idsOf(r.Pinions), idsOf(r.Pairs), idsOf(r.Trains))
+	return slices.Concat(idsOf(r.Wheels), idsOf(r.Pinions), idsOf(r.Stacks), idsOf(r.Pairs), idsOf(r.Trains))
 }
 
 // Name returns what a part is called: a train by its ends, an arbor by its id.
@@ -127,6 +131,10 @@ func (d *Desk) drawPart(p solve.Part, step Step, s template.Style) (*render.Draw
 		if t, ok := packet.TrainOf(d.result, p); ok {
 			return template.TrainView(t, s)
 		}
+	case *solve.Stack:
+		if t, ok := p.Template(); ok {
+			return template.Crossing(t.Wheels[t.Stacked.Larger], s)
+		}
 	}
 	return nil, template.ErrNothing
 }
@@ -137,7 +145,7 @@ func drawMade(t template.Wheel, step Step, s template.Style) (*render.Drawing, e
 		return template.CutterView(t, s)
 	case Dividing:
 		return template.DividingView(t, s)
-	case Crossing:
+	case Crossing, Mounting:
 		return template.Crossing(t, s)
 	case Shrouds:
 		return template.PinionView(t, s)

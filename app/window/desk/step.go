@@ -18,6 +18,7 @@ const (
 	Cutter   Step = "cutter"
 	Dividing Step = "dividing"
 	Crossing Step = "crossing"
+	Mounting Step = "mounting"
 	Depthing Step = "depthing"
 	Train    Step = "train"
 	Paper    Step = "paper"
@@ -26,16 +27,17 @@ const (
 // stepsOf are the steps that a kind of part goes through, in the order of the
 // work.
 var stepsOf = map[kind][]Step{
-	noPart:  {Blank, Cutter, Dividing, Crossing, Paper},
-	wheel:   {Blank, Cutter, Dividing, Crossing, Paper},
+	noPart:  {Blank, Cutter, Dividing, Crossing, Mounting, Paper},
+	wheel:   {Blank, Cutter, Dividing, Crossing, Mounting, Paper},
 	pinion:  {Blank, Cutter, Dividing, Paper},
 	lantern: {Shrouds, Dividing, Paper},
 	pair:    {Depthing, Paper},
 	train:   {Train, Paper},
+	stack:   {Mounting, Paper},
 }
 
 // MostSteps is the greatest number of steps that a part goes through.
-const MostSteps = 5
+const MostSteps = 6
 
 // Steps lists the steps of the present part in the order of the work.
 func (d *Desk) Steps() []Step { return stepsOf[d.kindOf(d.part)] }
@@ -78,6 +80,10 @@ func (d *Desk) fieldsAt(s Step) []geometry.Quantity {
 		return nil
 	case s == Cutter:
 		return append(pointFields(teeth), cutterFields...)
+	case s == Crossing:
+		return crossingFields(d.Job().Wheel(d.part).Crossing)
+	case s == Mounting && k == stack:
+		return slices.Concat(mountFields, []geometry.Quantity{"misplacement", "id"})
 	}
 	return plainFields[s]
 }
@@ -87,15 +93,36 @@ var cutterFields = []geometry.Quantity{
 	"cutter.wheel_edge", "cutter.swing", "cutter.enters",
 }
 
+var mountFields = []geometry.Quantity{
+	"mount.screws", "mount.thread", "mount.screw_circle", "mount.start",
+	"mount.collet.bore", "mount.collet.register", "mount.collet.flange",
+}
+
 // plainFields are the fields of the steps that ask the same of every part.
 var plainFields = map[Step][]geometry.Quantity{
 	Shrouds:  {"name", "form", "leaves", "module", "trundle", "bore", "thickness"},
 	Dividing: {"dividing.ratio", "dividing.circles", "dividing.direct"},
-	Crossing: {"crossing.arms", "crossing.placing", "crossing.rim", "crossing.hub",
-		"crossing.arm_at_rim", "crossing.arm_at_hub", "crossing.fillet_at_rim", "crossing.fillet_at_hub",
-		"crossing.allowance", "crossing.blade", "crossing.start_hole"},
+	Mounting: mountFields,
 	Depthing: {"wheel", "pinion", "centres", "id"},
 	Train:    {"from", "to", "hour", "turns", "id"},
+}
+
+// crossingFields are the fields of a crossing: of those that one style alone has
+// only that style's.
+func crossingFields(c *job.Crossing) []geometry.Quantity {
+	own := map[string][]geometry.Quantity{
+		"swept":   {"crossing.sweep"},
+		"waisted": {"crossing.waist", "crossing.waist_at"},
+	}
+	style := ""
+	if c != nil {
+		style = c.Style.Text
+	}
+	return slices.Concat(
+		[]geometry.Quantity{"crossing.arms", "crossing.style"}, own[style],
+		[]geometry.Quantity{"crossing.placing", "crossing.rim", "crossing.hub",
+			"crossing.arm_at_rim", "crossing.arm_at_hub", "crossing.fillet_at_rim", "crossing.fillet_at_hub",
+			"crossing.outer_radius", "crossing.allowance", "crossing.blade", "crossing.start_hole"})
 }
 
 func formOf(t *job.Teeth) string {
@@ -155,6 +182,10 @@ func stepNamed(field string) (Step, bool) {
 		return Blank, true
 	case group == "parts": // of an arbor
 		return Train, true
+	case group == "additions":
+		return Crossing, true
+	case group == "mount", group == "wheels", group == "tips":
+		return Mounting, true
 	}
 	return Step(group), true
 }

@@ -5,6 +5,7 @@ import (
 
 	"tipline/app/solve"
 	"tipline/geometry/measure"
+	"tipline/geometry/mount"
 )
 
 // Summary returns one line that says what the present step comes to, empty when it
@@ -20,6 +21,8 @@ func (d *Desk) Summary() string {
 		return d.pairSummary(p)
 	case *solve.Train:
 		return d.trainSummary(p)
+	case *solve.Stack:
+		return d.stackSummary(p)
 	case solve.Made:
 		return d.madeSummary(p)
 	}
@@ -37,6 +40,8 @@ func (d *Desk) madeSummary(p solve.Made) string {
 		return d.words.Say("summary.turns", "turns", w.Dividing.Turns)
 	case d.at() == Dividing && w.Dividing != nil:
 		return d.words.Say("summary.holes", "turns", w.Dividing.Turns, "holes", w.Dividing.Holes, "circle", w.Dividing.Circle)
+	case d.at() == Mounting && w.Teeth != nil:
+		return d.mountSummary(d.wheel())
 	case w.Lantern != nil:
 		l := w.Lantern
 		return d.words.Say("summary.shrouds", "count", len(l.Holes), "trundle", u.Length(l.TrundleDiameter), "circle", u.Length(2*l.PitchRadius))
@@ -46,6 +51,32 @@ func (d *Desk) madeSummary(p solve.Made) string {
 		return d.words.Say("summary.teeth", "teeth", w.Teeth.Count, "tip", u.Length(2*w.Teeth.TipRadius), "root", u.Length(2*w.Teeth.RootRadius))
 	}
 	return d.words.Say("summary.unbuilt")
+}
+
+// mountSummary tells the screws, or that there are none, and whose they are.
+func (d *Desk) mountSummary(w *solve.Wheel) string {
+	stack := ""
+	if w.Stack != "" {
+		stack = d.words.Say("summary.stacked", "stack", w.Stack)
+	}
+	if w.Mounting == nil {
+		return d.words.Say("summary.unscrewed") + stack
+	}
+	return d.screws(*w.Mounting) + stack
+}
+
+func (d *Desk) screws(m mount.Mounting) string {
+	return d.words.Say("summary.screws", "count", len(m.Places), "thread", m.Screws.Thread.Name(), "circle", d.Style().Units.Length(m.Screws.Circle))
+}
+
+func (d *Desk) stackSummary(s *solve.Stack) string {
+	switch {
+	case s.Stacked == nil:
+		return d.words.Say("summary.unbuilt")
+	case len(s.Stacked.Mounting.Places) == 0:
+		return d.words.Say("summary.unscrewed")
+	}
+	return d.screws(s.Stacked.Mounting)
 }
 
 func (d *Desk) pairSummary(p *solve.Pair) string {
