@@ -37,17 +37,33 @@ func (l *Limit) Error() string {
 	return fmt.Sprintf("%s: %s is %.6g", l.Code, l.Quantity, l.Value)
 }
 
-// AtMost returns the Limit of a value that is larger than max.
+// AtMost returns the Limit of a value that is larger than max. Here and below a
+// value that is no number is told as 0, and one beyond ±1e9, which no length of a
+// job comes near, as that.
 func AtMost(q Quantity, value, max float64, code string) *Limit {
-	return &Limit{q, value, math.Inf(-1), max, code}
+	return &Limit{q, told(value), math.Inf(-1), max, code}
 }
 
 // AtLeast returns the Limit of a value that is smaller than min.
 func AtLeast(q Quantity, value, min float64, code string) *Limit {
-	return &Limit{q, value, min, math.Inf(1), code}
+	return &Limit{q, told(value), min, math.Inf(1), code}
 }
 
 // Between returns the Limit of a value outside min to max.
 func Between(q Quantity, value, min, max float64, code string) *Limit {
-	return &Limit{q, value, min, max, code}
+	return &Limit{q, told(value), min, max, code}
+}
+
+// Refused returns the Limit of a value for which no other of the same quantity
+// would do, or that is not one of a few.
+func Refused(q Quantity, value float64, code string) *Limit {
+	return &Limit{q, told(value), math.Inf(-1), math.Inf(1), code}
+}
+
+// told returns a value as a message can show it.
+func told(v float64) float64 {
+	if math.IsNaN(v) {
+		return 0
+	}
+	return math.Min(math.Max(v, -1e9), 1e9)
 }

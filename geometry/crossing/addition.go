@@ -71,19 +71,19 @@ func (a Addition) inRange(i int) error {
 	switch a.Kind {
 	case HoleKind, CircleKind:
 		if !(a.Diameter >= Least) || math.IsInf(a.Diameter, 1) {
-			return geometry.AtLeast(of("diameter"), number(a.Diameter), Least, "crossing.addition-diameter")
+			return geometry.AtLeast(of("diameter"), a.Diameter, Least, "crossing.addition-diameter")
 		}
 	case LineKind:
 		if !(a.ToRadius >= 0) || math.IsInf(a.ToRadius, 1) {
-			return geometry.AtLeast(of("to_radius"), number(a.ToRadius), 0, "crossing.addition-radius-negative")
+			return geometry.AtLeast(of("to_radius"), a.ToRadius, 0, "crossing.addition-radius-negative")
 		}
 	case NoteKind:
 	default:
-		return &geometry.Limit{Quantity: of("kind"), Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.addition-kind-unknown"}
+		return geometry.Refused(of("kind"), 0, "crossing.addition-kind-unknown")
 	}
 	switch {
 	case !(a.Radius >= 0) || math.IsInf(a.Radius, 1):
-		return geometry.AtLeast(of("radius"), number(a.Radius), 0, "crossing.addition-radius-negative")
+		return geometry.AtLeast(of("radius"), a.Radius, 0, "crossing.addition-radius-negative")
 	case a.Repeat < 0 || a.Repeat > MostRepeats:
 		return geometry.Between(of("repeat"), float64(a.Repeat), 0, MostRepeats, "crossing.addition-repeat")
 	}
@@ -167,7 +167,7 @@ func (d drilling) refusal(i int, most float64) *geometry.Limit {
 	case above:
 		return geometry.AtLeast(radius, a.Radius, out, "crossing.addition-too-far-in")
 	}
-	return &geometry.Limit{Quantity: radius, Value: a.Radius, Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.addition-no-room"}
+	return geometry.Refused(radius, a.Radius, "crossing.addition-no-room")
 }
 
 // nearest returns the radius nearest to one from which a hole has room, on the way

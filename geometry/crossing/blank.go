@@ -25,7 +25,7 @@ func (b Blank) inRange() error {
 		{"material", b.Young, 0.001, "crossing.blank-material"},
 	} {
 		if !(l.value >= l.least) || math.IsInf(l.value, 1) {
-			return geometry.AtLeast(l.of, number(l.value), l.least, l.code)
+			return geometry.AtLeast(l.of, l.value, l.least, l.code)
 		}
 	}
 	return nil

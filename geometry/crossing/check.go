@@ -132,10 +132,10 @@ func inRange(b Blank, s Spec) error {
 		}
 	case Equal:
 	default:
-		return &geometry.Limit{Quantity: ofPlacing, Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.placing-unknown"}
+		return geometry.Refused(ofPlacing, 0, "crossing.placing-unknown")
 	}
 	if s.Style != Straight && s.Style != Swept && s.Style != Waisted {
-		return &geometry.Limit{Quantity: ofStyle, Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.style-unknown"}
+		return geometry.Refused(ofStyle, 0, "crossing.style-unknown")
 	}
 	return s.lengthsInRange()
 }
@@ -159,11 +159,11 @@ func (s Spec) lengthsInRange() error {
 	}
 	for _, l := range lengths {
 		if !(l.value >= l.least) || math.IsInf(l.value, 1) {
-			return geometry.AtLeast(l.of, number(l.value), l.least, l.code)
+			return geometry.AtLeast(l.of, l.value, l.least, l.code)
 		}
 	}
 	if v := float64(s.Sweep); s.Style == Swept && !(math.Abs(v) <= mostSweep) {
-		return geometry.Between(ofSweep, number(v), -mostSweep, mostSweep, "crossing.sweep-out-of-range")
+		return geometry.Between(ofSweep, v, -mostSweep, mostSweep, "crossing.sweep-out-of-range")
 	}
 	return s.additionsInRange()
 }
@@ -178,11 +178,3 @@ type leastLength struct {
 // mostSweep is more than any arm's sweep can be: one swept by a quarter turn meets
 // the rim, however large, at 90° to the radius.
 const mostSweep = math.Pi / 2
-
-// number returns v where it is one, and 0 for what is none.
-func number(v float64) float64 {
-	if math.IsNaN(v) || math.IsInf(v, 0) {
-		return 0
-	}
-	return v
-}

@@ -80,7 +80,7 @@ func limitOf(f fault, b Blank, s Spec) *geometry.Limit {
 			return l
 		}
 	}
-	none := &geometry.Limit{Quantity: ofArms, Value: float64(s.Arms), Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.no-room"}
+	none := geometry.Refused(ofArms, float64(s.Arms), "crossing.no-room")
 	if check(b, s.barest(b)) == sound {
 		none.Code = "crossing.several-values"
 	}

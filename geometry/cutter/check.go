@@ -2,7 +2,6 @@ package cutter
 
 import (
 	"errors"
-	"math"
 
 	"tipline/geometry"
 )
@@ -21,7 +20,7 @@ func (p Pointed) check() error {
 	}
 	for _, v := range p.ranges() {
 		if !(v.value >= v.least && v.value <= v.most) {
-			return geometry.Between(v.field, finite(v.value)*v.shown(), v.least*v.shown(), v.most*v.shown(), v.code)
+			return geometry.Between(v.field, v.value*v.shown(), v.least*v.shown(), v.most*v.shown(), v.code)
 		}
 	}
 	return p.checkFit()
@@ -107,12 +106,4 @@ func (p Pointed) checkFit() error {
 		return geometry.AtMost(BackFillet, p.BackFillet, room, "cutter.fillet-over-floor")
 	}
 	return nil
-}
-
-// finite returns v, or 0 for what is no number, so that a message can show it.
-func finite(v float64) float64 {
-	if math.IsNaN(v) || math.IsInf(v, 0) {
-		return 0
-	}
-	return v
 }

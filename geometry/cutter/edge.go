@@ -65,7 +65,7 @@ func (c Corner) check(i int) error {
 		value float64
 	}{{"x", c.X}, {"y", c.Y}, {"radius", c.Radius}} {
 		if !(math.Abs(v.value) <= greatestSize) {
-			return geometry.Between(at(i, v.of), finite(v.value), -greatestSize, greatestSize, "cutter.bit-corner")
+			return geometry.Between(at(i, v.of), v.value, -greatestSize, greatestSize, "cutter.bit-corner")
 		}
 	}
 	return nil

@@ -78,7 +78,7 @@ func (c Cut) checkRelief(clearance geometry.Angle, thickness, swing float64) err
 		{Swing, swing, 0, greatestSize, "cutter.swing"},
 	} {
 		if !(v.value >= v.least && v.value <= v.most) {
-			return geometry.Between(v.field, finite(v.value), v.least, v.most, v.code)
+			return geometry.Between(v.field, v.value, v.least, v.most, v.code)
 		}
 	}
 	if swing > 0 && swing <= c.Infeed {

@@ -48,7 +48,7 @@ func checkAngles(clearance, rake geometry.Angle) error {
 		{Rake, float64(rake), -float64(mostRake), float64(mostRake), "cutter.rake"},
 	} {
 		if !(v.value >= v.least && v.value <= v.most) {
-			return geometry.Between(v.field, finite(v.value), v.least, v.most, v.code)
+			return geometry.Between(v.field, v.value, v.least, v.most, v.code)
 		}
 	}
 	return nil

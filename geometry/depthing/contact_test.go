@@ -160,5 +160,5 @@ func TestWhatCannotMeshIsRefused(t *testing.T) {
 	g, err = Lantern(8, 4, 5)
 	try("depthing.trundle")(g, err)
 	g, err = Lantern(8, math.NaN(), 1)
-	try("depthing.trundle")(g, err)
+	try("depthing.pitch-radius")(g, err)
 }

@@ -55,9 +55,12 @@ func Lantern(count int, pitchRadius, trundle float64) (Gear, error) {
 	if err := checkCount(count); err != nil {
 		return Gear{}, err
 	}
+	if err := checkPitchRadius(pitchRadius); err != nil {
+		return Gear{}, err
+	}
 	apart := 2 * pitchRadius * math.Sin(math.Pi/float64(count))
 	if !(trundle > 0 && trundle < apart) {
-		return Gear{}, geometry.Between("teeth.trundle", number(trundle), 0, number(apart), "depthing.trundle")
+		return Gear{}, geometry.Between("teeth.trundle", trundle, 0, apart, "depthing.trundle")
 	}
 	circle, err := geometry.Circle(geometry.Point{Y: pitchRadius}, trundle/2, "teeth.trundle")
 	if err != nil {
@@ -96,8 +99,8 @@ func (g Gear) check() error {
 	if err := checkCount(g.Count); err != nil {
 		return err
 	}
-	if !(g.PitchRadius > 0 && g.PitchRadius <= mostRadius) {
-		return geometry.Between("teeth.module", number(g.PitchRadius), 0, mostRadius, "depthing.pitch-radius")
+	if err := checkPitchRadius(g.PitchRadius); err != nil {
+		return err
 	}
 	if tip := g.TipRadius(); !(tip > 0 && tip <= 2*mostRadius) {
 		return geometry.Between("teeth.count", float64(g.Tooth.Len()), 1, math.Inf(1), "depthing.no-tooth")
@@ -112,11 +115,9 @@ func checkCount(count int) error {
 	return nil
 }
 
-// number returns a value as a Limit may hold it: 0 for what is no number, and
-// bounded.
-func number(v float64) float64 {
-	if math.IsNaN(v) {
-		return 0
+func checkPitchRadius(radius float64) error {
+	if !(radius > 0 && radius <= mostRadius) {
+		return geometry.Between("teeth.module", radius, 0, mostRadius, "depthing.pitch-radius")
 	}
-	return math.Min(math.Max(v, -1e9), 1e9)
+	return nil
 }

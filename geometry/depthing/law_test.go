@@ -98,20 +98,21 @@ func TestAbsurdPairsAreRefused(t *testing.T) {
 			return
 		}
 		refused++
+		what := fmt.Sprint(about...)
 		var limit *geometry.Limit
-		require.ErrorAs(t, err, &limit, about...)
-		require.False(t, math.IsNaN(limit.Value) || math.IsInf(limit.Value, 0), about...)
-		require.False(t, math.IsNaN(limit.Min) || math.IsNaN(limit.Max), about...)
+		require.ErrorAs(t, err, &limit, what)
+		require.False(t, math.IsNaN(limit.Value) || math.IsInf(limit.Value, 0), what)
+		require.False(t, math.IsNaN(limit.Min) || math.IsNaN(limit.Max), what)
 	}
 	w, err := tooth.Cycloidal{Count: 60, Module: 1, Leaves: 8}.Wheel()
 	require.NoError(t, err)
 	for _, v := range absurd {
 		_, err := Mesh(wheel, pinion, v, 100)
-		held(err, "centres", v)
+		held(err, "centres ", v)
 		require.Error(t, err, "centres %v", v)
 		for _, n := range counts {
 			_, err := Mesh(wheel, pinion, 34, n)
-			held(err, "steps", n)
+			held(err, "steps ", n)
 			_, err = Mesh(wheel, Gear{pinion.Tooth, n, v, v}, 34, 50)
 			held(err, n, v)
 			_, err = Closest(Gear{wheel.Tooth, n, v, v}, pinion)

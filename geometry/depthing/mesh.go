@@ -95,7 +95,7 @@ func newPairing(driver, follower Gear, centres float64, steps int) (*pairing, er
 	least := math.Max(driver.TipRadius(), follower.TipRadius())
 	most := farthest(driver, follower)
 	if !(centres > least && centres < most) {
-		return nil, geometry.Between("centres", number(centres), least, most, "depthing.centres")
+		return nil, geometry.Between("centres", centres, least, most, "depthing.centres")
 	}
 	p := &pairing{
 		teeth: teeth{

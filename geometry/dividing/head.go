@@ -48,7 +48,7 @@ func (h Head) check(n int, tipRadius float64) error {
 		return geometry.Between("dividing.ratio", float64(h.Ratio), 1, mostRatio, "dividing.ratio")
 	}
 	if !(tipRadius > 0 && tipRadius <= largestRadius) {
-		return geometry.Between("teeth.tip_diameter", 2*finite(tipRadius), 0.01, 2*largestRadius, "dividing.tip-radius")
+		return geometry.Between("teeth.tip_diameter", 2*tipRadius, 0.01, 2*largestRadius, "dividing.tip-radius")
 	}
 	for _, c := range h.Circles {
 		if c < 1 || c > mostHoles {
@@ -61,15 +61,6 @@ func (h Head) check(n int, tipRadius float64) error {
 		}
 	}
 	return nil
-}
-
-// finite returns a value as a Limit may hold it: 0 for what is no number, and
-// bounded.
-func finite(v float64) float64 {
-	if v != v {
-		return 0
-	}
-	return min(max(v, -1e9), 1e9)
 }
 
 // circle returns the circle to index n divisions on.

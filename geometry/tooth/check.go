@@ -38,7 +38,7 @@ func (c Cycloidal) check() error {
 	}
 	most := mostLength / (float64(c.Count) + 2*c.AddendumFactor())
 	if !(c.Module >= leastLength && c.Module <= most) {
-		return geometry.Between("teeth.module", number(c.Module), leastLength, most, "tooth.module")
+		return geometry.Between("teeth.module", c.Module, leastLength, most, "tooth.module")
 	}
 	return nil
 }
@@ -46,12 +46,3 @@ func (c Cycloidal) check() error {
 // fewestCycloidal returns the fewest teeth whose root circle has a radius: N/2
 // must exceed the dedendum, π/2 modules.
 func fewestCycloidal() int { return int(math.Floor(math.Pi)) + 1 }
-
-// number returns a value as a Limit may hold it: 0 for what is no number, and
-// bounded.
-func number(v float64) float64 {
-	if math.IsNaN(v) {
-		return 0
-	}
-	return math.Min(math.Max(v, -1e9), 1e9)
-}

@@ -24,14 +24,14 @@ func (d LanternDriver) check() error {
 		return geometry.Between(driverLeaves, float64(d.Leaves), fewestLeaves, mostLeaves, "tooth.leaves")
 	}
 	if most := mostLength / float64(d.Count); !(d.Module >= leastLength && d.Module <= most) {
-		return geometry.Between(driverModule, number(d.Module), leastLength, d.largestModule(most), "tooth.module")
+		return geometry.Between(driverModule, d.Module, leastLength, d.largestModule(most), "tooth.module")
 	}
 	thickest := Lantern{Leaves: d.Leaves, Module: d.Module}.thickestTrundle()
 	if t := d.TrundleDiameter(); !(t >= leastLength && t <= thickest) {
 		return d.blameTrundle(t, thickest)
 	}
 	if most := math.Pi * d.Module; !(d.Play >= 0 && d.Play <= most) {
-		return geometry.Between(driverPlay, number(d.Play), 0, d.largestPlay(most), "tooth.driver-play")
+		return geometry.Between(driverPlay, d.Play, 0, d.largestPlay(most), "tooth.driver-play")
 	}
 	if flaw := d.flaw(); flaw != "" {
 		return d.blame(flaw)
@@ -84,7 +84,7 @@ func (d LanternDriver) blame(flaw string) error {
 	thinner := func(t float64) bool { d.Trundle = t; return d.sound() }
 	t := d.TrundleDiameter()
 	if thinner(leastLength) {
-		return &geometry.Limit{Quantity: driverTrundle, Value: t, Min: math.Inf(-1), Max: largest(leastLength, t, thinner), Code: flaw}
+		return geometry.AtMost(driverTrundle, t, largest(leastLength, t, thinner), flaw)
 	}
 	leaves := float64(d.Leaves)
 	for d.Leaves < mostLeaves && !thinner(leastLength) {
@@ -122,7 +122,7 @@ func (d LanternDriver) blameTrundle(t, most float64) error {
 		return d.blame(d.flaw())
 	}
 	would := largest(leastLength, most, func(t float64) bool { d.Trundle = t; return d.sound() })
-	return geometry.Between(driverTrundle, number(t), leastLength, would, "tooth.driver-trundles-meet")
+	return geometry.Between(driverTrundle, t, leastLength, would, "tooth.driver-trundles-meet")
 }
 
 // largestPlay returns the most play up to most that leaves a sound wheel.

@@ -94,7 +94,7 @@ func (p LanternPinion) Trundles() ([]geometry.Outline, error) {
 // half a trundle of metal to the holes, or is less than nothing; 0 is no bore.
 func (p LanternPinion) CheckBore(bore float64) error {
 	if !(bore >= 0 && bore <= p.LargestBore) {
-		return geometry.Between("bore", number(bore), 0, p.LargestBore, "tooth.shroud-bore")
+		return geometry.Between("bore", bore, 0, p.LargestBore, "tooth.shroud-bore")
 	}
 	return nil
 }
@@ -112,11 +112,11 @@ func (l Lantern) check() error {
 	}
 	most := mostLength / (float64(l.Leaves) + 2*UsualTrundle(l.Leaves, 1))
 	if !(l.Module >= leastLength && l.Module <= most) {
-		return geometry.Between(pinionModule, number(l.Module), leastLength, most, "tooth.pinion-module")
+		return geometry.Between(pinionModule, l.Module, leastLength, most, "tooth.pinion-module")
 	}
 	thickest := math.Min(l.thickestTrundle(), mostLength/2-l.PitchRadius())
 	if d := l.TrundleDiameter(); !(d >= leastLength && d <= thickest) {
-		return geometry.Between(pinionTrundle, number(d), leastLength, thickest, "tooth.trundles-meet")
+		return geometry.Between(pinionTrundle, d, leastLength, thickest, "tooth.trundles-meet")
 	}
 	return nil
 }

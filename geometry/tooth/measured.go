@@ -36,10 +36,10 @@ func (m Measured) check() error {
 	}
 	tip, root := 2*m.TipRadius, 2*m.RootRadius
 	if !(tip >= 2*leastLength && tip <= mostLength) {
-		return geometry.Between("teeth.tip_diameter", number(tip), 2*leastLength, mostLength, "tooth.tip-diameter")
+		return geometry.Between("teeth.tip_diameter", tip, 2*leastLength, mostLength, "tooth.tip-diameter")
 	}
 	if most := tip - leastLength; !(root >= leastLength && root <= most) {
-		return geometry.Between("teeth.root_diameter", number(root), leastLength, most, "tooth.root-diameter")
+		return geometry.Between("teeth.root_diameter", root, leastLength, most, "tooth.root-diameter")
 	}
 	return nil
 }

@@ -136,11 +136,11 @@ func (p Pinion) check() error {
 		return geometry.Between(pinionLeaves, float64(p.Leaves), fewestLeaves, mostLeaves, "tooth.pinion-leaves")
 	}
 	if !(p.Ratio >= leastRatio && p.Ratio <= mostRatio) {
-		return geometry.Between(pinionRatio, number(p.Ratio), leastRatio, mostRatio, "tooth.pinion-ratio")
+		return geometry.Between(pinionRatio, p.Ratio, leastRatio, mostRatio, "tooth.pinion-ratio")
 	}
 	most := mostLength / (float64(p.Leaves) + 2*p.Addendum())
 	if !(p.Module >= leastLength && p.Module <= most) {
-		return geometry.Between(pinionModule, number(p.Module), leastLength, most, "tooth.pinion-module")
+		return geometry.Between(pinionModule, p.Module, leastLength, most, "tooth.pinion-module")
 	}
 	return nil
 }

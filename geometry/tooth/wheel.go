@@ -49,7 +49,7 @@ func (w Wheel) Caliper() float64 {
 // root circle, or is less than nothing; 0 is no bore.
 func (w Wheel) CheckBore(bore float64) error {
 	if most := 2*w.RootRadius - leastLength; !(bore >= 0 && bore <= most) {
-		return geometry.Between("bore", number(bore), 0, math.Max(most, 0), "tooth.bore")
+		return geometry.Between("bore", bore, 0, math.Max(most, 0), "tooth.bore")
 	}
 	return nil
 }
