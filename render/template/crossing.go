@@ -33,6 +33,12 @@ func Crossing(w Wheel, s Style) (*render.Drawing, error) {
 	}
 	drawTeeth(b, w)
 	drawBore(b, w)
+	if w.Mounting != nil {
+		for _, p := range w.Mounting.Places {
+			b.Circle(Stroke{render.LayerScrews, "mount.screws", render.Thin, render.Black, render.Paper}, p.At, w.Mounting.Clear.MM/2)
+			holeCross(b, p, w.Mounting.Clear.MM/2, w.Mounting.Clear.MM/2+0.8)
+		}
+	}
 	if w.Crossing == nil {
 		punchMark(b, w)
 	}
@@ -40,9 +46,11 @@ func Crossing(w Wheel, s Style) (*render.Drawing, error) {
 	var lines []geometry.Angle
 	if w.Crossing != nil {
 		windows(b, w.Crossing)
+		balance(b, w.Crossing.Balance)
 		lines = armLines(b, w.Teeth, w.Crossing.Arms)
 	}
 	numbers(b, w.Teeth, lines)
+	drawAdditions(b, w.Additions)
 	return b.Drawing, nil
 }
 
@@ -69,6 +77,18 @@ func windows(b *Board, lay *crossing.Layout) {
 			startHole(b, win)
 		}
 	}
+}
+
+// balance draws the hole that would balance the wheel, dashed and as a dimension, for
+// nobody asked for it yet.
+func balance(b *Board, h *crossing.Hole) {
+	if h == nil {
+		return
+	}
+	s := Stroke{Layer: render.LayerDimensions, Quantity: "crossing.placing", Pen: render.Hidden, Ink: render.Blue}
+	b.Circle(s, h.Centre(), h.Diameter/2)
+	s.Pen = render.Hair
+	cross(b, s, h.Centre(), min(0.15, h.Diameter/8), h.Diameter/2+0.8)
 }
 
 // startHole draws a start hole, cleared of hatching, with a cross for the punch

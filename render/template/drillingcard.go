@@ -4,7 +4,6 @@ import (
 	"fmt"
 
 	"tipline/assets/tables"
-	"tipline/geometry"
 	"tipline/geometry/mount"
 	"tipline/render"
 )
@@ -21,12 +20,13 @@ func DrillingCard(w Wheel, s Style) (*render.Drawing, error) {
 	if w.Crossing != nil {
 		hub = 2 * w.Crossing.HubRadius
 	}
-	c.drilled(*w.Mounting, w.Thread, w.Collet, w.Bore, hub)
+	c.drilled(*w.Mounting, w.Thread, w.Collet, w.Bore, hub, nil)
 	return c.Drawing, nil
 }
 
-// drilled writes how a mounting is drilled, and draws it.
-func (c *card) drilled(m mount.Mounting, thread tables.Thread, collet mount.Collet, bore, hub float64) {
+// drilled writes how a mounting is drilled, and draws it; parts, where there are any,
+// stand under the holes' angles.
+func (c *card) drilled(m mount.Mounting, thread tables.Thread, collet mount.Collet, bore, hub float64, parts *render.Drawing) {
 	say := func(key string, args ...any) string { return c.Say("cards.drilling."+key, args...) }
 	c.instruct("mount.screw_circle", say("punch"), say("punch.how"))
 	if m.Starter.MM > 0 {
@@ -36,10 +36,12 @@ func (c *card) drilled(m mount.Mounting, thread tables.Thread, collet mount.Coll
 	c.instruct("mount.screws", say("mark"), say("mark.how"))
 	c.instruct("mount.thread", say("clear", "drill", drillText(m.Clear, c.Style)), say("clear.how"))
 	c.instruct("mount.thread", say("tap", "thread", thread.Name()), say("tap.how"))
-	table := holeAngles(c.Part, m.Places, c.Style).Drawing
-	of := table.Bounds()
-	c.Drawing.Add(table.Placed(geometry.Point{X: cardColumn + (cardWidth-cardColumn-of.Width())/2 - of.Min.X, Y: -of.Max.Y}, 1, 0).Items...)
-	c.y = min(c.y, -of.Height()-4)
+	middle := (cardColumn + cardWidth) / 2
+	low := c.right(holeAngles(c.Part, m.Places, c.Style).Drawing, middle, 0)
+	if parts != nil {
+		low = c.right(parts, middle, low-6)
+	}
+	c.y = min(c.y, low-4)
 	c.rule(c.y)
 	key := NewBoard(c.Part, c.Style)
 	mountKey(key, m, collet, bore, hub)

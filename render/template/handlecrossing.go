@@ -12,7 +12,7 @@ import (
 // waist on arm 0, the fillets at the arm before it, saw line, start hole and bore.
 // What has no place, such as a bore of 0, has no handle.
 func CrossingHandles(w Wheel) []Handle {
-	handles := boreHandle(w)
+	handles := append(boreHandle(w), additionHandles(w.Additions)...)
 	if w.Crossing == nil || len(w.Crossing.Windows) == 0 {
 		return handles
 	}

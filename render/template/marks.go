@@ -18,12 +18,35 @@ func CrossingNotes(w Wheel, s Style) Notes {
 	if w.Teeth != nil {
 		n.Figures = append(n.Figures,
 			Figure{s.Words.Say("template.figure.teeth"), strconv.Itoa(w.Teeth.Count)},
-			Figure{s.Words.Say("template.figure.tip-root"), s.Units.Bare(2*w.Teeth.TipRadius) + " / " + s.Units.Length(2*w.Teeth.RootRadius)})
+			Figure{s.Words.Say("template.figure.tip-root"), both(s, 2*w.Teeth.TipRadius, 2*w.Teeth.RootRadius)})
 	}
 	if w.Crossing != nil {
-		n.Figures = append(n.Figures, Figure{s.Words.Say("template.figure.chord"), chords(w.Crossing, s)})
+		n.Figures = append(n.Figures, crossingFigures(w.Crossing, s)...)
 	}
 	return n
+}
+
+// both writes two lengths with their unit once.
+func both(s Style, a, b float64) string { return s.Units.Bare(a) + " / " + s.Units.Length(b) }
+
+// crossingFigures are the sizes of a crossing.
+func crossingFigures(lay *crossing.Layout, s Style) []Figure {
+	say, spec := func(key string, args ...any) string { return s.Words.Say("template.figure."+key, args...) }, lay.Spec
+	list := []Figure{
+		{say("chord"), chords(lay, s)},
+		{say("rim-hub"), both(s, spec.Rim, spec.Hub)},
+		{say("arm"), both(s, spec.ArmAtRim, spec.ArmAtHub)},
+	}
+	switch spec.Style {
+	case crossing.Swept:
+		list = append(list, Figure{say("sweep"), s.Units.Angle(spec.Sweep)})
+	case crossing.Waisted:
+		list = append(list, Figure{say("waist"), s.Units.Length(spec.Waist)})
+	}
+	if spec.OuterRadius > 0 {
+		list = append(list, Figure{say("outer"), s.Units.Length(spec.OuterRadius)})
+	}
+	return list
 }
 
 // crossingLegend says what the lines of a crossing mean.
@@ -38,6 +61,9 @@ func crossingLegend(lay *crossing.Layout, s Style) []Mark {
 			legend = append(legend, Mark{Pen: render.Thin, Round: true, Text: s.Words.Say("template.legend.start-hole", "diameter", s.Units.Length(d))})
 			break
 		}
+	}
+	if h := lay.Balance; h != nil {
+		legend = append(legend, Mark{Pen: render.Hidden, Ink: render.Blue, Round: true, Text: s.Words.Say("template.legend.balance", "diameter", s.Units.Length(h.Diameter))})
 	}
 	return legend
 }

@@ -17,20 +17,24 @@ func StackTemplate(st Stack, s Style) (*render.Drawing, error) {
 		return nil, err
 	}
 	b.Drawing.Description = b.Say("template.stack.line")
-	if len(st.Stacked.Mounting.Places) > 0 {
-		placeBelow(b, st.parts(s).Drawing, b.Drawing.Bounds(), 7)
+	if of := b.Drawing.Bounds(); len(st.Stacked.Mounting.Places) > 0 && of.Height() < stackRoom {
+		placeBelow(b, st.parts(s, partsRow).Drawing, of, 7)
 	}
 	return b.Drawing, nil
 }
 
+// stackRoom is the height of a stack's drawing that leaves room on a sheet for its
+// parts below it; its card shows them in any case.
+const stackRoom = 112.0
+
 // parts draws the collet and every wheel from the bottom up as seen from above, each
-// with its dots beside hole 1.
-func (st Stack) parts(s Style) *Board {
+// with its dots beside hole 1, so many in a row.
+func (st Stack) parts(s Style, row int) *Board {
 	b := NewBoard(st.ID, s)
 	m := st.Stacked.Mounting
 	k := min(1, 0.3*partWide/(m.Screws.Circle/2+m.Clear.MM))
 	for n, mark := range st.Stacked.Marks {
-		centre := geometry.Point{X: partWide * float64(n%partsRow), Y: -26 * float64(n/partsRow)}
+		centre := geometry.Point{X: partWide * float64(n%row), Y: -partHigh * float64(n/row)}
 		st.part(b, mark, centre, k)
 	}
 	return b
@@ -102,7 +106,8 @@ func StackCard(st Stack, s Style) (*render.Drawing, error) {
 	}
 	c := newCard(Wheel{ID: st.ID}, s, s.Words.Say("cards.drilling.title", "name", st.title()), s.Words.Say("cards.drilling.stack.line"))
 	m := st.Stacked.Mounting
-	c.drilled(m, m.Screws.Thread, st.Collet, st.leastBore(), 0)
+	parts := st.parts(s, 2).Drawing
+	c.drilled(m, m.Screws.Thread, st.Collet, st.leastBore(), 0, parts)
 	if st.Stacked.Twist > 0 {
 		c.y -= 4
 		f := st.twist(s)

@@ -22,6 +22,7 @@ const (
 	markRadius = 0.45 // of a dot struck beside a hole
 	markApart  = 1.3
 	partWide   = 30.0 // of the picture of one part
+	partHigh   = 34.0
 	partsRow   = 5
 )
 
