@@ -82,13 +82,20 @@ func (p Profile) stretch(turned bool) render.Stretch {
 	return render.Stretch{X: 1 / p.X, Y: 1 / p.Y}
 }
 
-// said returns what the title block says of the profile: its name and by how much
-// the printer errs, across and up.
+// said returns what the title block calls the profile.
 func (p Profile) said(s template.Style) string {
 	if p.None() {
 		return s.Words.Say("sheet.profile.none")
 	}
-	return s.Words.Say("sheet.profile.of", "name", p.Name, "x", percent(p.X, s.Units), "y", percent(p.Y, s.Units))
+	return p.Name
+}
+
+// foot adds to the line of caution by how much the profile's printer errs.
+func (p Profile) foot(caution string, s template.Style) string {
+	if p.None() {
+		return caution
+	}
+	return s.Words.Say("sheet.profile.foot", "name", p.Name, "x", percent(p.X, s.Units), "y", percent(p.Y, s.Units)) + " " + caution
 }
 
 // percent writes by how much a scale is off 1.

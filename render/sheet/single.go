@@ -43,6 +43,7 @@ func (o Options) filled(block TitleBlock, scale float64, s template.Style) Title
 	if block.Notes.Caution == "" {
 		block.Notes.Caution = s.Words.Say("sheet.caution")
 	}
+	block.Notes.Caution = o.Profile.foot(block.Notes.Caution, s)
 	return block
 }
 

@@ -12,10 +12,13 @@ import (
 // Measures of the test sheet in millimetres.
 const (
 	testCircle = 80.0 // diameter; less, in tens, where the paper is small
-	testColumn = 82.0 // width of the blanks
+	testColumn = 88.0 // width of the blanks
 	testRow    = 9.0  // from one blank to the next
-	testBlank  = 30.0 // length of a blank
+	testBlank  = 28.0 // length of a blank
 	testApart  = 12.0 // from the circle to the blanks
+	testAbove  = 8.0  // from circle and blanks to the steps
+	testLeast  = 30.0 // diameter; a smaller circle shows nothing and is left out
+	testSteps  = heightSmall
 )
 
 // TestSheet returns the sheet that a printer is measured with, made for the paper: a
@@ -28,12 +31,21 @@ func TestSheet(paper Paper, s template.Style) Sheet {
 	block := TitleBlock{Job: say("sheet.test"), Kind: say("sheet.test.kind"), Part: say("sheet.test.paper", "paper", paper.Name)}
 	b := template.NewBoard("", s)
 	b.Drawing.Title, b.Drawing.Description = say("sheet.test"), say("sheet.test.line")
-	l := plan(paper, b.Drawing, block, s)
-	room := min(testCircle, l.free.Width()-testColumn-testApart, l.free.Height())
-	t := testSheet{b, 10 * math.Floor(room/10)}
+	l := plan(paper, b.Drawing, Options{}.filled(block, 1, s), s)
+	t := testSheet{Board: b}
+	steps := t.steps(l.free.Width())
+	of := steps.Bounds()
+	height := l.free.Height() - testAbove - of.Height() - lineOfFoot // a profile's own
+	t.diameter = 10 * math.Floor(min(testCircle, l.free.Width()-testColumn-testApart, height)/10)
+	if t.diameter < testLeast {
+		t.diameter = 0
+	}
 	t.circle()
 	_, diagonal := l.corners()
-	t.blanks(diagonal)
+	t.blanks(diagonal, height)
+	below := b.Drawing.Bounds()
+	at := geometry.Point{X: below.Min.X - of.Min.X, Y: below.Max.Y + testAbove - of.Min.Y}
+	b.Drawing.Add(steps.Placed(at, 1, 0).Items...)
 	return Sheet{b.Drawing, block}
 }
 
@@ -43,13 +55,31 @@ type testSheet struct {
 	diameter float64
 }
 
+// steps returns what is done with the sheet, a step to a paragraph.
+func (t testSheet) steps(width float64) *render.Drawing {
+	b := template.NewBoard("", t.Style)
+	y := 0.0
+	for i, step := range []string{
+		t.Say("sheet.test.step-1"), t.Say("sheet.test.step-2"), t.Say("sheet.test.step-3"), t.Say("sheet.test.step-4"), t.Say("sheet.test.step-5"),
+	} {
+		number := render.Text{At: geometry.Point{Y: y}, Height: testSteps, Bold: true, String: strconv.Itoa(i + 1)}
+		b.Write(template.Stroke{Layer: render.LayerSheet}, number)
+		for _, line := range template.Wrap(step, testSteps, width-2*space, false) {
+			b.Write(template.Stroke{Layer: render.LayerSheet}, render.Text{At: geometry.Point{X: space, Y: y}, Height: testSteps, String: line})
+			y -= 1.6 * testSteps
+		}
+		y -= 0.6 * testSteps
+	}
+	return b.Drawing
+}
+
 // circle draws the circle with its diameters across, up and both ways between, open
 // at the middle, where its size is written.
 func (t testSheet) circle() {
-	if t.diameter <= 0 {
+	r := t.diameter / 2
+	if r == 0 {
 		return
 	}
-	r := t.diameter / 2
 	t.Circle(template.Stroke{Layer: render.LayerSheet, Quantity: "sheet.test", Pen: render.Thin}, geometry.Point{}, r)
 	fine := template.Stroke{Layer: render.LayerSheet, Pen: render.Hair, Ink: render.Grey}
 	for i := range 8 {
@@ -64,8 +94,9 @@ func (t testSheet) circle() {
 // whole writes a length that is a whole number of millimetres.
 func whole(mm float64) string { return strconv.Itoa(int(math.Round(mm))) }
 
-// blanks writes what is to be measured, each with a line to write on.
-func (t testSheet) blanks(diagonal float64) {
+// blanks writes what is to be measured, each with a line to write on, within a
+// height.
+func (t testSheet) blanks(diagonal, height float64) {
 	rows := []string{
 		t.Say("sheet.test.bar-across"), t.Say("sheet.test.bar-up"),
 		t.Say("sheet.test.inch-across"), t.Say("sheet.test.inch-up"),
@@ -75,7 +106,8 @@ func (t testSheet) blanks(diagonal float64) {
 		rows = append(rows, t.Say("sheet.test.circle-across", "mm", whole(t.diameter)), t.Say("sheet.test.circle-up", "mm", whole(t.diameter)))
 	}
 	left := t.diameter/2 + testApart
-	y := testRow * (float64(len(rows))/2 - 0.5)
+	step := min(testRow, (height-2*heightText)/float64(len(rows)-1))
+	y := step * (float64(len(rows))/2 - 0.5)
 	for _, row := range rows {
 		text := fit(row, false, testColumn-testBlank-2, heightText, heightSmall)
 		text.At, text.Centred = geometry.Point{X: left, Y: y}, true
@@ -83,6 +115,6 @@ func (t testSheet) blanks(diagonal float64) {
 		end := geometry.Point{X: left + testColumn, Y: y - heightText/2}
 		t.Line(template.Stroke{Layer: render.LayerSheet, Pen: render.Thin},
 			geometry.Line{From: end.Sub(geometry.Point{X: testBlank}), To: end})
-		y -= testRow
+		y -= step
 	}
 }
