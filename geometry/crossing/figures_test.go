@@ -149,7 +149,7 @@ func TestCompareSaysWhatLayWould(t *testing.T) {
 			continue
 		}
 		require.NoError(t, err)
-		require.Equal(t, Row{row.Arms, l.Mass, l.Inertia, l.WindUp, l.Unbalance, row.Arms != 5, nil}, row)
+		require.Equal(t, Row{row.Arms, l.Mass, l.Inertia, l.WindUp, l.Unbalance, l.RemovedShare, l.Narrowest, row.Arms != 5, nil}, row)
 	}
 }
 
