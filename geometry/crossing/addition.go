@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // Kind says what an addition is.
@@ -180,7 +181,7 @@ func (d drilling) nearest(from, to float64) (float64, bool) {
 	from = min(from, d.metal.root)
 	for i := 1; i <= steps; i++ {
 		if at := from + (to-from)*float64(i)/steps; fits(at) {
-			return narrowed(at, from+(to-from)*float64(i-1)/steps, fits), true
+			return seek.Last(at, from+(to-from)*float64(i-1)/steps, picometre, fits), true
 		}
 	}
 	return 0, false

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // blame is a field that may be at fault and what to say when it is.
@@ -200,6 +201,10 @@ func fillets(b Blank) (least, most float64) { return 0, 2 * b.RootRadius }
 // the bound is narrowed down.
 const steps = 64
 
+// picometre, in mm, is how near a bound is told: a few times what rounding leaves of a
+// length of a metre.
+const picometre = 1e-12
+
 // bound returns the value nearest to the field's own, on the side looked to, that
 // will do, all else being as it is: that value does, and one a picometre nearer
 // does not. False when there is none.
@@ -215,7 +220,7 @@ func (f field) bound(b Blank, s Spec, does func(Spec) bool) (float64, bool) {
 		return does(s)
 	}
 	if asked := *value; asked != bad && builds(bad) {
-		return narrowed(bad, asked, builds), true
+		return seek.Last(bad, asked, picometre, builds), true
 	}
 	for i := 1; i <= steps; i++ {
 		good := bad + (end-bad)*float64(i)/steps
@@ -223,25 +228,8 @@ func (f field) bound(b Blank, s Spec, does func(Spec) bool) (float64, bool) {
 			good = end
 		}
 		if builds(good) {
-			return narrowed(good, bad+(end-bad)*float64(i-1)/steps, builds), true
+			return seek.Last(good, bad+(end-bad)*float64(i-1)/steps, picometre, builds), true
 		}
 	}
 	return 0, false
-}
-
-// narrowed halves the span between a value that builds and one that does not until
-// they are a picometre apart, and returns the one that builds.
-func narrowed(good, bad float64, builds func(float64) bool) float64 {
-	for math.Abs(good-bad) > 1e-12 {
-		mid := good + (bad-good)/2
-		if mid == good || mid == bad {
-			break
-		}
-		if builds(mid) {
-			good = mid
-		} else {
-			bad = mid
-		}
-	}
-	return good
 }

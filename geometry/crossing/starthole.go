@@ -1,14 +1,14 @@
 package crossing
 
 import (
-	"math"
-
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // drill finds the start hole: in the middle between the arms, on the axis where they
-// are straight, as near the rim as leaves the allowance all round; where nothing hinders it, it touches the saw line at the rim. None
-// where none is asked for or none fits.
+// are straight, as near the rim as leaves the allowance all round; where nothing
+// hinders it, it touches the saw line at the rim. None where none is asked for or none
+// fits.
 func (p *pattern) drill(s Spec) error {
 	if s.StartHole == 0 {
 		return nil
@@ -48,7 +48,7 @@ func (p pattern) outermost(need float64) (at float64, ok bool) {
 	if !enough(widest) {
 		return 0, false
 	}
-	return narrowed(widest, at, enough), true
+	return seek.Last(widest, at, picometre, enough), true
 }
 
 // room returns how far the place in the middle lies from the window's outline;
@@ -64,26 +64,7 @@ func (p pattern) room(at float64) float64 {
 
 // widest returns how far from the wheel's centre the place in the middle with the
 // most room lies.
-func (p pattern) widest() float64 { return golden(p.hub, p.rim, p.room) }
-
-// golden returns where f, which rises to one greatest value between from and to and
-// falls again, has it, by golden section.
-func golden(from, to float64, f func(float64) float64) float64 {
-	a, b := to-(to-from)/math.Phi, from+(to-from)/math.Phi
-	atA, atB := f(a), f(b)
-	for to-from > same {
-		if atA > atB {
-			to, b, atB = b, a, atA
-			a = to - (to-from)/math.Phi
-			atA = f(a)
-		} else {
-			from, a, atA = a, b, atB
-			b = from + (to-from)/math.Phi
-			atB = f(b)
-		}
-	}
-	return (from + to) / 2
-}
+func (p pattern) widest() float64 { return seek.Top(p.hub, p.rim, same, p.room) }
 
 // largestHole returns the diameter of the largest start hole that fits in the
 // middle and leaves the allowance all round; 0 or less when none does.

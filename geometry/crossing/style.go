@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // armSides returns the two sides of an arm whose rim end stands on the x axis, hub
@@ -134,7 +135,7 @@ func greatest(f func(share float64) float64) float64 {
 	if at == 0 || at == parts {
 		return best
 	}
-	top := golden(float64(at-1)/parts, float64(at+1)/parts, f)
+	top := seek.Top(float64(at-1)/parts, float64(at+1)/parts, same, f)
 	return max(best, f(top))
 }
 

@@ -1,6 +1,10 @@
 package cutter
 
-import "math"
+import (
+	"math"
+
+	"tipline/geometry/internal/seek"
+)
 
 // Depth is a row of the depth card: what the dials read and what stands on the
 // tip at a place between first touch and depth, or past it. Dials count from first
@@ -99,5 +103,5 @@ func (c Cut) InfeedFor(land float64) (infeed float64, ok bool) {
 	if !(land <= pitch) || c.LandAt(c.TouchHeight) > land {
 		return 0, false
 	}
-	return bisect(c.TouchHeight, 0, func(d float64) bool { return c.LandAt(d) <= land }), true
+	return seek.Last(c.TouchHeight, 0, 0, func(d float64) bool { return c.LandAt(d) <= land }), true
 }

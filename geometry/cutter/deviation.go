@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // comparison holds the flanks of a wanted cut against what a bit leaves, each in
@@ -14,12 +15,13 @@ type comparison struct {
 	flanks          sweep // the wanted edge at depth from tip to tip, without the floor
 }
 
-// places is at how many places along each piece of an edge the deviation is told;
-// the greatest is then closed in on between two of them, to a share of 0.618 to
-// the power of closer.
+// places is at how many places along each piece of an edge the deviation is told.
+// Between two of them it is then closed in on, as a share of the piece: to topNear
+// about the greatest, which is flat there, to endNear where it ceases to count.
 const (
-	places = 16
-	closer = 18
+	places  = 16
+	topNear = 2e-5
+	endNear = 2e-7
 )
 
 // newComparison returns the comparison of a wanted cut and a bit's.
@@ -136,27 +138,22 @@ func greatest(edge sweep, off func(geometry.Point) (float64, bool)) Deviation {
 		for n := range size {
 			size[n] = sizeAt(float64(n) / places)
 			if n > 0 && (size[n] < 0) != (size[n-1] < 0) {
-				brink(float64(n-1)/places, float64(n)/places, closer, sizeAt)
+				brink(float64(n-1)/places, float64(n)/places, endNear, sizeAt)
 			}
 		}
 		for n, v := range size {
 			lo, hi := max(n-1, 0), min(n+1, places)
 			if v+g.Length()/places > math.Abs(most.Off) && v >= size[lo] && v >= size[hi] {
-				sizeAt(golden(float64(lo)/places, float64(hi)/places, closer, sizeAt))
+				sizeAt(seek.Top(float64(lo)/places, float64(hi)/places, topNear, sizeAt))
 			}
 		}
 	}
 	return most
 }
 
-// brink looks between two places, of which one counts, for where that ends.
-func brink(from, to float64, halvings int, sizeAt func(float64) float64) {
+// brink looks between two places, of which one counts, until as near as asked to
+// where that ends.
+func brink(from, to, near float64, sizeAt func(float64) float64) {
 	counts := sizeAt(from) >= 0
-	for range halvings {
-		if mid := (from + to) / 2; (sizeAt(mid) >= 0) == counts {
-			from = mid
-		} else {
-			to = mid
-		}
-	}
+	seek.Last(from, to, near, func(t float64) bool { return (sizeAt(t) >= 0) == counts })
 }

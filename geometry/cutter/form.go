@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // showAbove is how far the drawing of a form goes beyond the highest point that
@@ -52,7 +53,7 @@ func (p Pointed) clearTop(o profile, under sweep, cutting, top float64) float64 
 	if p.FrontRelief == 0 || wide(top) {
 		return top
 	}
-	return bisect(cutting, top, wide)
+	return seek.Last(cutting, top, 0, wide)
 }
 
 // frontAt returns x of the front edge at a height above the corner.

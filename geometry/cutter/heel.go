@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // heel returns the form inset by a distance from its ground edges, but not from
@@ -45,7 +46,7 @@ func (c Cut) grownBy(more float64) sweep {
 	lean := way.X / way.Y
 	apart := func(y float64) bool { return front.To.X+(y-front.To.Y)*lean < under.backAt(y)-leastShank }
 	if !apart(top) {
-		top = bisect(f.Top, top, apart)
+		top = seek.Last(f.Top, top, 0, apart)
 	}
 	front.From = front.To.Add(geometry.Point{X: (top - front.To.Y) * lean, Y: top - front.To.Y})
 	edge := append(sweep{front}, under[1:].lowered(top)...)

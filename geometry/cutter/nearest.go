@@ -6,16 +6,17 @@ import (
 	"slices"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // How the infeed that comes nearest is sought: over a range, first at steps, then
-// closed in on to a share of 0.618 to the power of infeedCloser.
+// closed in on between two of them.
 const (
-	infeedSteps  = 24
-	infeedCloser = 16
-	infeedLooks  = 5  // of the steps that seem best, looked at all along
-	roughPlaces  = 10 // along each piece while seeking
-	roughCloser  = 6  // halvings where from one of them to the next it ceases to count
+	infeedSteps = 24
+	infeedNear  = 1e-3     // as a share of a step
+	infeedLooks = 5        // of the steps that seem best, looked at all along
+	roughPlaces = 10       // along each piece while seeking
+	roughNear   = 1.0 / 64 // as a share of the way from one of them to the next
 )
 
 // asGood is by how much in mm another infeed must come nearer than the one that
@@ -43,7 +44,7 @@ func (k comparison) nearest(set Deviation) (infeed float64, off Deviation) {
 	}
 	slices.SortFunc(steps[:], func(a, b tried) int { return cmp.Compare(a.off, b.off) })
 	at := steps[0].infeed
-	closed := golden(math.Max(at-step, least), math.Min(at+step, most), infeedCloser, func(d float64) float64 { return -rough(d) })
+	closed := seek.Top(math.Max(at-step, least), math.Min(at+step, most), infeedNear*step, func(d float64) float64 { return -rough(d) })
 	infeed, off = d, set
 	for _, t := range append(steps[:infeedLooks:infeedLooks], tried{infeed: closed}) {
 		if w := k.worst(t.infeed); math.Abs(w.Off) < math.Abs(off.Off)-asGood {
@@ -71,7 +72,7 @@ func (k comparison) rough(deepest float64) func(infeed float64) float64 {
 		for i, q := range bit {
 			v := size(q)
 			if i > 0 && (v < 0) != (before < 0) {
-				brink(0, 1, roughCloser, func(t float64) float64 {
+				brink(0, 1, roughNear, func(t float64) float64 {
 					v := size(bit[i-1].Toward(q, t))
 					most = max(most, v)
 					return v

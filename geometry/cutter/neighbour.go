@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // checkTooth refuses a cut that leaves no sound tooth: its front tip must be on
@@ -42,7 +43,7 @@ func (p Pointed) checkFace(o profile, height float64) error {
 	if p.Solve == RootDiameter {
 		return geometry.AtMost(Land, p.Land, math.Max(p.landAt(o.swept, shallow), 0), "cutter.no-face")
 	}
-	root := bisect(p.leastRoot(), p.TipRadius, func(r float64) bool { return o.swept.touch(p.setOver(), r) <= shallow })
+	root := seek.Last(p.leastRoot(), p.TipRadius, 0, func(r float64) bool { return o.swept.touch(p.setOver(), r) <= shallow })
 	return geometry.AtMost(RootDiameter, 2*p.RootRadius, 2*root, "cutter.no-face")
 }
 
@@ -54,7 +55,7 @@ func (p Pointed) overlapLimit(o profile) error {
 		return p.noSoundBack()
 	}
 	e := p.setOver()
-	root := bisect(p.TipRadius, p.leastRoot(), func(r float64) bool {
+	root := seek.Last(p.TipRadius, p.leastRoot(), 0, func(r float64) bool {
 		h := o.swept.touch(e, r)
 		return p.landAt(o.swept, h) >= 0 && p.standsApart(o.swept, h)
 	})
@@ -82,7 +83,7 @@ func (p Pointed) noSoundBack() error {
 	for i := 1; i < rootSteps; i++ {
 		root := p.RootRadius + (p.TipRadius-p.RootRadius)*float64(i)/rootSteps
 		if sound(root) {
-			least := bisect(root, from, sound)
+			least := seek.Last(root, from, 0, sound)
 			return geometry.AtLeast(RootDiameter, 2*p.RootRadius, 2*least, "cutter.tooth-undermined")
 		}
 		from = root
@@ -118,7 +119,7 @@ func (p Pointed) checkFront(o profile, height float64) error {
 	if p.FrontRelief == 0 || p.frontAt(o, y) < o.swept.backAt(y)-leastShank {
 		return nil
 	}
-	most := bisect(0, float64(p.FrontRelief), func(lean float64) bool {
+	most := seek.Last(0, float64(p.FrontRelief), 0, func(lean float64) bool {
 		q := p
 		q.FrontRelief = geometry.Angle(lean)
 		o := q.profile()

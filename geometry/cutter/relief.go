@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // The fields that make a bit's relief.
@@ -91,6 +92,10 @@ func (c Cut) checkRelief(clearance geometry.Angle, thickness, swing float64) err
 // to where nothing is left below the infeed, before the depth is closed in on.
 const sectionSteps = 20
 
+// depthShare is how near, as a share of the depth looked at, the section that needs
+// the largest swing is told.
+const depthShare = 1e-9
+
 // measureSections finds the usable thickness, the heel limit and the least swing
 // by going from section to section.
 func (c Cut) measureSections(r *Relief) {
@@ -131,7 +136,7 @@ func (b *bit) asFarAs(end float64, will func(pieces int) bool) float64 {
 	for i := 1; i <= sectionSteps; i++ {
 		z := end * float64(i) / sectionSteps
 		if !holds(z) {
-			return closeIn(from, z, holds)
+			return seek.Last(from, z, coincide, holds)
 		}
 		from = z
 	}
@@ -160,7 +165,7 @@ func (b *bit) needs(end float64) []need {
 			last && b.needed(end-step/1024) <= even[i].swing {
 			continue
 		}
-		z := golden(math.Max(even[i-1].z, step/2), even[min(i+1, sectionSteps)].z, 40, b.needed)
+		z := seek.Top(math.Max(even[i-1].z, step/2), even[min(i+1, sectionSteps)].z, depthShare*end, b.needed)
 		peak := need{z, b.needed(z)}
 		if z < even[i].z {
 			all[len(all)-1], peak = peak, even[i]
@@ -231,17 +236,4 @@ func falsePosition(a, b, fa, fb float64, f func(float64) float64) float64 {
 		}
 	}
 	return a
-}
-
-// closeIn halves the run from good, where ok holds or which is 0, to bad until it
-// is shorter than coincide.
-func closeIn(good, bad float64, ok func(float64) bool) float64 {
-	for bad-good > coincide {
-		if mid := (good + bad) / 2; ok(mid) {
-			good = mid
-		} else {
-			bad = mid
-		}
-	}
-	return good
 }

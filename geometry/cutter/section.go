@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // bit is a form with its edge as it matters to the sections behind its rake
@@ -144,8 +145,12 @@ func (s section) pieces() int {
 	return n
 }
 
-// between is how many steps are taken across a section from one knot to the next.
-const between = 3
+// between is how many steps are taken across a section from one knot to the next;
+// topShare how near, as a share of two of them, the place that needs most is told.
+const (
+	between  = 3
+	topShare = 1e-5
+)
 
 // look runs across the section for the place that needs the largest swing;
 // −Inf where nothing is below the infeed.
@@ -170,27 +175,7 @@ func (s section) look() (swing, at float64) {
 		}
 	}
 	if high > low {
-		take(golden(low, high, 24, func(x float64) float64 { need, _ := s.swingNeeded(x); return need }))
+		take(seek.Top(low, high, topShare*(high-low), func(x float64) float64 { need, _ := s.swingNeeded(x); return need }))
 	}
 	return swing, at
-}
-
-// golden returns the place between a and b where f, which rises and then falls,
-// is greatest, by golden section to a share of 0.618 to the power of steps.
-func golden(a, b float64, steps int, f func(float64) float64) float64 {
-	const share = 0.6180339887498949
-	c, d := b-share*(b-a), a+share*(b-a)
-	fc, fd := f(c), f(d)
-	for range steps {
-		if fc >= fd {
-			b, d, fd = d, c, fc
-			c = b - share*(b-a)
-			fc = f(c)
-		} else {
-			a, c, fc = c, d, fd
-			d = a + share*(b-a)
-			fd = f(d)
-		}
-	}
-	return (a + b) / 2
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // solved returns p with the quantity it is solved for filled in, and the height
@@ -62,7 +63,7 @@ func (p Pointed) solvedRoot() (Pointed, float64, error) {
 // rootWithLand returns the root radius of the shallowest cut that leaves no more
 // than a land. The deepest cut must leave no more.
 func (p Pointed) rootWithLand(s sweep, land float64) float64 {
-	return bisect(p.leastRoot(), p.TipRadius, func(root float64) bool {
+	return seek.Last(p.leastRoot(), p.TipRadius, 0, func(root float64) bool {
 		return p.landAt(s, s.touch(p.setOver(), root)) <= land
 	})
 }
@@ -84,7 +85,7 @@ func (p Pointed) solvedBack(least, most float64, with func(Pointed, float64) Poi
 	if narrowest := land(most); narrowest > p.Land {
 		return p, 0, geometry.AtLeast(Land, p.Land, narrowest, "cutter.land-too-narrow")
 	}
-	p = with(p, bisect(least, most, func(v float64) bool { return land(v) >= p.Land }))
+	p = with(p, seek.Last(least, most, 0, func(v float64) bool { return land(v) >= p.Land }))
 	return p, p.heightAtRoot(p.profile().swept), nil
 }
 
@@ -94,21 +95,4 @@ func (p Pointed) rootTooDeep(least float64, with func(Pointed, float64) Pointed)
 	q := with(p, least)
 	root := q.rootWithLand(q.profile().swept, p.Land)
 	return geometry.AtLeast(RootDiameter, 2*p.RootRadius, 2*root, "cutter.no-tooth-left")
-}
-
-// bisect returns, to the last bit, the end of the run from yes on which ok
-// holds; it must hold at yes and fail beyond it.
-func bisect(yes, no float64, ok func(float64) bool) float64 {
-	for range 200 {
-		mid := yes + (no-yes)/2
-		if mid == yes || mid == no {
-			break
-		}
-		if ok(mid) {
-			yes = mid
-		} else {
-			no = mid
-		}
-	}
-	return yes
 }

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // ErrSpace says that what was given as the edge of a space is none.
@@ -81,7 +82,7 @@ func (s sweep) lowest() float64 {
 // the radius of the circle there that just touches it. The circle of radius most
 // must reach it.
 func (s sweep) nearest(e, h, most float64) float64 {
-	return bisect(most, 0, func(r float64) bool { return s.touch(e, r) >= h })
+	return seek.Last(most, 0, 0, func(r float64) bool { return s.touch(e, r) >= h })
 }
 
 func (s sweep) moved(d geometry.Point) sweep {

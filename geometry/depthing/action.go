@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // same is how near, in radians of the follower, two pairs must stand to be taken
@@ -33,7 +34,7 @@ func (p *pairing) action(t *Turn) {
 func (p *pairing) line() (float64, bool) {
 	for i := 1; i < len(p.blocks); i++ {
 		if p.blocks[i-1].ok && p.blocks[i].ok && p.before(p.blocks[i-1], p.first+i-1) && !p.before(p.blocks[i], p.first+i) {
-			return bisect(p.angle(p.first+i-1), p.angle(p.first+i), func(a float64) bool {
+			return seek.Last(p.angle(p.first+i-1), p.angle(p.first+i), 0, func(a float64) bool {
 				return aside(p.meet(a), a) > 0
 			}), true
 		}
@@ -58,7 +59,7 @@ func (p *pairing) end(line float64) float64 {
 	i := int(math.Floor(line/p.pitch*float64(p.steps))) + 1
 	for ; i < p.first+len(p.blocks); i++ {
 		if !runs(p.at(i)) {
-			return bisect(math.Max(line, p.angle(i-1)), p.angle(i), func(a float64) bool { return runs(p.meet(a)) })
+			return seek.Last(math.Max(line, p.angle(i-1)), p.angle(i), 0, func(a float64) bool { return runs(p.meet(a)) })
 		}
 	}
 	return p.angle(i - 1)
@@ -75,24 +76,8 @@ func (p *pairing) begin(line float64) float64 {
 	}
 	for i := int(math.Ceil(line/p.pitch*float64(p.steps))) - 1; i >= p.first; i-- {
 		if !leads(p.at(i), p.at(i+p.steps)) {
-			return bisect(math.Min(line, p.angle(i+1)), p.angle(i), func(a float64) bool { return leads(p.meet(a), p.meet(a+p.pitch)) })
+			return seek.Last(math.Min(line, p.angle(i+1)), p.angle(i), 0, func(a float64) bool { return leads(p.meet(a), p.meet(a+p.pitch)) })
 		}
 	}
 	return p.angle(p.first)
-}
-
-// bisect returns where, from holds to fails, a condition stops holding, to the
-// last digit.
-func bisect(holds, fails float64, ok func(float64) bool) float64 {
-	for {
-		middle := holds + (fails-holds)/2
-		if !((middle-holds)*(fails-middle) > 0) {
-			return holds
-		}
-		if ok(middle) {
-			holds = middle
-		} else {
-			fails = middle
-		}
-	}
 }

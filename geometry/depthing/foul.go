@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // closestSteps is how many steps of a pitch are looked at to find the closest
@@ -45,8 +46,8 @@ func Closest(driver, follower Gear) (float64, error) {
 		}
 	}
 	a, b := driver.TipRadius(), follower.TipRadius()
-	low := math.Max(math.Max(a, b), math.Max(a+follower.Floor, b+driver.Floor)) + 1e-6
-	high := farthest(driver, follower) - 1e-6
+	low := math.Max(math.Max(a, b), math.Max(a+follower.Floor, b+driver.Floor)) + hair
+	high := farthest(driver, follower) - hair
 	turns := func(centres float64, steps int) bool {
 		t, err := Mesh(driver, follower, centres, steps)
 		return err == nil && !t.Jams()
@@ -57,7 +58,8 @@ func Closest(driver, follower Gear) (float64, error) {
 	case low >= high || !turns(high, closestSteps):
 		return 0, geometry.Between("centres", low, low, high, "depthing.never")
 	}
-	low, rough := halved(low, high, func(c float64) bool { return turns(c, roughSteps) })
+	rough := seek.Last(high, low, closeEnough, func(c float64) bool { return turns(c, roughSteps) })
+	low = math.Max(low, rough-closeEnough)
 	for step := closeEnough; rough < high; step *= 2 {
 		if turns(rough, closestSteps) {
 			high = rough
@@ -65,22 +67,12 @@ func Closest(driver, follower Gear) (float64, error) {
 		}
 		low, rough = rough, rough+step
 	}
-	_, high = halved(low, high, func(c float64) bool { return turns(c, closestSteps) })
-	return high, nil
+	return seek.Last(high, low, closeEnough, func(c float64) bool { return turns(c, closestSteps) }), nil
 }
 
 // closeEnough is how near, in mm, the closest centres are found: 1 µm.
 const closeEnough = 1e-3
 
-// halved narrows a span, from where will fails to where it holds, until it is
-// close enough.
-func halved(fails, holds float64, will func(float64) bool) (low, high float64) {
-	for holds-fails > closeEnough {
-		if middle := (fails + holds) / 2; will(middle) {
-			holds = middle
-		} else {
-			fails = middle
-		}
-	}
-	return fails, holds
-}
+// hair is by how much, in mm, the ends of the search keep clear of the centres at
+// which a tip would run through the other's middle, or two tips pass.
+const hair = 1e-6

@@ -1,6 +1,10 @@
 package mount
 
-import "math"
+import (
+	"math"
+
+	"tipline/geometry/internal/seek"
+)
 
 // need is how far an edge must be from a screw's centre.
 type need func(edge) float64
@@ -25,11 +29,12 @@ func room(edges []edge, needed need, radius float64) float64 {
 // instead, and narrowed down again at its end: only room narrower than a stride
 // could be missed.
 func nearest(edges []edge, needed need, from, to float64) (float64, bool) {
+	fits := func(radius float64) bool { return room(edges, needed, radius) >= -same }
 	stride := max(1e-6, math.Abs(to-from)/5000)
 	for at, skipped := from, from; ; {
 		spare := room(edges, needed, at)
 		if spare >= -same {
-			return narrowed(edges, needed, at, skipped), true
+			return seek.Last(at, skipped, same/10, fits), true
 		}
 		if at == to {
 			return 0, false
@@ -45,18 +50,4 @@ func towards(at, to, step float64) float64 {
 		return to
 	}
 	return at + math.Copysign(step, to-at)
-}
-
-// narrowed halves the span between a radius with room and one up to which there is
-// none, to a tenth of a nanometre.
-func narrowed(edges []edge, needed need, good, bad float64) float64 {
-	for math.Abs(good-bad) > same/10 {
-		mid := good + (bad-good)/2
-		if room(edges, needed, mid) >= -same {
-			good = mid
-		} else {
-			bad = mid
-		}
-	}
-	return good
 }

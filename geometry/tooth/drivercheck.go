@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // The fields of a job that a wheel for a lantern pinion is refused for.
@@ -99,7 +100,7 @@ func (d LanternDriver) blame(flaw string) error {
 // blameModule refuses a module of which the thinnest trundle a job may have is too
 // thick, even for the most leaves.
 func (d LanternDriver) blameModule() error {
-	least := firstOf(d.Module, mostLength/float64(d.Count), func(m float64) bool {
+	least := seek.Last(mostLength/float64(d.Count), d.Module, 0, func(m float64) bool {
 		usual := LanternDriver{d.Count, m, mostLeaves, leastLength, 0}
 		return usual.sound()
 	})
@@ -137,15 +138,5 @@ func largest(yes, no float64, ok func(float64) bool) float64 {
 	if ok(no) {
 		return no
 	}
-	for {
-		middle := yes + (no-yes)/2
-		if !(middle > yes && middle < no) {
-			return yes
-		}
-		if ok(middle) {
-			yes = middle
-		} else {
-			no = middle
-		}
-	}
+	return seek.Last(yes, no, 0, ok)
 }

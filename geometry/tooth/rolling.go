@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // rolling is a lantern pinion's pitch circle rolling on its wheel's, as seen from
@@ -66,26 +67,10 @@ func (r rolling) begins() float64 {
 		p := r.at(rolled)
 		return math.Hypot(p.X, p.Y-r.wheel) > r.trundle
 	}
-	return firstOf(r.cusp(), math.Pi, outside)
+	return seek.Last(math.Pi, r.cusp(), 0, outside)
 }
 
 // reaches returns where the flank is that far aside; π if it never is.
 func (r rolling) reaches(aside geometry.Angle, from float64) float64 {
-	return firstOf(from, math.Pi, func(rolled float64) bool { return r.aside(rolled) >= aside })
-}
-
-// firstOf returns, to the last digit, where ok begins to hold between low and
-// high, high if it does not hold before or where either is no number.
-func firstOf(low, high float64, ok func(float64) bool) float64 {
-	for {
-		middle := low + (high-low)/2
-		if !(middle > low && middle < high) {
-			return high
-		}
-		if ok(middle) {
-			high = middle
-		} else {
-			low = middle
-		}
-	}
+	return seek.Last(math.Pi, from, 0, func(rolled float64) bool { return r.aside(rolled) >= aside })
 }
