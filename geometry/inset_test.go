@@ -158,26 +158,13 @@ func TestInsetOfAnInset(t *testing.T) {
 	}
 }
 
-func TestInsetEach(t *testing.T) {
-	o := rectangle(t, 10, 6)
-	in, err := o.InsetEach([]float64{1, 2, 0, 0.5})
-	require.NoError(t, err)
-	require.Len(t, in, 1)
-	require.InDelta(t, 7.5*5, in[0].Area(), 1e-9)
-	_, err = o.InsetEach([]float64{1, -2, 0, 0.5})
-	var limit *Limit
-	require.ErrorAs(t, err, &limit)
-	require.Equal(t, "geometry.inset-negative", limit.Code)
-	_, err = o.InsetEach([]float64{1})
+func TestInsetsThatCannotBe(t *testing.T) {
+	for _, d := range []float64{math.NaN(), math.Inf(1), math.Inf(-1)} {
+		_, err := rectangle(t, 10, 6).Inset(d)
+		require.Error(t, err)
+	}
+	_, err := Outline{}.Inset(1)
 	require.Error(t, err)
-	_, err = o.Inset(math.NaN())
-	require.Error(t, err)
-	wide := polygon(t, Point{0, 0}, Point{10, 0}, Point{20, 10}, Point{0, 10})
-	in, err = wide.InsetEach([]float64{2, 0, 0, 0})
-	require.NoError(t, err)
-	require.Len(t, in, 1)
-	// The trapezium less a strip 2 high and the sector of 45° about the strip's end.
-	require.InDelta(t, wide.Area()-20-4*math.Pi/8, in[0].Area(), 1e-9)
 }
 
 func TestPinchOut(t *testing.T) {

@@ -7,9 +7,8 @@ import "math"
 type offset struct {
 	source Outline
 	tree   *tree // of the source's curves
-	d      []float64
-	most   float64 // the largest of d
-	inward bool    // the left is the inside
+	d      float64
+	inward bool // the left is the inside
 	parts  []part
 }
 
@@ -26,23 +25,16 @@ type cut struct {
 	share float64
 }
 
-func newOffset(o Outline, d []float64, change float64, inward bool) *offset {
-	f := &offset{source: o, tree: newTree(o.curves()), inward: inward}
-	f.d = make([]float64, len(d))
-	for i, v := range d {
-		if v > 0 {
-			f.d[i] = math.Max(0, v+change)
-		}
-		f.most = math.Max(f.most, f.d[i])
-	}
-	n := len(f.d)
+func newOffset(o Outline, d float64, inward bool) *offset {
+	f := &offset{source: o, tree: newTree(o.curves()), d: d, inward: inward}
+	n := o.Len()
 	f.parts = make([]part, 0, 2*n)
 	for i := range n {
 		c := &f.tree.curves[i]
-		if s, ok := c.parallel(f.d[i]); ok {
+		if s, ok := c.parallel(d); ok {
 			f.parts = append(f.parts, part{curve: newCurve(s)})
 		}
-		f.corner(c, &f.tree.curves[(i+1)%n], f.d[i], f.d[(i+1)%n])
+		f.corner(c, &f.tree.curves[(i+1)%n])
 	}
 	return f
 }
@@ -55,9 +47,6 @@ const collapsed = 5e-10
 // one: an arc whose centre is nearer than d has none.
 func (c *curve) parallel(d float64) (Segment, bool) {
 	s := c.Segment
-	if d == 0 {
-		return s, true
-	}
 	if c.round && c.locus(d, 1) <= collapsed {
 		return s, false
 	}
@@ -68,25 +57,16 @@ func (c *curve) parallel(d float64) (Segment, bool) {
 
 // corner adds the arc that rolls round the vertex between a and b where the
 // offset would gape there.
-func (f *offset) corner(a, b *curve, da, db float64) {
+func (f *offset) corner(a, b *curve) {
 	in, out := a.arriving(), b.leaving()
-	v := b.From
-	switch {
-	case da > db:
-		f.roll(v, in.Left(), in.Left().Times(-1), da, a.Quantity, true)
-	case da < db:
-		f.roll(v, out.Left().Times(-1), out.Left(), db, b.Quantity, true)
-	case in.Cross(out) < 0:
-		f.roll(v, in.Left(), out.Left(), da, a.Quantity, in.Dot(out) < 0)
-	case in.Dot(out) < 0 && in.Cross(out) < smoothTurn:
-		f.roll(v, in.Left(), out.Left(), da, a.Quantity, true)
+	if back := in.Dot(out) < 0; in.Cross(out) < 0 || back && in.Cross(out) < smoothTurn {
+		f.roll(b.From, in.Left(), out.Left(), a.Quantity, back)
 	}
 }
 
-// roll adds the arc of radius d about v that runs clockwise between two
-// directions.
-func (f *offset) roll(v, from, to Point, d float64, q Quantity, over bool) {
-	p, r := v.Add(from.Times(d)), v.Add(to.Times(d))
+// roll adds the arc about v that runs clockwise between two directions.
+func (f *offset) roll(v, from, to Point, q Quantity, over bool) {
+	p, r := v.Add(from.Times(f.d)), v.Add(to.Times(f.d))
 	if p.near(r) {
 		return
 	}
@@ -104,10 +84,8 @@ func (f *offset) roll(v, from, to Point, d float64, q Quantity, over bool) {
 const tooNear = 1e-10
 
 // keeps reports whether p, a point of a part, belongs to the offset: no segment
-// of the source is nearer than its distance.
+// of the source is nearer than the distance.
 func (f *offset) keeps(p Point, over bool) bool {
-	clear := f.tree.about(p, f.most, func(i int) bool {
-		return f.d[i] == 0 || f.tree.curves[i].dist(p) >= f.d[i]-tooNear
-	})
+	clear := f.tree.about(p, f.d, func(i int) bool { return f.tree.curves[i].dist(p) >= f.d-tooNear })
 	return clear && (!over || (f.source.Winding(p) != 0) == f.inward)
 }
