@@ -22,11 +22,12 @@ func tidy(name string) string { return strings.Join(strings.Fields(name), " ") }
 // differ in what was left out. It refuses a name that is empty, too long or holds
 // what cannot be written in one line.
 func keyOf(name, paper string) (string, error) {
-	name, paper = strings.ToLower(tidy(name)), strings.ToLower(tidy(paper))
-	odd := func(r rune) bool { return !unicode.IsPrint(r) }
-	if name == "" || utf8.RuneCountInString(name) > longestName || !utf8.ValidString(name) || strings.ContainsFunc(name, odd) {
+	odd := func(r rune) bool { return !unicode.IsPrint(r) || r == utf8.RuneError }
+	named := tidy(name)
+	if named == "" || utf8.RuneCountInString(named) > longestName || strings.ContainsFunc(named, odd) {
 		return "", &Refusal{Code: "printer.nameless", Name: name, Paper: paper}
 	}
+	name, paper = strings.ToLower(named), strings.ToLower(tidy(paper))
 	sum := crc32.ChecksumIEEE([]byte(name + "\x00" + paper))
 	return fmt.Sprintf("%s-%s-%08x%s", plainName(name), plainName(paper), sum, ending), nil
 }

@@ -6,11 +6,11 @@ import (
 	"tipline/render/template"
 )
 
-// The key plan stands in the sheet's upper right corner under the scale.
+// The key plan stands in the sheet's upper right corner under the scale, at most
+// twice as wide as it is high, and half that size where the sheet is short.
 const (
-	keyWidth  = 40.0 // at most
-	keyHeight = 20.0 // at most
-	keyBelow  = 3.0  // from the scale
+	keyHeight = 20.0
+	keyBelow  = 3.0 // from the scale
 )
 
 // key is the small plan of a drawing's tiles, with the one that the sheet shows.
@@ -20,13 +20,13 @@ type key struct {
 	origin geometry.Point
 }
 
-// keyOf returns the plan of tiles with its upper right corner there.
-func keyOf(tiles []tile, corner geometry.Point) key {
+// keyOf returns the plan of tiles in the upper right corner of a box.
+func keyOf(tiles []tile, box geometry.Box) key {
 	whole := geometry.NoBox()
 	for _, t := range tiles {
 		whole = whole.Union(t.region)
 	}
-	size := min(keyWidth/whole.Width(), keyHeight/whole.Height())
+	size, corner := min(box.Width()/whole.Width(), box.Height()/whole.Height()), box.Max
 	low := corner.Sub(geometry.Point{X: size * whole.Width(), Y: size * whole.Height()})
 	return key{geometry.Box{Min: low, Max: corner}, size, low.Sub(whole.Min.Times(size))}
 }

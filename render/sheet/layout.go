@@ -32,6 +32,7 @@ type layout struct {
 	upright   geometry.Point // start of the upright inch bar
 	legend    geometry.Point // top left corner
 	free      geometry.Box   // for the drawing
+	key       geometry.Box   // for the key plan of tiles
 }
 
 // plan lays out a sheet's furniture and finds the area left free.
@@ -59,14 +60,15 @@ func plan(paper Paper, d *render.Drawing, block TitleBlock, s template.Style) la
 	return l
 }
 
-// keyed returns the layout with room for a key plan under the scale, and where that
-// plan's upper right corner stands. The name of a tile takes a line more.
-func (l layout) keyed(d *render.Drawing) (layout, geometry.Point) {
-	corner := geometry.Point{X: l.right, Y: l.inner.Max.Y - heightTitle - keyBelow}
-	l.titled -= keyWidth + space
-	low := min(l.inner.Max.Y-headerHeight(d, l.titled), corner.Y-keyHeight)
+// keyed returns the layout with room for a key plan of at most that height under the
+// scale. The name of a tile takes a line more.
+func (l layout) keyed(d *render.Drawing, height float64) layout {
+	l.key.Max = geometry.Point{X: l.right, Y: l.inner.Max.Y - heightTitle - keyBelow}
+	l.key.Min = l.key.Max.Sub(geometry.Point{X: 2 * height, Y: height})
+	l.titled -= 2*height + space
+	low := min(l.inner.Max.Y-headerHeight(d, l.titled), l.key.Min.Y)
 	l.free.Max.Y = low - space - 1.5*heightSmall
-	return l, corner
+	return l
 }
 
 // planFurniture places bars and legend beside or above the title block and

@@ -52,7 +52,10 @@ func (p Profile) Remeasured(name, paper string, bar, x, y float64) (Profile, err
 }
 
 // printable reports whether a printer can err so.
-func printable(scale float64) bool { return math.Abs(scale-1) <= MostError }
+func printable(scale float64) bool {
+	const rounding = 1e-9 // so that exactly MostError will do
+	return math.Abs(scale-1) <= MostError+rounding
+}
 
 func fitted(q geometry.Quantity, measured, bar float64) *geometry.Limit {
 	return geometry.Between(q, measured, bar*(1-MostError), bar*(1+MostError), "printer.fitted")

@@ -8,12 +8,11 @@ import (
 
 // single is one drawing with the layout and the tiles it takes.
 type single struct {
-	sheet   Sheet
-	lying   lying
-	layout  layout
-	tiles   []tile
-	size    float64        // of a card that is reduced to fit, 1 for all else
-	keyFrom geometry.Point // the key plan's upper right corner
+	sheet  Sheet
+	lying  lying
+	layout layout
+	tiles  []tile
+	size   float64 // of a card that is reduced to fit, 1 for all else
 }
 
 // lying is a sheet of paper as it lies, and how it is stretched.
@@ -84,7 +83,10 @@ func planOn(way lying, sh Sheet, s template.Style) single {
 		bounds = geometry.Box{}
 	}
 	if bounds.Width() > free.Width() || bounds.Height() > free.Height() {
-		p.layout, p.keyFrom = p.layout.keyed(sh.Drawing)
+		whole := p.layout
+		if p.layout = whole.keyed(sh.Drawing, keyHeight); p.layout.tooSmall() {
+			p.layout = whole.keyed(sh.Drawing, keyHeight/2)
+		}
 		free = p.layout.free
 	}
 	if !p.layout.tooSmall() {
@@ -127,6 +129,6 @@ func (p single) page(i int, number string, s template.Style) render.Page {
 	at := p.layout.free.Centre().Sub(p.tiles[i].region.Centre())
 	b.Drawing.Add(clipped(p.sheet.Drawing, p.tiles, i).Placed(at, 1, 0).Items...)
 	registerMarks(b, p.tiles, i, at)
-	keyOf(p.tiles, p.keyFrom).draw(b, p.sheet.Drawing, p.tiles, i)
+	keyOf(p.tiles, p.layout.key).draw(b, p.sheet.Drawing, p.tiles, i)
 	return p.lying.page(b.Drawing)
 }
