@@ -11,10 +11,6 @@ import (
 // exact by definition).
 const Gravity = 9806.65
 
-// secondsPendulum is the length in inches of a simple pendulum that beats seconds
-// in Goodrich's tables, The Modern Clock (1905), ch. XIV.
-const secondsPendulum = 39.1393
-
 // Beat is what an escape wheel makes of a train.
 type Beat struct {
 	PerHour *big.Rat // exact
@@ -46,10 +42,4 @@ func Beats(ratio, turnsPerHour *big.Rat, teeth int) (Beat, error) {
 // L = g·(t/π)².
 func PendulumLength(seconds float64) float64 {
 	return Gravity * seconds * seconds / (math.Pi * math.Pi)
-}
-
-// PublishedLength returns the length in inches that older tables print for that
-// many beats a minute: 39.1393·(60/v)².
-func PublishedLength(perMinute float64) float64 {
-	return secondsPendulum * (60 / perMinute) * (60 / perMinute)
 }

@@ -60,7 +60,7 @@ func TestPublishedTrains(t *testing.T) {
 			if len(want) == 2 {
 				length, err := strconv.ParseFloat(want[1], 64)
 				require.NoError(t, err)
-				require.InDelta(t, length, PublishedLength(v), 6e-4)
+				require.InDelta(t, length, publishedLength(v), 6e-4)
 				// The tables' seconds pendulum is 994.14 mm, standard gravity's 993.62: 0.052 %.
 				require.InEpsilon(t, length*25.4, beat.Length, 6e-4)
 			}
@@ -83,10 +83,15 @@ func TestBeckettsTrainOfThree(t *testing.T) {
 	}
 }
 
+// publishedLength returns the length in inches that Goodrich's tables print for that
+// many beats a minute, from 39.1393 for a pendulum that beats seconds (The Modern
+// Clock, 1905, ch. XIV).
+func publishedLength(perMinute float64) float64 { return 39.1393 * (60 / perMinute) * (60 / perMinute) }
+
 // W41: 18,000 beats an hour; printed 39.8 mm, exact from 39.1393 in 39.77 mm.
 // Standard gravity gives 39.745. A seconds pendulum is 993.6 mm (from memory).
 func TestPendulums(t *testing.T) {
-	require.InDelta(t, 39.77, PublishedLength(300)*25.4, 6e-3)
+	require.InDelta(t, 39.77, publishedLength(300)*25.4, 6e-3)
 	require.InDelta(t, 39.8, PendulumLength(0.2), 0.06)
 	require.InDelta(t, 993.62, PendulumLength(1), 5e-3)
 }

@@ -102,15 +102,3 @@ func (h Head) direct(n int) []int {
 	}
 	return plates
 }
-
-// Counts returns the numbers of divisions that a direct plate of that many holes
-// gives, the smallest first; none for a plate without holes.
-func Counts(holes int) []int {
-	var counts []int
-	for n := 1; n <= min(holes, mostHoles); n++ {
-		if holes%n == 0 {
-			counts = append(counts, n)
-		}
-	}
-	return counts
-}

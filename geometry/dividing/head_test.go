@@ -136,12 +136,6 @@ func TestSectorSpansOneMoreThanTheHoles(t *testing.T) {
 	require.Zero(t, near.Sector())
 }
 
-func TestCountsOfADirectPlate(t *testing.T) {
-	require.Equal(t, []int{1, 2, 3, 4, 6, 8, 12, 24}, Counts(24))
-	require.Empty(t, Counts(0))
-	require.Empty(t, Counts(-3))
-}
-
 func TestHeadThatCannotBeIsRefused(t *testing.T) {
 	for _, row := range []struct {
 		name     string

@@ -77,19 +77,6 @@ func (l Lantern) Pinion() (LanternPinion, error) {
 	return p, nil
 }
 
-// Trundles returns the trundles' circles, in the order of the holes.
-func (p LanternPinion) Trundles() ([]geometry.Outline, error) {
-	circles := make([]geometry.Outline, len(p.Holes))
-	for i, h := range p.Holes {
-		c, err := geometry.Circle(h.At, p.TrundleDiameter/2, pinionTrundle)
-		if err != nil {
-			return nil, err
-		}
-		circles[i] = c
-	}
-	return circles, nil
-}
-
 // CheckBore refuses a bore of the shrouds, a diameter in mm, that leaves less than
 // half a trundle of metal to the holes, or is less than nothing; 0 is no bore.
 func (p LanternPinion) CheckBore(bore float64) error {

@@ -38,9 +38,12 @@ func TestMetalRoundTheHoles(t *testing.T) {
 	for _, l := range lanterns() {
 		p, err := l.Pinion()
 		require.NoError(t, err)
-		trundles, err := p.Trundles()
-		require.NoError(t, err)
-		require.Len(t, trundles, l.Leaves)
+		require.Len(t, p.Holes, l.Leaves)
+		var trundles [2]geometry.Outline
+		for i := range trundles {
+			trundles[i], err = geometry.Circle(p.Holes[i].At, p.TrundleDiameter/2, "")
+			require.NoError(t, err)
+		}
 		between, _, _ := trundles[0].Distance(trundles[1])
 		require.InDelta(t, between, p.Between, near)
 		require.Positive(t, p.Between)

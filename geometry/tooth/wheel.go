@@ -35,16 +35,6 @@ func (w Wheel) Solid() geometry.Outline {
 	return w.Outline.Scale((w.RootRadius + w.TipRadius) / 2 / w.TipRadius)
 }
 
-// Caliper returns what a caliper rocked over the tips reads at most: the tip
-// diameter for an even count, 2R·cos(π/2N) for an odd one, where no two tips
-// stand opposite.
-func (w Wheel) Caliper() float64 {
-	if w.Count%2 == 0 {
-		return 2 * w.TipRadius
-	}
-	return 2 * w.TipRadius * math.Cos(math.Pi/(2*float64(w.Count)))
-}
-
 // CheckBore refuses a bore, a diameter in mm, that leaves no metal inside the
 // root circle, or is less than nothing; 0 is no bore.
 func (w Wheel) CheckBore(bore float64) error {

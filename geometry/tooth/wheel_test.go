@@ -64,18 +64,6 @@ func TestMeasuredThatCannotBeIsRefused(t *testing.T) {
 	}
 }
 
-// The oracle measures every pair of tips.
-func TestCaliperReadsTheWidestPairOfTips(t *testing.T) {
-	for count := 3; count <= 60; count++ {
-		w := Wheel{Count: count, TipRadius: 20}
-		widest := 0.0
-		for i := range count {
-			widest = math.Max(widest, geometry.Polar(20, w.Tip(0)).Dist(geometry.Polar(20, w.Tip(i))))
-		}
-		require.InDelta(t, widest, w.Caliper(), near, count)
-	}
-}
-
 func TestBoreMustLeaveMetal(t *testing.T) {
 	w := Wheel{Count: 30, TipRadius: 20, RootRadius: 17}
 	require.NoError(t, w.CheckBore(0))
