@@ -74,7 +74,7 @@ func TestCopiesRepeatTemplatesOnlyAndOneWheelIsLess(t *testing.T) {
 		return pagesOf(t, out).NumPage()
 	}
 	one, two := count("-wheel", "escape"), count("-wheel", "escape", "-copies", "2")
-	require.Equal(t, one+2, two, "a second grinding template and a second crossing template")
+	require.Equal(t, one+3, two, "a second grinding template, crossing template and drilling template")
 	require.Less(t, one, count())
 }
 
@@ -125,7 +125,12 @@ func TestTemplates(t *testing.T) {
 func movement(t *testing.T) string {
 	return jobFile(t, `{"tipline": 1, "wheels": [
 		{"id": "wheel", "thickness": "1.6 mm", "bore": "5 mm", "teeth": {"form": "lantern driver", "count": 64, "module": "0.8 mm", "leaves": 8},
-		 "cutter": {}, "dividing": {"ratio": 60}}],
+		 "cutter": {}, "dividing": {"ratio": 60},
+		 "crossing": {"arms": 4, "rim": "2.4 mm", "hub": "16 mm", "arm_at_rim": "2 mm", "arm_at_hub": "3 mm",
+		              "fillet_at_rim": "0.8 mm", "fillet_at_hub": "1 mm", "allowance": "0.3 mm", "blade": "2/0"},
+		 "mount": {"screws": 4, "thread": "BA 10", "screw_circle": "10 mm"}},
+		{"id": "upper", "thickness": "1.6 mm", "bore": "5 mm", "teeth": {"form": "measured", "count": 30, "tip_diameter": "30 mm", "root_diameter": "27 mm"}}],
+		"stacks": [{"id": "stack", "wheels": ["wheel", "upper"], "mount": {"screws": 4, "thread": "BA 10", "screw_circle": "10 mm"}}],
 		"pinions": [{"id": "lantern", "form": "lantern", "leaves": 8, "module": "0.8 mm", "bore": "2 mm"}],
 		"pairs": [{"id": "mesh", "wheel": "wheel", "pinion": "lantern"}],
 		"trains": [{"id": "train", "from": "wheel", "to": "lantern"}]}`)
@@ -138,8 +143,8 @@ func partOf(kind string) string {
 		return "lantern"
 	case "depthing":
 		return "mesh"
-	case "train":
-		return "train"
+	case "train", "stack":
+		return kind
 	}
 	return "wheel"
 }

@@ -74,7 +74,7 @@ func TestWhatCannotBeDone(t *testing.T) {
 		{[]string{"packet", job, "-out", filepath.Join(filepath.Dir(job), "none", "x.pdf")}, filepath.Join(filepath.Dir(job), "none", "x.pdf") + " cannot be written: no such file or directory. What was there before is untouched."},
 		{[]string{"template", job, "-out", out}, "template needs the flag -kind."},
 		{[]string{"template", job, "-out", out, "-kind", "crossing"}, "template needs the flag -wheel."},
-		{[]string{"template", job, "-out", out, "-kind", "sundial", "-wheel", "great"}, `The flag -kind is "sundial", but must be one of: blank, crossing, depth, depthing, dividing, grinding, setting, shroud, train.`},
+		{[]string{"template", job, "-out", out, "-kind", "sundial", "-wheel", "great"}, `The flag -kind is "sundial", but must be one of: blank, crossing, depth, depthing, dividing, drilling, grinding, scribing, setting, shroud, stack, train.`},
 		{[]string{"template", job, "-out", out, "-kind", "crossing", "-wheel", "great", "-as", "doc"}, `The flag -as is "doc", but must be one of: pdf, svg, dxf, png.`},
 		{[]string{"template", job, "-out", out, "-kind", "crossing", "-wheel", "great", "-scale", "10"}, "Only a grinding template is drawn at another scale; leave out -scale."},
 		{[]string{"template", job, "-out", out, "-kind", "grinding", "-wheel", "great", "-scale", "0"}, `The flag -scale is "0", but must be a number from 0.1 to 100.`},

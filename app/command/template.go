@@ -19,7 +19,7 @@ import (
 var kinds = map[string]packet.Kind{
 	"crossing": packet.Crossing, "grinding": packet.Grinding, "setting": packet.Setting, "depth": packet.Depth,
 	"dividing": packet.Dividing, "blank": packet.Blank, "shroud": packet.Shroud,
-	"depthing": packet.Depthing, "train": packet.Train,
+	"scribing": packet.Scribing, "drilling": packet.Drilling, "stack": packet.Stack, "depthing": packet.Depthing, "train": packet.Train,
 }
 
 // The scales a grinding template is drawn at.
@@ -94,6 +94,10 @@ func stepOf(kind string) string {
 	switch kind {
 	case "grinding", "setting", "depth":
 		return "cutter"
+	case "scribing":
+		return "crossing"
+	case "drilling", "stack":
+		return "mount"
 	}
 	return kind
 }
@@ -140,8 +144,8 @@ func (c *call) writeTemplate(r *solve.Result, p solve.Part, o order) error {
 	if err != nil {
 		return c.drawing(err)
 	}
-	if o.kind != packet.Crossing && o.kind != packet.Shroud {
-		d = d.Centred() // the work's own centre is the origin of these two already
+	if !o.kind.Centred() {
+		d = d.Centred()
 	}
 	return c.write(o.out, func(file io.Writer) error {
 		switch o.as {

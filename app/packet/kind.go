@@ -23,18 +23,25 @@ const (
 	Dividing  Kind = "dividing"
 	Shroud    Kind = "shroud" // the drilling template of a lantern pinion
 	Crossing  Kind = "crossing"
+	Scribing  Kind = "scribing"
+	Drilling  Kind = "drilling" // of the screws that hold a wheel
+	Stack     Kind = "stack"
 	Depthing  Kind = "depthing" // of a pair
 	Train     Kind = "train"
 )
 
 // Kinds lists every kind in the order of the work.
 func Kinds() []Kind {
-	return []Kind{Blank, Grinding, Clearance, Setting, Depth, Dividing, Shroud, Crossing, Depthing, Train}
+	return []Kind{Blank, Grinding, Clearance, Setting, Depth, Dividing, Shroud, Crossing, Scribing, Drilling, Stack, Depthing, Train}
 }
 
 // IsCard reports whether the kind is a card to read from; copies repeat only the
 // templates, which get spoiled.
-func (k Kind) IsCard() bool { return !k.Scales() && k != Shroud && k != Crossing }
+func (k Kind) IsCard() bool { return !k.Scales() && !k.Centred() }
+
+// Centred reports whether the kind is a full-scale template whose origin is the
+// work's own centre.
+func (k Kind) Centred() bool { return k == Shroud || k == Crossing || k == Drilling || k == Stack }
 
 // Scales reports whether the kind is drawn at other scales than full: a grinding
 // template.
@@ -49,6 +56,8 @@ func (k Kind) Needs(p solve.Part) bool {
 		return k == Depthing && p.Turn != nil
 	case *solve.Train:
 		return k == Train && p.Way != nil
+	case *solve.Stack:
+		return k == Stack && p.Stacked != nil
 	}
 	return false
 }
@@ -68,13 +77,26 @@ func (k Kind) shows(t template.Wheel) bool {
 		return t.Lantern != nil
 	case Crossing:
 		return t.Teeth != nil
+	case Scribing:
+		return t.Teeth != nil && t.Crossing != nil && len(t.Crossing.Windows) > 0
+	case Drilling:
+		return t.Teeth != nil && t.Mounting != nil && len(t.Mounting.Places) > 0
 	}
 	return false
 }
 
 // prints reports whether a packet holds a sheet of this kind of the part: of those
-// laid square to the clearance face only where the bit is ground by a formed wheel.
-func (k Kind) prints(p solve.Part) bool { return k.Needs(p) && (k != Clearance || formed(p)) }
+// laid square to the clearance face only where the bit is ground by a formed wheel, and
+// no drilling template of a wheel that is drilled with its stack.
+func (k Kind) prints(p solve.Part) bool {
+	return k.Needs(p) && (k != Clearance || formed(p)) && (k != Drilling || !inStack(p))
+}
+
+// inStack reports whether a part's screws are those of a stack.
+func inStack(p solve.Part) bool {
+	w, ok := p.(*solve.Wheel)
+	return ok && w.Stack != ""
+}
 
 // formed reports whether a part's bit is ground by a formed wheel.
 func formed(p solve.Part) bool {
@@ -103,7 +125,8 @@ func crossed(p solve.Part) bool {
 func (k Kind) asked(p solve.Part) bool {
 	switch p := p.(type) {
 	case *solve.Wheel:
-		return k == Blank || k == Crossing || k.isOf(p.Part.Cutter, p.Part.Dividing)
+		return k == Blank || k == Crossing || k == Scribing && p.Part.Crossing != nil || k == Drilling && screwed(p) ||
+			k.isOf(p.Part.Cutter, p.Part.Dividing)
 	case *solve.Pinion:
 		if p.Part.Form.Text == "lantern" {
 			return k == Blank || k == Shroud || k.isOf(nil, p.Part.Dividing)
@@ -113,8 +136,15 @@ func (k Kind) asked(p solve.Part) bool {
 		return k == Depthing
 	case *solve.Train:
 		return k == Train
+	case *solve.Stack:
+		return k == Stack
 	}
 	return false
+}
+
+// screwed reports whether a job asks for screws of a wheel's own.
+func screwed(w *solve.Wheel) bool {
+	return w.Part.Mount != nil && !w.Part.Mount.Screws.Empty() && w.Stack == ""
 }
 
 // isOf reports whether a part with such a cutter and dividing asks for the sheet.
@@ -142,6 +172,10 @@ func Draw(r *solve.Result, p solve.Part, k Kind, scale float64, s template.Style
 		if t, ok := TrainOf(r, p); ok && k == Train {
 			return template.TrainCard(t, s)
 		}
+	case *solve.Stack:
+		if t, ok := p.Template(); ok && k == Stack {
+			return template.StackTemplate(t, s)
+		}
 	}
 	return nil, fmt.Errorf("there is no template %q of %s", k, p.ID())
 }
@@ -165,6 +199,10 @@ func (k Kind) draw(t template.Wheel, scale float64, s template.Style) (*render.D
 		return template.Shroud(t, s)
 	case Crossing:
 		return template.Crossing(t, s)
+	case Scribing:
+		return template.Scribing(t, s)
+	case Drilling:
+		return template.Drilling(t, s)
 	}
 	return nil, fmt.Errorf("there is no template %q of %s", k, t.ID)
 }
@@ -181,6 +219,13 @@ func (k Kind) notes(p solve.Part, s template.Style) template.Notes {
 			return template.ShroudNotes(m.Template(), s)
 		case Crossing:
 			return template.CrossingNotes(m.Template(), s)
+		case Drilling:
+			return template.DrillingNotes(m.Template(), s)
+		}
+	}
+	if p, ok := p.(*solve.Stack); ok {
+		if t, drawn := p.Template(); drawn {
+			return template.StackNotes(t, s)
 		}
 	}
 	if k == Depth {
@@ -199,6 +244,40 @@ func Sheet(r *solve.Result, p solve.Part, k Kind, scale float64, s template.Styl
 	block.Part = p.Name()
 	block.Notes = k.notes(p, s)
 	return sheet.Sheet{Drawing: d, Block: block}, nil
+}
+
+// more returns the cards that go with a sheet: a dividing card's table where it does not
+// hold every tooth, and how the holes of a template are drilled.
+func (k Kind) more(p solve.Part, block sheet.TitleBlock, s template.Style) ([]sheet.Sheet, error) {
+	var cards []*render.Drawing
+	switch p := p.(type) {
+	case solve.Made:
+		switch k {
+		case Dividing:
+			cards = template.DividingTable(p.Template(), s)
+		case Drilling:
+			card, err := template.DrillingCard(p.Template(), s)
+			if err != nil {
+				return nil, err
+			}
+			block.Notes, cards = template.Notes{Caution: block.Notes.Caution}, []*render.Drawing{card}
+		}
+	case *solve.Stack:
+		if len(p.Stacked.Mounting.Places) == 0 {
+			return nil, nil
+		}
+		t, _ := p.Template()
+		card, err := template.StackCard(t, s)
+		if err != nil {
+			return nil, err
+		}
+		block.Notes, cards = template.Notes{Caution: block.Notes.Caution}, []*render.Drawing{card}
+	}
+	var sheets []sheet.Sheet
+	for _, d := range cards {
+		sheets = append(sheets, sheet.Sheet{Drawing: d, Block: block})
+	}
+	return sheets, nil
 }
 
 func titleBlock(r *solve.Result, kind string) sheet.TitleBlock {

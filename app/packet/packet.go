@@ -18,12 +18,13 @@ type Options struct {
 	Style  template.Style
 }
 
-// Build lays out the whole packet: cover, the sheets of each wheel and pinion in the
-// order of the work, those of the pairs and trains, and the cautions. A sheet that
+// Build lays out the whole packet: cover, what to get in, the sheets of each wheel and
+// pinion in the order of the work, those of the pairs, trains and stacks, and the
+// cautions. A sheet that
 // cannot be drawn is left out, and the cover says what is missing. It gives way when
 // ctx is done.
 func Build(ctx context.Context, r *solve.Result, o Options) (render.Document, error) {
-	sheets := cover(r, o)
+	sheets := append(cover(r, o), stock(r, o)...)
 	for _, p := range o.printed(r) {
 		if err := ctx.Err(); err != nil {
 			return render.Document{}, err
@@ -69,11 +70,11 @@ func partSheets(r *solve.Result, p solve.Part, o Options) ([]sheet.Sheet, error)
 			return nil, err
 		}
 		sheets = append(sheets, slices.Repeat([]sheet.Sheet{sh}, o.copiesOf(k))...)
-		if m, ok := p.(solve.Made); ok && k == Dividing {
-			for _, more := range template.DividingTable(m.Template(), o.Style) {
-				sheets = append(sheets, sheet.Sheet{Drawing: more, Block: sh.Block})
-			}
+		more, err := k.more(p, sh.Block, o.Style)
+		if err != nil {
+			return nil, err
 		}
+		sheets = append(sheets, more...)
 	}
 	return sheets, nil
 }

@@ -78,12 +78,18 @@ func says(p render.Page, text string) bool {
 func TestPacketIsInTheOrderOfTheWork(t *testing.T) {
 	j := sample(t)
 	got := slices.Compact(titles(build(t, j, options(t, j))))
-	want := []string{"Signal-cabin timepiece"}
+	want := []string{"Signal-cabin timepiece", "Signal-cabin timepiece: what to get in"}
 	cut := func(name string) []string {
 		return []string{name + ": the blank", name + ": cutter", name + ": setting and depth", name + ": depth", name + ": dividing"}
 	}
 	for _, w := range j.Wheels {
 		want = append(append(want, cut(w.Name)...), w.Name)
+		if w.Crossing != nil {
+			want = append(want, w.Name+": scribing")
+		}
+		if w.Mount != nil {
+			want = append(want, w.Name+": screws", w.Name+": screwing to the collet")
+		}
 	}
 	for _, p := range j.Pinions {
 		if p.Form.Text == "lantern" {
@@ -101,6 +107,10 @@ func TestPacketIsInTheOrderOfTheWork(t *testing.T) {
 		require.True(t, ok)
 		want = append(want, of.Arbors[0].Name+" – "+of.Arbors[len(of.Arbors)-1].Name+": the train")
 	}
+	for _, stack := range j.Stacks {
+		want = append(want, stack.ID+": the stack", stack.ID+": screwing to the collet")
+	}
+	require.NotEmpty(t, j.Stacks)
 	require.Equal(t, append(want, "Cautions"), got)
 	require.Greater(t, len(j.Pinions), 2)
 	require.Greater(t, len(j.Pairs), 2)

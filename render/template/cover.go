@@ -27,7 +27,7 @@ const (
 // Cover is the packet's first sheet, and as many more as it takes: tables of the
 // job's parts with their figures, and the findings as sentences.
 func Cover(title string, tables []Table, findings []string, s Style) []*render.Drawing {
-	c := &coverSheets{card: newCard(Wheel{}, s, title, ""), title: title}
+	c := &coverSheets{card: newCard(Wheel{}, s, title, ""), title: title, on: s.Words.Say("cards.cover.on")}
 	for _, t := range tables {
 		if len(t.Rows) > 0 {
 			c.tabulate(t)
@@ -43,6 +43,7 @@ func Cover(title string, tables []Table, findings []string, s Style) []*render.D
 type coverSheets struct {
 	*card
 	title string
+	on    string // what stands under the title of those that go on
 	full  []*render.Drawing
 }
 
@@ -52,7 +53,7 @@ func (c *coverSheets) room(height float64) bool {
 		return false
 	}
 	c.full = append(c.full, c.Drawing)
-	c.card = newCard(Wheel{}, c.Style, c.title, c.Say("cards.cover.on"))
+	c.card = newCard(Wheel{}, c.Style, c.title, c.on)
 	return true
 }
 
