@@ -62,15 +62,37 @@ func clippedItem(it render.Item, box geometry.Box) []render.Item {
 	lines := it
 	lines.Fill, lines.Outlines, lines.Chains = render.NoFill, nil, nil
 	for _, o := range it.Outlines {
-		lines.Chains = append(lines.Chains, clippedChain(o.Len(), o.Segment, box)...)
+		if bounds := o.Bounds(); box.Contains(bounds.Min) && box.Contains(bounds.Max) {
+			lines.Outlines = append(lines.Outlines, o)
+			continue
+		}
+		lines.Chains = append(lines.Chains, joined(clippedChain(o.Len(), o.Segment, box))...)
 	}
 	for _, c := range it.Chains {
 		lines.Chains = append(lines.Chains, clippedChain(c.Len(), c.Segment, box)...)
 	}
-	if len(lines.Chains) > 0 {
+	if len(lines.Chains)+len(lines.Outlines) > 0 {
 		items = append(items, lines)
 	}
 	return items
+}
+
+// joined puts the last run of an outline before the first where it ends there, so
+// that the corner at which the outline starts stays a corner.
+func joined(runs []geometry.Chain) []geometry.Chain {
+	n := len(runs)
+	if n < 2 {
+		return runs
+	}
+	first, last := runs[0].Vertices(), runs[n-1].Vertices()
+	if !template.Same(last[len(last)-1].Point, first[0].Point) {
+		return runs
+	}
+	whole, err := geometry.NewChain(append(last[:len(last)-1], first...))
+	if err != nil {
+		return runs
+	}
+	return append([]geometry.Chain{whole}, runs[1:n-1]...)
 }
 
 // clippedChain returns the runs of n segments that lie within the box.
