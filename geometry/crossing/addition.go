@@ -24,12 +24,12 @@ const (
 // and 1 both once). Only holes take metal away.
 type Addition struct {
 	Kind     Kind
-	Radius   float64
+	Radius   float64 // mm
 	Angle    geometry.Angle
-	Diameter float64
-	ToRadius float64
-	ToAngle  geometry.Angle
-	Repeat   int
+	Diameter float64        // mm; of holes and circles
+	ToRadius float64        // mm; of lines, as ToAngle
+	ToAngle  geometry.Angle // clockwise from 12 o'clock
+	Repeat   int            // 0 to MostRepeats
 	Text     string
 }
 

@@ -32,8 +32,6 @@ func (l *Layout) balance() {
 		}
 	}
 	if l.Balance == nil {
-		l.Notes = append(l.Notes, &geometry.Limit{
-			Quantity: ofPlacing, Value: l.Unbalance, Min: math.Inf(-1), Max: math.Inf(1), Code: "crossing.no-balance-hole",
-		})
+		l.Notes = append(l.Notes, geometry.Refused(ofPlacing, l.Unbalance, "crossing.no-balance-hole"))
 	}
 }

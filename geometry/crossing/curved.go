@@ -41,7 +41,8 @@ const panels = 24
 type place struct{ share, weight float64 }
 
 // gauss returns Gauss's rule of five points in each of the panels: nodes 0 and
-// ±√(5 ∓ 2√(10/7))/3, weights 128/225 and (322 ± 13√70)/900 over −1 to 1.
+// ±√(5 ∓ 2√(10/7))/3, weights 128/225 and (322 ± 13√70)/900 over −1 to 1 (Abramowitz
+// and Stegun, Handbook of Mathematical Functions, 25.4.29, from memory).
 func gauss() []place {
 	inner, outer := math.Sqrt(5-2*math.Sqrt(10.0/7))/3, math.Sqrt(5+2*math.Sqrt(10.0/7))/3
 	heavy, light := (322+13*math.Sqrt(70))/900, (322-13*math.Sqrt(70))/900

@@ -128,7 +128,7 @@ func besideCentre(l Layout, p geometry.Point) (share, off float64) {
 	square := hub.Left().Times(1 / l.HubRadius)
 	if l.Spec.Style != Swept || math.Abs(square.Dot(way)) < 1e-5 {
 		if l.Spec.Style == Swept {
-			p, hub = p.Rotate(-l.Spec.Sweep/2), hub.Rotate(-l.Spec.Sweep/2)
+			p = p.Rotate(-l.Spec.Sweep / 2)
 		}
 		return (p.X - l.HubRadius) / (l.RimRadius - l.HubRadius), p.Y
 	}

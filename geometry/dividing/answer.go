@@ -1,5 +1,6 @@
-// Package dividing works out index plates: whole turns and holes for each tooth,
-// the error where no circle is exact, and the angle table.
+// Package dividing works out how a blank is divided: whole turns and holes of an
+// index plate for each tooth, two moves on one plate where no circle is exact, the
+// error that is left, and the angle table.
 package dividing
 
 import "tipline/geometry"
@@ -23,7 +24,7 @@ type Answer struct {
 	Turns     int     // whole turns of the crank
 	Holes     int     // and holes on Circle
 	Circle    int     // 0 when whole turns do
-	Exact     bool    //
+	Exact     bool    // every tooth to its place
 	Error     float64 // greatest error at the tip circle in µm, 0 when exact
 	Direct    []int   // direct plates that divide it
 

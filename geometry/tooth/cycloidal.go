@@ -25,7 +25,7 @@ type Cycloidal struct {
 	Leaves int     // of the pinion driven, 3 to 2000
 }
 
-// TheoreticalAddendum returns f, in modules, of a wheel that Check passes; 0 for
+// TheoreticalAddendum returns f, in modules, of a wheel that can be made; 0 for
 // one without teeth or leaves.
 func (c Cycloidal) TheoreticalAddendum() float64 {
 	if c.Count < 1 || c.Leaves < 2 {

@@ -1,5 +1,6 @@
-// Package tooth makes the outlines of toothed wheels: cycloidal wheels, pointed
-// wheels and wheels known only by measurement.
+// Package tooth makes toothed wheels: cycloidal wheels and their pinions, lantern
+// pinions and the wheels that drive them, pointed wheels as their cutter leaves them,
+// and wheels known only by measurement; and the spaces that a form must cut for each.
 package tooth
 
 import (
