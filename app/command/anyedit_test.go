@@ -24,7 +24,8 @@ var typed = []string{
 	"1 deg", "12 deg", "45 deg", "84 deg", "5", "8", "12", "31", "60", "200", "2000", "1e9", "NaN", "∞", "1/3", "99.9",
 	"pointed", "ratchet", "cycloidal", "lantern driver", "lantern", "measured", "formed", "facets", "back", "equal",
 	"on tips", "anticlockwise", "steel", "great", "centre", "escape-pinion", "cannon", "third-arbor", "nobody",
-	"../bit.png", "great, escape, nobody", "15, 16, 49", "0 0, 100 0", "1 2, 1 2", "{value}",
+	"../bit.png", "great, escape, nobody", "15, 16, 49", "hole", "line",
+	"swept", "waisted", "BA 10", "M1", "hour, third, escape", "day, great", "0, 3", "0 0, 100 0", "1 2, 1 2", "{value}",
 }
 
 // noNumber is how what is no number is written, before its unit.
@@ -48,7 +49,7 @@ func TestAnyEditIsWorkedOut(t *testing.T) {
 	sample, err := job.Read(bytes.NewReader(data))
 	require.NoError(t, err)
 	parts := []string{"", "great", "third", "escape", "click", "centre-pinion", "third-pinion", "escape-pinion",
-		"centre-arbor", "third-arbor", "great-centre", "third-escape", "minute-hour", "going", "motion"}
+		"centre-arbor", "third-arbor", "great-centre", "third-escape", "minute-hour", "going", "motion", "hour", "day", "hour-pipe"}
 	var solver solve.Solver
 	rapid.Check(t, func(t *rapid.T) {
 		j := sample
@@ -72,6 +73,9 @@ func TestAnyEditIsWorkedOut(t *testing.T) {
 		require.NoError(t, err)
 		var text bytes.Buffer
 		require.NoError(t, printer{&text, words.English(), measure.Units{}}.figures(r, figures))
+		for _, item := range solve.Stock(r) {
+			text.WriteString(item.Describe(words.English(), measure.Units{}) + item.For(words.English()))
+		}
 		require.NotContains(t, text.String(), "‹")
 	})
 }
