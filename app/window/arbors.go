@@ -72,7 +72,7 @@ func (a *arbors) putOn(of desk.Arbor) fyne.CanvasObject {
 			a.window.desk.PutOn(of.ID, of.Free[i].Value)
 		}
 	}
-	return put
+	return bordered(put)
 }
 
 // quiet returns a button that does not stand out.

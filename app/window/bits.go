@@ -102,9 +102,7 @@ func (b *bits) newRow(i int) *cornerRow {
 				d.Type(d.Part(), r.paths[k], text)
 			}
 		}
-		e.came, e.undo, e.redo = func() { d.Light(r.paths[k]) }, d.Undo, d.Redo
-		e.nudge = func(by int) { d.Nudge(d.Part(), r.paths[k], by) }
-		e.escape = b.window.escape
+		b.window.wire(e, func() geometry.Quantity { return r.paths[k] })
 		r.boxes[k] = e
 		r.Add(e)
 	}

@@ -28,6 +28,9 @@ type column struct {
 	bits    *bits
 	photo   *photograph
 	arbors  *arbors
+	layers  *layers
+	own     *additions
+	suggest *widget.Button
 	scroll  *box.Scroll
 	print   *widget.Button // on paper only
 	step    desk.Step
@@ -38,10 +41,12 @@ func newColumn(w *Window) *column {
 	d := w.desk
 	c := &column{desk: d, window: w, head: written("", headSize, ink, true), summary: newFlow(readSize, faint), table: newTable()}
 	c.bits, c.photo, c.arbors = newBits(w), newPhotograph(w), newArbors(w)
+	c.layers, c.own = newLayers(w), newAdditions(w)
+	c.suggest = widget.NewButton(d.Words().Say("window.suggest"), func() { d.Suggest() })
 	c.body = box.New(layout.NewCustomPaddedVBoxLayout(rowGap))
 	c.scroll = box.NewVScroll(box.New(layout.NewCustomPaddedLayout(0, 14, 20, 20), c.body))
 	top := box.New(layout.NewCustomPaddedLayout(12, 8, 20, 20),
-		box.New(layout.NewCustomPaddedVBoxLayout(2), c.head, c.summary.Container))
+		box.New(layout.NewCustomPaddedVBoxLayout(2), &fyne.Container{Layout: headLayout{}, Objects: []fyne.CanvasObject{c.head, c.suggest}}, c.summary.Container))
 	c.print = widget.NewButton(d.Words().Say("menu.print"), w.askPrint)
 	c.print.Importance = widget.HighImportance
 	c.CanvasObject = box.NewStack(sheetOf(panel), box.NewBorder(top, nil, nil, nil, c.scroll), newRoller(c.scroll))
@@ -63,6 +68,9 @@ func (c *column) show() {
 	c.bits.show()
 	c.photo.show()
 	c.arbors.show()
+	c.layers.show()
+	c.own.show()
+	c.suggest.Hidden = !c.desk.CanSuggest()
 	c.print.Hidden = c.desk.Step() != desk.Paper
 	if c.step != c.desk.Step() || c.part != c.desk.Part() {
 		c.step, c.part = c.desk.Step(), c.desk.Part()
@@ -87,12 +95,12 @@ func (c *column) stands(fields []desk.Field) bool {
 // that is being typed in stays the same.
 func (c *column) rebuild(fields []desk.Field) {
 	old := c.rows
-	c.rows, c.body.Objects = nil, nil
+	c.rows, c.body.Objects = nil, []fyne.CanvasObject{c.layers.Container}
 	for _, f := range fields {
 		c.rows = append(c.rows, c.rowFor(f, old))
 		c.body.Add(c.rows[len(c.rows)-1].Container)
 	}
-	for _, o := range []fyne.CanvasObject{c.table.Container, c.bits.Container, c.photo.Container, c.arbors.Container, c.print} {
+	for _, o := range []fyne.CanvasObject{c.table.Container, c.own.Container, c.bits.Container, c.photo.Container, c.arbors.Container, c.print} {
 		c.body.Add(o)
 	}
 }
@@ -130,6 +138,12 @@ func (c *column) place(field geometry.Quantity) fyne.Focusable {
 		c.reveal(e)
 		return e
 	}
+	for _, e := range []focusable{c.own.box(field), c.layers.box(field)} {
+		if e != nil {
+			c.reveal(e)
+			return e
+		}
+	}
 	if r := c.row(field); r != nil {
 		c.reveal(r.Container)
 		return r.box()
@@ -148,4 +162,18 @@ func (c *column) reveal(o fyne.CanvasObject) {
 	case bottom > at+high:
 		c.scroll.ScrollToOffset(fyne.NewPos(0, bottom-high+14))
 	}
+}
+
+// headLayout sets the step's name on the left and what can be done with it on the
+// right.
+type headLayout struct{}
+
+func (headLayout) MinSize(o []fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(columnWidth, o[0].MinSize().Height)
+}
+
+func (headLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	name, do := o[0].MinSize(), o[1].MinSize()
+	put(o[0], 0, 0, name.Width, name.Height)
+	put(o[1], s.Width-do.Width, -4, do.Width, min(do.Height, name.Height+4))
 }

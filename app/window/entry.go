@@ -4,6 +4,8 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
+
+	"tipline/geometry"
 )
 
 // entry is a box to type in that tells when it is come to and left. What is
@@ -55,6 +57,20 @@ func (e *entry) TypedKey(k *fyne.KeyEvent) {
 	default:
 		e.Entry.TypedKey(k)
 	}
+}
+
+// wire lets a box of the present part's field light its line, be nudged, and undo.
+func (w *Window) wire(e *entry, path func() geometry.Quantity) {
+	d := w.desk
+	e.came = func() { d.Light(path()) }
+	e.nudge = func(by int) { d.Nudge(d.Part(), path(), by) }
+	e.undo, e.redo, e.escape = d.Undo, d.Redo, w.escape
+}
+
+// focusable is a thing that is seen and can have the keyboard.
+type focusable interface {
+	fyne.CanvasObject
+	fyne.Focusable
 }
 
 // redoAgain is the other usual key for redoing.

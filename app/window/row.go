@@ -36,8 +36,7 @@ type row struct {
 func newRow(w *Window, f desk.Field) *row {
 	d := w.desk
 	r := &row{desk: d, field: f, label: written(f.Label, textSize, ink, false), hint: newFlow(smallSize, faint)}
-	r.border = canvas.NewRectangle(color.Transparent)
-	r.border.StrokeColor, r.border.StrokeWidth, r.border.CornerRadius = edge, 1, 5
+	r.border = choiceBorder()
 	r.border.Hidden = len(f.Choices) == 0
 	if len(f.Choices) > 0 {
 		r.choice = newChoice(r.chosen)
@@ -87,25 +86,15 @@ func (r *row) show(f desk.Field) {
 	} else {
 		r.showEntry(f)
 	}
-	switch {
-	case f.Refusal != "" && f.Grave:
-		r.hint.set(f.Refusal, red)
-	case f.Refusal != "":
-		r.hint.set(f.Refusal, orange)
-	default:
+	if f.Refusal != "" {
+		r.hint.set(f.Refusal, graveColour(f.Grave))
+	} else {
 		r.hint.set(f.Hint, faint)
 	}
 }
 
 func (r *row) showChoice(f desk.Field) {
-	var labels []string
-	selected := ""
-	for _, c := range f.Choices {
-		labels = append(labels, c.Label)
-		if c.Value == f.Text {
-			selected = c.Label
-		}
-	}
+	labels, selected := labelsOf(f)
 	r.choice.PlaceHolder = f.Empty
 	if r.choice.PlaceHolder == "" {
 		r.choice.PlaceHolder = " "
@@ -113,6 +102,25 @@ func (r *row) showChoice(f desk.Field) {
 	r.choice.Options = labels
 	r.choice.Selected = selected
 	r.choice.Refresh()
+}
+
+// labelsOf returns how a field's choices are shown, and the one that stands there.
+func labelsOf(f desk.Field) (labels []string, selected string) {
+	for _, c := range f.Choices {
+		labels = append(labels, c.Label)
+		if c.Value == f.Text {
+			selected = c.Label
+		}
+	}
+	return labels, selected
+}
+
+// graveColour is the colour of what stands against a value.
+func graveColour(grave bool) color.Color {
+	if grave {
+		return red
+	}
+	return orange
 }
 
 func (r *row) showEntry(f desk.Field) {
@@ -134,10 +142,7 @@ func (r *row) showEntry(f desk.Field) {
 }
 
 // box returns what the field is typed or chosen in.
-func (r *row) box() interface {
-	fyne.CanvasObject
-	fyne.Focusable
-} {
+func (r *row) box() focusable {
 	if r.choice != nil {
 		return r.choice
 	}

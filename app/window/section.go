@@ -1,6 +1,8 @@
 package window
 
 import (
+	"image/color"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	box "fyne.io/fyne/v2/container"
@@ -15,12 +17,29 @@ type section struct {
 }
 
 func newSection(title string) section {
-	s := section{body: box.New(layout.NewCustomPaddedVBoxLayout(6))}
-	head := written(title, textSize, ink, true)
+	s := newOpening(title)
 	line := canvas.NewRectangle(edge)
 	line.SetMinSize(fyne.NewSize(columnWidth, 1))
-	s.Container = box.New(layout.NewCustomPaddedVBoxLayout(6), line, head, s.body)
+	s.Objects = append([]fyne.CanvasObject{line}, s.Objects...)
 	return s
+}
+
+// newOpening returns a section that stands at the head of the column.
+func newOpening(title string) section {
+	s := section{body: box.New(layout.NewCustomPaddedVBoxLayout(6))}
+	s.Container = box.New(layout.NewCustomPaddedVBoxLayout(6), written(title, textSize, ink, true), s.body)
+	return s
+}
+
+// bordered draws the border of a choice, which the toolkit draws without.
+func bordered(o fyne.CanvasObject) fyne.CanvasObject {
+	return box.NewStack(o, choiceBorder())
+}
+
+func choiceBorder() *canvas.Rectangle {
+	b := canvas.NewRectangle(color.Transparent)
+	b.StrokeColor, b.StrokeWidth, b.CornerRadius = edge, 1, 5
+	return b
 }
 
 // buttons sets buttons beside each other, as many to a line as there is room for.

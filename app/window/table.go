@@ -1,6 +1,8 @@
 package window
 
 import (
+	"image/color"
+
 	"fyne.io/fyne/v2"
 
 	"tipline/app/window/desk"
@@ -38,30 +40,50 @@ func (t *table) add(of desk.Table) {
 	t.Add(head)
 	t.high += tableHead
 	if len(of.Head) > 0 {
-		t.row(of.Head, false, true)
+		t.row(of, of.Head, -1)
 	}
 	for i, cells := range of.Rows {
-		t.row(cells, i == of.Chosen, len(of.Head) == 0)
+		t.row(of, cells, i)
 	}
 	t.high += 4
 }
 
-// row writes one row; names are written faint, all but the last cell of a table of
-// names and values.
-func (t *table) row(cells []string, chosen, names bool) {
-	width := float32(columnWidth) / float32(len(cells))
+// row writes the i-th row, −1 for the head.
+func (t *table) row(of desk.Table, cells []string, i int) {
 	for j, cell := range cells {
-		colour, x := ink, 8+float32(j)*width
-		if named := len(cells) == 2; names && (!named || j == 0) {
-			colour = faint
-		} else if named {
-			x = 186
-		}
-		text := written(cell, readSize, colour, chosen)
+		x, colour, bold := cellOf(of, len(cells), i, j)
+		text := written(cell, readSize, colour, bold)
 		put(text, x, t.high, columnWidth-x, tableRow)
 		t.Add(text)
 	}
 	t.high += tableRow
+}
+
+// The width of the first cell of a row that it names, and where the value stands in
+// a table of names and values.
+const (
+	namesWide  = 108
+	valueStand = 186
+)
+
+// cellOf returns how a cell of a row of so many is written: names are faint, what
+// is chosen stands out.
+func cellOf(of desk.Table, cells, i, j int) (x float32, colour color.Color, bold bool) {
+	x, colour, bold = 8+float32(j)*columnWidth/float32(cells), ink, i == of.Chosen && i >= 0
+	switch {
+	case of.Across && j == 0:
+		return 0, faint, false
+	case of.Across:
+		x, bold = namesWide+float32(j-1)*(columnWidth-namesWide)/float32(cells-1), j == of.Chosen
+	case len(of.Head) == 0 && cells == 2 && j == 1:
+		return valueStand, ink, bold
+	case len(of.Head) == 0:
+		colour = faint
+	}
+	if i < 0 && !(of.Across && bold) {
+		colour = faint
+	}
+	return x, colour, bold
 }
 
 type tableLayout struct{ *table }

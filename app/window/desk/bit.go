@@ -25,7 +25,7 @@ func (d *Desk) Bit() []BitCorner {
 	}
 	corners := make([]BitCorner, len(c.Bit.Chain))
 	for i := range corners {
-		at := func(of string) Field { return d.cornerField(corner(i, of)) }
+		at := func(of string) Field { return d.itemField(corner(i, of)) }
 		corners[i] = BitCorner{at("x"), at("y"), at("radius")}
 	}
 	return corners
@@ -35,7 +35,8 @@ func corner(i int, of string) geometry.Quantity {
 	return geometry.Quantity(fmt.Sprintf("cutter.bit.chain[%d].%s", i, of))
 }
 
-func (d *Desk) cornerField(path geometry.Quantity) Field {
+// itemField returns a field of an item of a list, such as one corner of the bit.
+func (d *Desk) itemField(path geometry.Quantity) Field {
 	f := Field{Part: d.part, Path: path}
 	f.Text, _ = d.Job().Text(d.part, path)
 	for _, found := range d.result.Findings {

@@ -135,7 +135,7 @@ func (d *Desk) threadChoices(text string) []Choice {
 	cs := []Choice{{"", d.words.Say("empty.mount.thread")}}
 	named, known := tables.ThreadNamed(text)
 	for _, t := range tables.Threads() {
-		c := Choice{t.Name(), t.Name()}
+		c := Choice{t.Name(), threadLabel(t)}
 		if known && t.Name() == named.Name() {
 			c.Value = text
 		}
@@ -145,6 +145,14 @@ func (d *Desk) threadChoices(text string) []Choice {
 		cs = append(cs, Choice{text, text})
 	}
 	return cs
+}
+
+// threadLabel returns what a thread is called on the bench: a metric one by its size.
+func threadLabel(t tables.Thread) string {
+	if strings.HasPrefix(t.Size, "M") {
+		return t.Size
+	}
+	return t.Name()
 }
 
 func (d *Desk) choiceLabel(path geometry.Quantity, value string) string {

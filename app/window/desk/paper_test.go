@@ -57,16 +57,18 @@ func TestPaperAndCopiesAreThePrinters(t *testing.T) {
 func TestCompareTellsWhatOtherArmsWouldCome(t *testing.T) {
 	d, _ := opened(t)
 	require.Len(t, d.Tables(), 1)
-	c := d.Tables()[0]
-	require.Len(t, c.Rows, 3)
-	require.Equal(t, "6", c.Rows[c.Chosen][0])
-	require.Equal(t, d.Style().Units.Number(d.wheel().Crossing.Mass, 1), c.Rows[c.Chosen][1])
-	require.Equal(t, d.Style().Units.Number(d.wheel().Crossing.WindUp, 2), c.Rows[c.Chosen][2])
+	c, l, u := d.Tables()[0], d.wheel().Crossing, d.Style().Units
+	require.Equal(t, []string{"arms", "4", "5", "6", "none"}, c.Head)
+	require.Equal(t, "6", c.Head[c.Chosen])
+	for i, figure := range []string{u.Number(l.Mass, 1), u.Number(l.Inertia, 0), u.Number(l.WindUp, 2), u.Number(100*l.RemovedShare, 0), u.Bare(l.Narrowest.Width)} {
+		require.Len(t, c.Rows[i], 5)
+		require.Equal(t, figure, c.Rows[i][c.Chosen])
+	}
+	require.Equal(t, u.Number(l.Uncrossed.Mass, 1), c.Rows[0][4])
 	for _, arms := range []string{"3", "12"} {
 		d.Type(d.Part(), "crossing.arms", arms)
-		for _, c := range d.Tables() {
-			require.Equal(t, arms, c.Rows[c.Chosen][0])
-		}
+		c := d.Tables()[0]
+		require.Equal(t, arms, c.Head[c.Chosen])
 	}
 	d.Go(Blank)
 	require.Empty(t, d.Tables())

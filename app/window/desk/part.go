@@ -133,7 +133,7 @@ func (d *Desk) drawPart(p solve.Part, step Step, s template.Style) (*render.Draw
 		}
 	case *solve.Stack:
 		if t, ok := p.Template(); ok {
-			return template.Crossing(t.Wheels[t.Stacked.Larger], s)
+			return template.StackView(t, s)
 		}
 	}
 	return nil, template.ErrNothing
@@ -145,8 +145,10 @@ func drawMade(t template.Wheel, step Step, s template.Style) (*render.Drawing, e
 		return template.CutterView(t, s)
 	case Dividing:
 		return template.DividingView(t, s)
-	case Crossing, Mounting:
+	case Crossing:
 		return template.Crossing(t, s)
+	case Mounting:
+		return drawMounted(t, s)
 	case Shrouds:
 		return template.PinionView(t, s)
 	}
@@ -154,6 +156,14 @@ func drawMade(t template.Wheel, step Step, s template.Style) (*render.Drawing, e
 		return template.PinionView(t, s)
 	}
 	return template.Blank(t, s)
+}
+
+// drawMounted draws the drilled wheel, or the wheel that no screws hold.
+func drawMounted(t template.Wheel, s template.Style) (*render.Drawing, error) {
+	if t.Mounting == nil {
+		return template.Crossing(t, s)
+	}
+	return template.Drilling(t, s)
 }
 
 // tooling returns how a wheel or pinion is cut, nil for any other part.

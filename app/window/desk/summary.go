@@ -66,7 +66,7 @@ func (d *Desk) mountSummary(w *solve.Wheel) string {
 }
 
 func (d *Desk) screws(m mount.Mounting) string {
-	return d.words.Say("summary.screws", "count", len(m.Places), "thread", m.Screws.Thread.Name(), "circle", d.Style().Units.Length(m.Screws.Circle))
+	return d.words.Say("summary.screws", "count", len(m.Places), "thread", threadLabel(m.Screws.Thread), "circle", d.Style().Units.Length(m.Screws.Circle))
 }
 
 func (d *Desk) stackSummary(s *solve.Stack) string {

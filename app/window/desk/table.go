@@ -1,21 +1,20 @@
 package desk
 
 import (
-	"strconv"
-
 	"tipline/app/solve"
-	"tipline/geometry/crossing"
 	"tipline/geometry/cutter"
 	"tipline/geometry/measure"
 )
 
 // Table is a small table of figures beside the fields. Chosen is the row that
-// stands out, −1 for none; a table without a head is one of names and values.
+// stands out, −1 for none, or where the table goes Across the column; the first cell
+// of its rows then names them. A table without a head is one of names and values.
 type Table struct {
 	Title  string
 	Head   []string
 	Rows   [][]string
 	Chosen int
+	Across bool
 }
 
 // Tables returns what the present step tells in figures.
@@ -29,36 +28,18 @@ func (d *Desk) Tables() []Table {
 		if d.at() == Depthing && p.Turn != nil {
 			return []Table{d.meshTable(p)}
 		}
+	case *solve.Stack:
+		if d.at() == Mounting && p.Stacked != nil {
+			return []Table{d.stackTable(p)}
+		}
+	}
+	if t := tooling(d.of(d.part)); t != nil && d.at() == Dividing && t.Dividing != nil {
+		return []Table{d.dividingTable(t.Dividing)}
 	}
 	if t := tooling(d.of(d.part)); t != nil && d.at() == Cutter && t.Cut != nil {
 		return []Table{d.depthTable(*t.Cut)}
 	}
 	return nil
-}
-
-// compare tells what one arm fewer and one or two more would come to.
-func (d *Desk) compare(w *solve.Wheel) Table {
-	say, u := d.words.Say, d.Style().Units
-	arms := w.Crossing.Spec.Arms
-	t := Table{Title: say("compare.title"), Head: []string{say("compare.arms"), say("compare.mass"), say("compare.windup")}}
-	for _, r := range crossing.Compare(w.Crossing.Blank, w.Crossing.Spec, around(arms)) {
-		row := []string{strconv.Itoa(r.Arms), say("compare.none"), say("compare.none")}
-		if r.Err == nil {
-			row = []string{strconv.Itoa(r.Arms), u.Number(r.Mass, 1), u.Number(r.WindUp, 2)}
-		}
-		if r.Arms == arms {
-			t.Chosen = len(t.Rows)
-		}
-		t.Rows = append(t.Rows, row)
-	}
-	return t
-}
-
-// around returns three counts of arms about one.
-func around(arms int) []int {
-	least, most := 3, 12
-	first := min(max(arms-1, least), most-2)
-	return []int{first, first + 1, first + 2}
 }
 
 // meshTable tells how a pair turns.

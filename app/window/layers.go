@@ -1,0 +1,181 @@
+package window
+
+import (
+	"reflect"
+
+	"fyne.io/fyne/v2"
+	box "fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/widget"
+
+	"tipline/app/window/desk"
+	"tipline/geometry"
+)
+
+// layers is the list of a stack's wheels from the collet up, each with the tip that
+// stands in line.
+type layers struct {
+	section
+	window *Window
+	hint   *flow
+	rows   []*layer
+	list   *fyne.Container
+	put    *widget.Select
+	free   []desk.Choice
+	shown  []desk.Choice // the wheels of the rows
+}
+
+// layer is one wheel's row.
+type layer struct {
+	*fyne.Container
+	tip  *entry
+	path geometry.Quantity
+	fill bool
+}
+
+func newLayers(w *Window) *layers {
+	say := w.desk.Words().Say
+	l := &layers{section: newOpening(say("stack.wheels")), window: w, hint: newFlow(smallSize, faint)}
+	l.list = box.New(layout.NewCustomPaddedVBoxLayout(4))
+	l.put = widget.NewSelect(nil, nil)
+	l.put.PlaceHolder = say("stack.put")
+	l.put.OnChanged = func(string) {
+		if i := l.put.SelectedIndex(); i >= 0 {
+			to := l.free[i].Value
+			l.put.ClearSelected()
+			w.desk.PutOnStack(to)
+		}
+	}
+	l.body.Objects = []fyne.CanvasObject{l.hint.Container, l.list, bordered(l.put)}
+	return l
+}
+
+func (l *layers) show() {
+	now, free, ok := l.window.desk.Layers()
+	if l.Hidden = !ok; !ok {
+		return
+	}
+	l.hint.lay(columnWidth)
+	if why, grave := l.window.desk.LayersTrouble(); why != "" {
+		l.hint.set(why, graveColour(grave))
+	} else {
+		l.hint.set(l.window.desk.Words().Say("stack.line"), faint)
+	}
+	if wheels := wheelsOf(now); !reflect.DeepEqual(wheels, l.shown) {
+		l.shown = wheels
+		l.rebuild(now)
+	}
+	l.offer(free)
+	for i, of := range now {
+		l.rows[i].show(of)
+	}
+	l.Refresh()
+}
+
+func wheelsOf(now []desk.Layer) []desk.Choice {
+	var wheels []desk.Choice
+	for _, of := range now {
+		wheels = append(wheels, of.Wheel)
+	}
+	return wheels
+}
+
+// offer shows which wheels can be put on.
+func (l *layers) offer(free []desk.Choice) {
+	if reflect.DeepEqual(free, l.free) {
+		return
+	}
+	l.free = free
+	labels := make([]string, len(free))
+	for i, c := range free {
+		labels[i] = c.Label
+	}
+	l.put.SetOptions(labels)
+	l.put.PlaceHolder = l.window.desk.Words().Say("stack.put")
+	if len(free) == 0 {
+		l.put.PlaceHolder = l.window.desk.Words().Say("stack.none-free")
+		l.put.Disable()
+	} else {
+		l.put.Enable()
+	}
+	l.put.Refresh()
+}
+
+func (l *layers) rebuild(now []desk.Layer) {
+	l.rows, l.list.Objects = nil, nil
+	for i, of := range now {
+		l.rows = append(l.rows, l.newRow(i, of.Wheel.Label, i+1 < len(now)))
+		l.list.Add(l.rows[i].Container)
+	}
+}
+
+func (l *layers) newRow(i int, name string, below bool) *layer {
+	d := l.window.desk
+	r := &layer{tip: newEntry()}
+	l.window.wire(r.tip, func() geometry.Quantity { return r.path })
+	r.tip.OnChanged = func(text string) {
+		if !r.fill {
+			d.TypeTip(i, text)
+		}
+	}
+	up, off := quiet("↓", func() { d.Raise(i) }), quiet("×", func() { d.TakeOffStack(i) })
+	if !below {
+		up.Disable()
+	}
+	label := written(shortened(name, textSize, fyne.TextStyle{}, layerName), textSize, ink, false)
+	r.Container = &fyne.Container{Layout: layerLayout{}, Objects: []fyne.CanvasObject{
+		label, written(d.Words().Say("stack.tip"), smallSize, faint, false), r.tip, up, off,
+	}}
+	return r
+}
+
+func (r *layer) show(of desk.Layer) {
+	r.fill, r.path = true, of.Tip.Path
+	if r.tip.Text != of.Tip.Text {
+		r.tip.SetText(of.Tip.Text)
+	}
+	r.fill = false
+}
+
+// box returns the box of a wheel's tip, or what puts a wheel on; nil for any other
+// field.
+func (l *layers) box(path geometry.Quantity) focusable {
+	if l.Hidden {
+		return nil
+	}
+	for _, r := range l.rows {
+		if r.path == path || path == "tips" {
+			return r.tip
+		}
+	}
+	if path == "wheels" {
+		return l.put
+	}
+	return nil
+}
+
+// The widths of what stands in a layer's row.
+const (
+	layerName   = 142
+	layerTip    = 60
+	layerButton = 30
+)
+
+// layerLayout sets a wheel's name, its tip and its buttons beside each other.
+type layerLayout struct{}
+
+func (layerLayout) MinSize([]fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(columnWidth, inputHeight)
+}
+
+func (layerLayout) Layout(o []fyne.CanvasObject, _ fyne.Size) {
+	x := float32(0)
+	for i, wide := range []float32{layerName, 26, layerTip, layerButton, layerButton} {
+		high := float32(inputHeight)
+		if i < 2 {
+			high = o[i].MinSize().Height
+		}
+		put(o[i], x, (inputHeight-high)/2, wide, high)
+		x += wide + 3
+	}
+}
