@@ -6,17 +6,29 @@ import (
 	"strings"
 
 	"tipline/geometry"
+	"tipline/geometry/dividing"
 	"tipline/render"
 )
 
-// DividingCard is the card for indexing a wheel: turns and holes, and the angle of
-// every tooth, or of as many evenly chosen ones as the card holds. ErrNothing if
-// the dividing is not worked out.
+// DividingCard is the card for indexing a wheel: turns and holes, the two moves that do
+// better where no circle is exact, and the angle of every tooth with a box to tick it
+// off, or of as many evenly chosen ones as the card holds. ErrNothing if the dividing is
+// not worked out.
 func DividingCard(w Wheel, s Style) (*render.Drawing, error) {
-	a := w.Dividing
-	if a == nil || a.Divisions < 1 {
+	if w.Dividing == nil || w.Dividing.Divisions < 1 {
 		return nil, fmt.Errorf("dividing card of %s: %w", w.ID, ErrNothing)
 	}
+	c := dividingHead(w, s)
+	plate := NewBoard(w.ID, s)
+	drawPlate(plate, w, geometry.Point{}, 28)
+	c.beside(plate.Drawing)
+	c.angles(w)
+	return c.Drawing, nil
+}
+
+// dividingHead is a dividing card down to where its table starts.
+func dividingHead(w Wheel, s Style) *card {
+	a := w.Dividing
 	c := newCard(w, s, s.Words.Say("cards.dividing.title", "name", w.title()), s.Words.Say("cards.dividing.line"))
 	c.text(0, c.y-labelHeight, labelHeight, render.Black, false, "dividing", c.Say(divided(w), "n", a.Divisions, "ratio", a.Ratio))
 	c.y -= 10
@@ -26,6 +38,13 @@ func DividingCard(w Wheel, s Style) (*render.Drawing, error) {
 		c.large(60, "dividing.circles", c.Say("cards.dividing.circle"), a.Circle)
 	}
 	c.y -= 25
+	c.dividingNotes(*a)
+	c.y = min(c.y-2, -dividingDown)
+	return c
+}
+
+// dividingNotes says what there is to mind.
+func (c *card) dividingNotes(a dividing.Answer) {
 	if a.Circle == 0 {
 		c.note(c.Say("cards.dividing.whole"))
 	}
@@ -35,18 +54,40 @@ func DividingCard(w Wheel, s Style) (*render.Drawing, error) {
 	if a.Exact {
 		c.note(c.Say("cards.dividing.exact"))
 	} else {
-		c.note(c.Say("cards.dividing.error", "error", s.Units.Number(a.Error, 1)))
+		c.note(c.Say("cards.dividing.error", "error", c.Style.Units.Number(a.Error, 1)))
 		c.note(c.Say("cards.dividing.first-only"))
+	}
+	if a.Compound != nil {
+		c.compound(a)
 	}
 	if len(a.Direct) > 0 {
 		c.note(c.Say("cards.dividing.direct", "n", a.Divisions, "plates", counts(a.Direct)))
 	}
-	plate := NewBoard(w.ID, s)
-	drawPlate(plate, w, geometry.Point{}, 28)
-	c.beside(plate.Drawing)
-	c.y = -dividingDown
-	c.angles(w)
-	return c.Drawing, nil
+}
+
+// compound says the two moves that come nearer than any circle alone, and in which
+// order they come to the teeth.
+func (c *card) compound(a dividing.Answer) {
+	m := a.Compound
+	c.y -= 1.2
+	way := "cards.dividing.compound.on"
+	if m.Backwards() {
+		way = "cards.dividing.compound.back"
+	}
+	c.note(c.Say(way, "turns", m.Turns, "holes", m.First.Holes, "circle", m.First.Circle,
+		"others", max(m.Second.Holes, -m.Second.Holes), "other", m.Second.Circle))
+	if m.Exact {
+		c.note(c.Say("cards.dividing.compound.exact"))
+	} else {
+		c.note(c.Say("cards.dividing.compound.error", "error", c.Style.Units.Number(m.Error, 1)))
+	}
+	if m.Every > 1 {
+		order := a.Order()
+		c.note(c.Say("cards.dividing.compound.every", "every", m.Every, "order", counts(order[:min(4, len(order))])))
+	}
+	if m.Backwards() {
+		c.note(c.Say("dividing.compound-backwards"))
+	}
 }
 
 // divided returns the catalogue's key for what is divided, and by which head.

@@ -32,6 +32,11 @@ func DividingView(w Wheel, s Style) (*render.Drawing, error) {
 	b.Write(Stroke{Layer: render.LayerText, Quantity: "dividing", Ink: render.Black}, render.Text{
 		At: geometry.Point{Y: -plateRadius - plateMargin - 13}, Height: 3.5, Align: render.Middle, String: plateCaption(b, w.Dividing),
 	})
+	if c := w.Dividing.Compound; c != nil {
+		b.Write(Stroke{Layer: render.LayerText, Quantity: "dividing", Ink: render.Grey}, render.Text{
+			At: geometry.Point{Y: -plateRadius - plateMargin - 19}, Height: 2.5, Align: render.Middle, String: compoundCaption(b, *c),
+		})
+	}
 	return b.Drawing, nil
 }
 
@@ -111,4 +116,14 @@ func plateCaption(b *Board, a *dividing.Answer) string {
 		return b.Say("template.dividingview.whole-turns", "turns", a.Turns)
 	}
 	return b.Say("template.dividingview.plate", "turns", a.Turns, "holes", a.Holes, "circle", a.Circle)
+}
+
+// compoundCaption says the two moves that come nearer.
+func compoundCaption(b *Board, c dividing.Compound) string {
+	key := "template.dividingview.compound"
+	if c.Backwards() {
+		key += "-back"
+	}
+	return b.Say(key, "turns", c.Turns, "holes", c.First.Holes, "circle", c.First.Circle,
+		"others", max(c.Second.Holes, -c.Second.Holes), "other", c.Second.Circle, "every", c.Every)
 }
