@@ -17,8 +17,8 @@ type Units struct {
 	Comma     bool
 }
 
-// mmPerInch is the international inch.
-const mmPerInch = 25.4
+// MMPerInch is the international inch, exact by definition (1959).
+const MMPerInch = 25.4
 
 // Length writes a length given in millimetres: "2.60 mm", "0.102 in" or
 // "13/64 in".
@@ -30,17 +30,17 @@ func (u Units) Bare(mm float64) string {
 	switch {
 	case u.Unit != Inch:
 		return u.Number(mm, 2)
-	case u.Fractions && (mm == 0 || math.Abs(mm) >= mmPerInch/128):
-		return sixtyFourths(mm / mmPerInch)
+	case u.Fractions && (mm == 0 || math.Abs(mm) >= MMPerInch/128):
+		return sixtyFourths(mm / MMPerInch)
 	}
-	return u.Number(mm/mmPerInch, 3)
+	return u.Number(mm/MMPerInch, 3)
 }
 
 // Fine writes a length given in millimetres one decimal finer, for settings:
 // "3.473 mm" or "0.1367 in", never as a fraction.
 func (u Units) Fine(mm float64) string {
 	if u.Unit == Inch {
-		return u.Number(mm/mmPerInch, 4) + " in"
+		return u.Number(mm/MMPerInch, 4) + " in"
 	}
 	return u.Number(mm, 3) + " mm"
 }
@@ -83,8 +83,13 @@ func (u Units) Number(v float64, decimals int) string {
 	if strings.Trim(text, "-0.") == "" {
 		text = strings.TrimPrefix(text, "-")
 	}
+	return u.pointed(text)
+}
+
+// pointed writes a number's text with the job's decimal point.
+func (u Units) pointed(text string) string {
 	if u.Comma {
-		text = strings.Replace(text, ".", ",", 1)
+		return strings.Replace(text, ".", ",", 1)
 	}
 	return text
 }

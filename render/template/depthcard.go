@@ -70,8 +70,7 @@ func depthRows(cut *cutter.Cut, u measure.Units) []cutter.Depth {
 	return append([]cutter.Depth{cut.DepthAt(0)}, rows...)
 }
 
-// mmPerInch is the international inch.
-const mmPerInch = 25.4
+const mmPerInch = measure.MMPerInch
 
 // stopNote says, under the line at which feeding stops, what the last division
 // takes off and how far on the tips are gone.

@@ -52,7 +52,7 @@ func depthingFigures(p Pair, s Style) []Figure {
 	return []Figure{
 		{say("wheel"), say("count", "n", p.Driver.Count, "diameter", u.Length(2*p.Driver.PitchRadius))},
 		{say("pinion"), say("count", "n", p.Follower.Count, "diameter", u.Length(2*p.Follower.PitchRadius))},
-		{say("ratio"), RatioText(p.ratio())},
+		{say("ratio"), u.Ratio(p.ratio())},
 		{say("nominal"), u.Fine(p.Nominal)},
 		{say("backlash"), u.Length(t.PitchPlay)},
 		{say("contact"), u.Number(t.Contact, 2)},

@@ -48,7 +48,7 @@ func (m *meshing) figures(at geometry.Point) {
 	percent := func(v float64) string { return u.Number(100*v, 2) + " %" }
 	for _, f := range []Figure{
 		{"centres", u.Fine(t.Centres)},
-		{"ratio", RatioText(m.pair.ratio())},
+		{"ratio", u.Ratio(m.pair.ratio())},
 		{"contact", u.Number(t.Contact, 2)},
 		{"approach", u.Angle(t.Approach)},
 		{"backlash", u.Length(t.PitchPlay)},

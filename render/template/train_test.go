@@ -78,16 +78,6 @@ func TestATrainSaysWhatItComesTo(t *testing.T) {
 	}
 }
 
-func TestRatioText(t *testing.T) {
-	for _, row := range []struct {
-		a, b int64
-		want string
-	}{{10, 1, "10 : 1"}, {60, 8, "7.5 : 1"}, {8, 96, "1 : 12"}, {64, 15, "64 : 15"}, {15, 64, "15 : 64"}, {8, 60, "1 : 7.5"}, {1, 1, "1 : 1"}, {0, 1, ""}} {
-		require.Equal(t, row.want, RatioText(big.NewRat(row.a, row.b)))
-	}
-	require.Empty(t, RatioText(nil))
-}
-
 func TestRandomTrainsAreDrawnClear(t *testing.T) {
 	random := rand.New(rand.NewPCG(19, 23))
 	for i := range 60 {

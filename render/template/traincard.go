@@ -29,9 +29,9 @@ func TrainCard(t Train, s Style) (*render.Drawing, error) {
 // figures are what a train comes to.
 func (t Train) figures(s Style) []Figure {
 	say := func(key string) string { return s.Words.Say("cards.train." + key) }
-	list := []Figure{{say("ratio"), RatioText(t.Ratio)}}
+	list := []Figure{{say("ratio"), s.Units.Ratio(t.Ratio)}}
 	if b := t.Beat; b != nil {
-		list = append(list, Figure{say("beats"), decimal(b.PerHour)}, Figure{say("pendulum"), s.Units.Both(b.Length)})
+		list = append(list, Figure{say("beats"), s.Units.Exact(b.PerHour)}, Figure{say("pendulum"), s.Units.Both(b.Length)})
 	}
 	return list
 }

@@ -146,36 +146,6 @@ func movedClear(places, widths []float64) []float64 {
 	return xs
 }
 
-// RatioText writes a ratio as it is said, 7.5 : 1 or 1 : 12, in decimals where three
-// of them are exact, else as 64 : 15. Without a ratio it is nothing.
-func RatioText(r *big.Rat) string {
-	if r == nil || r.Sign() <= 0 {
-		return ""
-	}
-	one := big.NewRat(1, 1)
-	inverse := new(big.Rat).Inv(r)
-	switch {
-	case r.Cmp(one) >= 0 && short(r):
-		return decimal(r) + " : 1"
-	case r.Cmp(one) < 0 && short(inverse):
-		return "1 : " + decimal(inverse)
-	}
-	return r.Num().String() + " : " + r.Denom().String()
-}
-
-// short reports whether three decimals of a ratio are exact.
-func short(r *big.Rat) bool { return new(big.Rat).Mul(r, big.NewRat(1000, 1)).IsInt() }
-
-// decimal writes a ratio in decimals where three of them are exact, else as a
-// fraction.
-func decimal(r *big.Rat) string {
-	if !short(r) {
-		return r.RatString()
-	}
-	f, _ := r.Float64()
-	return strconv.FormatFloat(f, 'f', -1, 64)
-}
-
 // trimmed writes a number with as many decimals, of that many, as it needs.
 func trimmed(s Style, v float64, decimals int) string {
 	text := s.Units.Number(v, decimals)
@@ -231,9 +201,9 @@ func (v *trainPicture) arborLines(a Arbor) []string {
 		}
 	}
 	if hour := v.train.perHour(a); hour != nil {
-		return append(lines, v.Say("template.trainview.hour", "turns", decimal(hour)))
+		return append(lines, v.Say("template.trainview.hour", "turns", v.Style.Units.Exact(hour)))
 	}
-	return append(lines, v.Say("template.trainview.turns", "turns", decimal(a.Turns)))
+	return append(lines, v.Say("template.trainview.turns", "turns", v.Style.Units.Exact(a.Turns)))
 }
 
 // perHour returns the turns of an arbor an hour; nil where not known.
@@ -258,9 +228,9 @@ func (t Train) sums(s Style) []string {
 	if t.Reverse {
 		way = "template.trainview.against"
 	}
-	lines := []string{s.Words.Say(way, "product", product, "ratio", RatioText(t.Ratio))}
+	lines := []string{s.Words.Say(way, "product", product, "ratio", s.Units.Ratio(t.Ratio))}
 	if b := t.Beat; b != nil {
-		lines = append(lines, s.Words.Say("template.trainview.beat", "beats", decimal(b.PerHour),
+		lines = append(lines, s.Words.Say("template.trainview.beat", "beats", s.Units.Exact(b.PerHour),
 			"seconds", trimmed(s, b.Seconds, 4), "pendulum", s.Units.Both(b.Length)))
 	}
 	return lines
