@@ -14,7 +14,7 @@ import (
 // no source).
 const (
 	cornerLeft   = 15.0 // from the sheet's left edge
-	cornerRight  = 7.0  // from its right edge
+	cornerRight  = 6.0  // from its right edge
 	cornerEdge   = 12.0 // least distance from its upper and lower edge
 	cornerReach  = 2.0
 	cornerClear  = 6.0 // above the upright bars

