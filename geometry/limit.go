@@ -11,6 +11,14 @@ import (
 // the same thing.
 type Quantity string
 
+// LeastLength and MostLength bound every length of a job that is not nothing, in
+// millimetres: a hundredth, less than a file takes, and two metres, more than any
+// clock's wheel.
+const (
+	LeastLength = 0.01
+	MostLength  = 2000.0
+)
+
 // Limit is the error of a value that cannot be built with: the quantity, the
 // value given and the range that would do, in millimetres or radians or as a
 // plain count. Min and Max are −Inf or +Inf where nothing bounds that side. Code

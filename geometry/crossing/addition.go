@@ -71,8 +71,8 @@ func (a Addition) inRange(i int) error {
 	of := func(name string) geometry.Quantity { return additionField(i, name) }
 	switch a.Kind {
 	case HoleKind, CircleKind:
-		if !(a.Diameter >= Least) || math.IsInf(a.Diameter, 1) {
-			return geometry.AtLeast(of("diameter"), a.Diameter, Least, "crossing.addition-diameter")
+		if !(a.Diameter >= geometry.LeastLength) || math.IsInf(a.Diameter, 1) {
+			return geometry.AtLeast(of("diameter"), a.Diameter, geometry.LeastLength, "crossing.addition-diameter")
 		}
 	case LineKind:
 		if !(a.ToRadius >= 0) || math.IsInf(a.ToRadius, 1) {
@@ -119,7 +119,7 @@ func (l *Layout) checkAdditions() error {
 			}
 		}
 		d := drilling{m, a}
-		if most := d.largest(2, Least); a.Diameter > most {
+		if most := d.largest(2, geometry.LeastLength); a.Diameter > most {
 			return d.refusal(i, most)
 		}
 		if most := d.largest(1/edgeShare, 0); a.Diameter > most {
@@ -156,7 +156,7 @@ func (d drilling) largest(share, over float64) float64 {
 // for: its diameter, or where there is no room at all its radius.
 func (d drilling) refusal(i int, most float64) *geometry.Limit {
 	a := d.addition
-	if most >= Least {
+	if most >= geometry.LeastLength {
 		return geometry.AtMost(additionField(i, "diameter"), a.Diameter, most, "crossing.addition-too-large")
 	}
 	radius := additionField(i, "radius")
@@ -176,7 +176,7 @@ func (d drilling) refusal(i int, most float64) *geometry.Limit {
 func (d drilling) nearest(from, to float64) (float64, bool) {
 	fits := func(r float64) bool {
 		d.addition.Radius = r
-		return d.largest(2, Least) >= d.addition.Diameter
+		return d.largest(2, geometry.LeastLength) >= d.addition.Diameter
 	}
 	from = min(from, d.metal.root)
 	for i := 1; i <= steps; i++ {

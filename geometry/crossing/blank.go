@@ -17,10 +17,10 @@ func (b Blank) inRange() error {
 		least float64
 		code  string
 	}{
-		{"teeth.root_diameter", b.RootRadius, Least, "crossing.blank-root"},
+		{"teeth.root_diameter", b.RootRadius, geometry.LeastLength, "crossing.blank-root"},
 		{"teeth.tip_diameter", b.TipRadius, b.RootRadius, "crossing.blank-tips"},
 		{"bore", b.Bore, 0, "crossing.blank-bore"},
-		{"thickness", b.Thickness, Least, "crossing.blank-thickness"},
+		{"thickness", b.Thickness, geometry.LeastLength, "crossing.blank-thickness"},
 		{"material", b.Density, 1, "crossing.blank-material"},
 		{"material", b.Young, 0.001, "crossing.blank-material"},
 	} {

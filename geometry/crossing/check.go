@@ -31,18 +31,14 @@ const (
 	edgesCross
 )
 
-// Least is the least length that a job may hold, in mm: the least rim, arm or edge
-// of metal round a bore.
-const Least = 0.01
-
 // check tells whether the crossing can be laid out, and if not why. The single
 // values must be in range.
 func check(b Blank, s Spec) fault {
 	rim, hub := b.RootRadius-s.Rim, s.Hub/2
 	switch {
-	case rim <= b.Bore/2+Least:
+	case rim <= b.Bore/2+geometry.LeastLength:
 		return rimLeavesNothing
-	case s.Hub < b.Bore+2*Least:
+	case s.Hub < b.Bore+2*geometry.LeastLength:
 		return hubInsideBore
 	case hub >= rim:
 		return hubMeetsRim
@@ -73,7 +69,7 @@ func checkArm(hub, rim float64, s Spec) fault {
 			return waistTooWide
 		case at != 0 && (at < hub+waistShare*(rim-hub) || at > rim-waistShare*(rim-hub)):
 			return waistOffArm
-		case narrowest(hub, rim, s).Width < Least/2: // a waist of the least may dip a little
+		case narrowest(hub, rim, s).Width < geometry.LeastLength/2: // a waist of the least may dip a little
 			return armPinches
 		}
 	}
@@ -142,10 +138,10 @@ func inRange(b Blank, s Spec) error {
 
 func (s Spec) lengthsInRange() error {
 	lengths := []leastLength{
-		{ofRim, s.Rim, Least, "crossing.rim-too-thin"},
-		{ofHub, s.Hub, Least, "crossing.hub-too-small"},
-		{ofArmAtRim, s.ArmAtRim, Least, "crossing.arm-at-rim-too-thin"},
-		{ofArmAtHub, s.ArmAtHub, Least, "crossing.arm-at-hub-too-thin"},
+		{ofRim, s.Rim, geometry.LeastLength, "crossing.rim-too-thin"},
+		{ofHub, s.Hub, geometry.LeastLength, "crossing.hub-too-small"},
+		{ofArmAtRim, s.ArmAtRim, geometry.LeastLength, "crossing.arm-at-rim-too-thin"},
+		{ofArmAtHub, s.ArmAtHub, geometry.LeastLength, "crossing.arm-at-hub-too-thin"},
 		{ofFilletAtRim, s.FilletAtRim, 0, "crossing.fillet-negative"},
 		{ofFilletAtHub, s.FilletAtHub, 0, "crossing.fillet-negative"},
 		{ofAllowance, s.Allowance, 0, "crossing.allowance-negative"},
@@ -154,7 +150,7 @@ func (s Spec) lengthsInRange() error {
 	}
 	if s.Style == Waisted {
 		lengths = append(lengths,
-			leastLength{ofWaist, s.Waist, Least, "crossing.waist-too-thin"},
+			leastLength{ofWaist, s.Waist, geometry.LeastLength, "crossing.waist-too-thin"},
 			leastLength{ofWaistAt, s.WaistAt, 0, "crossing.waist-at-negative"})
 	}
 	for _, l := range lengths {

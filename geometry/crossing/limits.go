@@ -139,9 +139,9 @@ func (t blame) bounded(b Blank, s Spec, does func(Spec) bool) (*geometry.Limit, 
 // thinnest arms, without fillets, sweep or outer edges of their own.
 func (s Spec) barest(b Blank) Spec {
 	s.Hub, _ = hubs(b)
-	s.Hub = max(s.Hub, MostArms*Least) // round which the thinnest arms find room
-	s.ArmAtRim, s.ArmAtHub, s.FilletAtRim, s.FilletAtHub = Least, Least, 0, 0
-	s.Sweep, s.Waist, s.WaistAt, s.OuterRadius = 0, Least, 0, 0
+	s.Hub = max(s.Hub, MostArms*geometry.LeastLength) // round which the thinnest arms find room
+	s.ArmAtRim, s.ArmAtHub, s.FilletAtRim, s.FilletAtHub = geometry.LeastLength, geometry.LeastLength, 0, 0
+	s.Sweep, s.Waist, s.WaistAt, s.OuterRadius = 0, geometry.LeastLength, 0, 0
 	return s
 }
 
@@ -191,10 +191,10 @@ func not(style Style, there func(Spec) bool) func(Spec) bool {
 
 func onward(Blank) (least, most float64)   { return 0, mostSweep }
 func back(Blank) (least, most float64)     { return -mostSweep, 0 }
-func outers(b Blank) (least, most float64) { return Least, 1000 * b.RootRadius }
+func outers(b Blank) (least, most float64) { return geometry.LeastLength, 1000 * b.RootRadius }
 
-func lengths(b Blank) (least, most float64) { return Least, 2 * b.RootRadius }
-func hubs(b Blank) (least, most float64)    { return b.Bore + 2*Least, 2 * b.RootRadius }
+func lengths(b Blank) (least, most float64) { return geometry.LeastLength, 2 * b.RootRadius }
+func hubs(b Blank) (least, most float64)    { return b.Bore + 2*geometry.LeastLength, 2 * b.RootRadius }
 func fillets(b Blank) (least, most float64) { return 0, 2 * b.RootRadius }
 
 // steps is how finely a field's span is searched for a value that would do, before

@@ -64,7 +64,7 @@ func holeNote(s Spec, patterns []pattern) []*geometry.Limit {
 	switch {
 	case most == s.StartHole:
 		return nil
-	case most < Least:
+	case most < geometry.LeastLength:
 		return []*geometry.Limit{geometry.AtMost(ofStartHole, s.StartHole, 0, "crossing.no-start-hole")}
 	}
 	return []*geometry.Limit{geometry.AtMost(ofStartHole, s.StartHole, most, "crossing.start-hole-too-large")}

@@ -90,7 +90,7 @@ func TestWhatARefusalSaysWouldDoDoes(t *testing.T) {
 			require.True(t, english.Has(l.Code), "no words for %s", l.Code)
 			require.Less(t, step, 12, "case %d: %+v %+v: %v", i, b, s, l)
 			if l.Code == "crossing.no-room" {
-				require.Less(t, b.RootRadius-b.Bore/2, 3*Least+0.02*b.RootRadius, "case %d: %+v %+v", i, b, s)
+				require.Less(t, b.RootRadius-b.Bore/2, 3*geometry.LeastLength+0.02*b.RootRadius, "case %d: %+v %+v", i, b, s)
 				break
 			}
 			if l.Code == "crossing.several-values" {

@@ -1,6 +1,10 @@
 package crossing
 
-import "math"
+import (
+	"math"
+
+	"tipline/geometry"
+)
 
 // usualArms are the counts of arms to start from, the likeliest first: five and six
 // are usual (Beckett, Rudimentary Treatise on Clocks, 8th ed. 1903, p. 96, prefers five
@@ -39,14 +43,14 @@ func (s Spec) slighter(b Blank) Spec {
 	for _, l := range []*float64{&s.Rim, &s.ArmAtRim, &s.ArmAtHub, &s.FilletAtRim, &s.FilletAtHub, &s.Allowance} {
 		*l *= less
 	}
-	s.Hub = b.Bore + math.Max(2*Least, less*(s.Hub-b.Bore))
+	s.Hub = b.Bore + math.Max(2*geometry.LeastLength, less*(s.Hub-b.Bore))
 	return s
 }
 
 // atLeast returns the crossing with nothing below what a job may hold.
 func (s Spec) atLeast() Spec {
 	for _, l := range []*float64{&s.Rim, &s.Hub, &s.ArmAtRim, &s.ArmAtHub} {
-		*l = math.Max(*l, Least)
+		*l = math.Max(*l, geometry.LeastLength)
 	}
 	return s
 }

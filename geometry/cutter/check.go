@@ -61,13 +61,13 @@ func (b bounds) shown() float64 {
 // ranges lists every field that is read and the range it may have by itself.
 func (p Pointed) ranges() []bounds {
 	list := []bounds{
-		{TipDiameter, p.TipRadius, leastLength / 2, greatestSize / 2, "cutter.tip-diameter"},
+		{TipDiameter, p.TipRadius, geometry.LeastLength / 2, geometry.MostLength / 2, "cutter.tip-diameter"},
 		{Undercut, float64(p.Undercut), 0, float64(mostUndercut), "cutter.undercut"},
 		{FrontRelief, float64(p.FrontRelief), 0, float64(mostFrontRelief), "cutter.front-relief"},
 		{FloorSlope, float64(p.FloorSlope), 0, float64(mostFloorSlope), "cutter.floor-slope"},
-		{Floor, p.Floor, 0, greatestSize, "cutter.floor"},
-		{CornerRadius, p.CornerRadius, 0, greatestSize, "cutter.corner-radius"},
-		{StockWidth, p.StockWidth, 0, greatestSize, "cutter.stock-width"},
+		{Floor, p.Floor, 0, geometry.MostLength, "cutter.floor"},
+		{CornerRadius, p.CornerRadius, 0, geometry.MostLength, "cutter.corner-radius"},
+		{StockWidth, p.StockWidth, 0, geometry.MostLength, "cutter.stock-width"},
 	}
 	if p.Solve != Land {
 		list = append(list, bounds{Land, p.Land, 0, p.pitch(), "cutter.land"})
@@ -77,12 +77,12 @@ func (p Pointed) ranges() []bounds {
 	}
 	switch {
 	case !p.Straight && p.Solve != BackRadius:
-		list = append(list, bounds{BackRadius, p.BackRadius, leastLength, greatestSize, "cutter.back-radius"})
+		list = append(list, bounds{BackRadius, p.BackRadius, geometry.LeastLength, geometry.MostLength, "cutter.back-radius"})
 	case p.Straight && p.Solve != BackAngle:
 		list = append(list, bounds{BackAngle, float64(p.BackAngle), 0, float64(mostBackLean - p.FloorSlope), "cutter.back-angle"})
 	}
 	if p.Straight {
-		list = append(list, bounds{BackFillet, p.BackFillet, 0, greatestSize, "cutter.back-fillet"})
+		list = append(list, bounds{BackFillet, p.BackFillet, 0, geometry.MostLength, "cutter.back-fillet"})
 	}
 	return list
 }

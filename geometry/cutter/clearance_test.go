@@ -39,7 +39,7 @@ func TestClearanceForAnyForm(t *testing.T) {
 			continue
 		}
 		done++
-		thickness, swing, formed := math.Max(c.Infeed*(0.5+8*r.Float64()), leastLength), c.Infeed*(1.1+8*r.Float64()), r.IntN(2) == 0
+		thickness, swing, formed := math.Max(c.Infeed*(0.5+8*r.Float64()), geometry.LeastLength), c.Infeed*(1.1+8*r.Float64()), r.IntN(2) == 0
 		relieve := Cut.Relieve
 		if formed {
 			relieve = Cut.RelieveFormed

@@ -64,8 +64,8 @@ func (c Corner) check(i int) error {
 		of    string
 		value float64
 	}{{"x", c.X}, {"y", c.Y}, {"radius", c.Radius}} {
-		if !(math.Abs(v.value) <= greatestSize) {
-			return geometry.Between(at(i, v.of), v.value, -greatestSize, greatestSize, "cutter.bit-corner")
+		if !(math.Abs(v.value) <= geometry.MostLength) {
+			return geometry.Between(at(i, v.of), v.value, -geometry.MostLength, geometry.MostLength, "cutter.bit-corner")
 		}
 	}
 	return nil

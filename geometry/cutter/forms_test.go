@@ -71,7 +71,7 @@ func TestFormsAreSmoothWhereRounded(t *testing.T) {
 // The heel is a valid outline inside the form.
 func TestHeelsAreSimple(t *testing.T) {
 	eachForm(t, 57, func(i int, p Pointed, c Cut) {
-		r, err := c.Relieve(geometry.Degrees(10), math.Max(c.Infeed, leastLength), 0)
+		r, err := c.Relieve(geometry.Degrees(10), math.Max(c.Infeed, geometry.LeastLength), 0)
 		require.NoError(t, err, "form %d: %+v", i, p)
 		if r.UsableThickness < r.Thickness && len(r.Heel) == 0 {
 			return // the whole section ends in a point

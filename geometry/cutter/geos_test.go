@@ -41,7 +41,7 @@ func TestFormsAndHeelsAgreeWithGEOS(t *testing.T) {
 		require.InDelta(t, form.Area(), o.Area(), o.Length()*tolerance, "form %d: %+v", i, p)
 
 		clearance := geometry.Degrees(10)
-		r, err := c.Relieve(clearance, math.Max(c.Infeed, leastLength), 0)
+		r, err := c.Relieve(clearance, math.Max(c.Infeed, geometry.LeastLength), 0)
 		require.NoError(t, err, "form %d: %+v", i, p)
 		inset := r.UsableThickness * math.Tan(float64(clearance))
 		area := 0.0

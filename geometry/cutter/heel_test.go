@@ -13,7 +13,7 @@ import (
 // levelForm is a wide flat floor square to the infeed between upright sides.
 func levelForm(t *testing.T) Cut {
 	t.Helper()
-	p := Pointed{Count: 12, TipRadius: 20, Floor: 6, BackRadius: leastLength, RootRadius: 18, Solve: Land}
+	p := Pointed{Count: 12, TipRadius: 20, Floor: 6, BackRadius: geometry.LeastLength, RootRadius: 18, Solve: Land}
 	c, err := p.Cut()
 	require.NoError(t, err)
 	return c

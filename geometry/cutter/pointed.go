@@ -49,8 +49,6 @@ type Pointed struct {
 // are those a bit can be ground to and still stand (common practice, no source);
 // a length is bounded as every length in a job is.
 const (
-	leastLength   = 0.01
-	greatestSize  = 2000
 	fewestTeeth   = 3
 	mostTeeth     = 2000
 	coincide      = 1e-9 // mm; shorter pieces of a form are nothing

@@ -36,7 +36,7 @@ func randomPointed(r *rand.Rand) Pointed {
 	pitch := p.pitch()
 	p.RootRadius = p.TipRadius - pitch*between(0.1, 1)
 	p.Floor = pitch * between(0.02, 0.4)
-	p.BackRadius = math.Max(pitch*math.Exp(between(-1, 3)), leastLength)
+	p.BackRadius = math.Max(pitch*math.Exp(between(-1, 3)), geometry.LeastLength)
 	p.Land = pitch * between(0, 0.25)
 	if r.IntN(3) > 0 {
 		p.CornerRadius = between(0, 1.02) * p.cornerRoom()

@@ -75,8 +75,8 @@ func (c Cut) formedLimit(clearance geometry.Angle, swing float64) float64 {
 func (c Cut) checkRelief(clearance geometry.Angle, thickness, swing float64) error {
 	for _, v := range []bounds{
 		{Clearance, float64(clearance), float64(leastClearance), float64(mostClearance), "cutter.clearance"},
-		{StockThickness, thickness, leastLength, greatestSize, "cutter.stock-thickness"},
-		{Swing, swing, 0, greatestSize, "cutter.swing"},
+		{StockThickness, thickness, geometry.LeastLength, geometry.MostLength, "cutter.stock-thickness"},
+		{Swing, swing, 0, geometry.MostLength, "cutter.swing"},
 	} {
 		if !(v.value >= v.least && v.value <= v.most) {
 			return geometry.Between(v.field, v.value, v.least, v.most, v.code)

@@ -12,7 +12,7 @@ import (
 func (p Pointed) solved() (Pointed, float64, error) {
 	switch p.Solve {
 	case BackRadius:
-		return p.solvedBack(leastLength, greatestSize, Pointed.withBackRadius)
+		return p.solvedBack(geometry.LeastLength, geometry.MostLength, Pointed.withBackRadius)
 	case BackAngle:
 		return p.solvedBack(float64(p.leastBackAngle()), float64(mostBackLean-p.FloorSlope), Pointed.withBackAngle)
 	case RootDiameter:

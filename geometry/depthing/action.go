@@ -26,7 +26,7 @@ func (p *pairing) action(t *Turn) {
 	}
 	t.Recess = geometry.Angle(math.Max(0, p.end(line)-line))
 	t.Approach = geometry.Angle(math.Max(0, line-p.begin(line)))
-	t.Action = float64(t.Approach+t.Recess) / p.pitch
+	t.Contact = float64(t.Approach+t.Recess) / p.pitch
 }
 
 // line returns the driver's angle at which a pair's contact crosses the line of

@@ -23,7 +23,6 @@ type Gear struct {
 const (
 	fewestTeeth = 3
 	mostTeeth   = 2000
-	mostRadius  = 2000.0 // mm
 )
 
 // Toothed returns the gear of a whole wheel's outline, centre at the origin and a
@@ -102,7 +101,7 @@ func (g Gear) check() error {
 	if err := checkPitchRadius(g.PitchRadius); err != nil {
 		return err
 	}
-	if tip := g.TipRadius(); !(tip > 0 && tip <= 2*mostRadius) {
+	if tip := g.TipRadius(); !(tip > 0 && tip <= 2*geometry.MostLength) {
 		return geometry.Between("teeth.count", float64(g.Tooth.Len()), 1, math.Inf(1), "depthing.no-tooth")
 	}
 	return nil
@@ -116,8 +115,8 @@ func checkCount(count int) error {
 }
 
 func checkPitchRadius(radius float64) error {
-	if !(radius > 0 && radius <= mostRadius) {
-		return geometry.Between("teeth.module", radius, 0, mostRadius, "depthing.pitch-radius")
+	if !(radius > 0 && radius <= geometry.MostLength) {
+		return geometry.Between("teeth.module", radius, 0, geometry.MostLength, "depthing.pitch-radius")
 	}
 	return nil
 }

@@ -81,7 +81,7 @@ func sameTurn(t *testing.T, one, other Turn, about string) {
 	require.InDelta(t, one.WorstError, other.WorstError, 1e-6*(1+one.WorstError), about)
 	require.InDelta(t, float64(one.Approach), float64(other.Approach), 1e-6, about)
 	require.InDelta(t, float64(one.Recess), float64(other.Recess), 1e-6, about)
-	require.InDelta(t, one.Contact, other.Contact, 0.01, about)
+	require.InDelta(t, one.Contact, other.Contact, 1e-6, about)
 }
 
 // absurd are values that no maker means.

@@ -43,8 +43,7 @@ type Turn struct {
 	Fall       geometry.Angle // how far the follower falls back at most when a tooth lets go
 	Lost       geometry.Angle // greatest error of the follower's place, end to end
 
-	Contact  float64        // contact ratio: mean number of pairs in contact to 1 µm
-	Action   float64        // arc of action, approach and recess, in pitches
+	Contact  float64        // contact ratio: the arc of action, approach and recess, in pitches
 	Approach geometry.Angle // driver's turn from first contact to the line of centres; 0 when wholly after it
 	Recess   geometry.Angle // driver's turn from the line of centres until its tip is reached, the pair alone
 

@@ -90,7 +90,6 @@ func (p *pairing) turn(t *Turn) error {
 		if e := math.Abs(s.Speed/t.Mean - 1); e > t.WorstError {
 			t.WorstError, t.WorstStep = e, i
 		}
-		t.Contact += float64(s.Pairs) / float64(p.steps)
 		t.Backlash = min(t.Backlash, s.Play)
 		t.BacklashMost = max(t.BacklashMost, s.Play)
 		least, most = math.Min(least, m.push.lead), math.Max(most, m.push.lead)

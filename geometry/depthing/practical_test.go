@@ -47,7 +47,7 @@ func TestAPracticalPairTurns(t *testing.T) {
 	require.Len(t, s, 200)
 	require.InDelta(t, 10, turn.Mean, 0)
 	require.False(t, turn.Jams())
-	require.InDelta(t, 1, turn.Contact, 0.02) // flanks struck with one arc are not conjugate: they push one at a time
+	require.Greater(t, turn.Contact, 1.0)
 	// A tooth π/2, a leaf 1.05, a pitch π: what is left at the pitch circle.
 	require.InDelta(t, 3.14159265/2-1.05, turn.PitchPlay, 0.06)
 }

@@ -10,7 +10,6 @@ const (
 	mostDivisions = 100_000
 	mostRatio     = 1000
 	mostHoles     = 10_000
-	largestRadius = 10_000 // mm
 )
 
 // Divide works out how n divisions are indexed on a wheel of the given tip
@@ -47,8 +46,8 @@ func (h Head) check(n int, tipRadius float64) error {
 	if h.Ratio < 1 || h.Ratio > mostRatio {
 		return geometry.Between("dividing.ratio", float64(h.Ratio), 1, mostRatio, "dividing.ratio")
 	}
-	if !(tipRadius > 0 && tipRadius <= largestRadius) {
-		return geometry.Between("teeth.tip_diameter", 2*tipRadius, 0.01, 2*largestRadius, "dividing.tip-radius")
+	if !(tipRadius > 0 && 2*tipRadius <= geometry.MostLength) {
+		return geometry.Between("teeth.tip_diameter", 2*tipRadius, geometry.LeastLength, geometry.MostLength, "dividing.tip-radius")
 	}
 	for _, c := range h.Circles {
 		if c < 1 || c > mostHoles {

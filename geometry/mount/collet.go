@@ -24,13 +24,6 @@ const (
 // MostScrews is the most screws a collet is given.
 const MostScrews = 24
 
-// largest is the largest length taken, in mm; least the smallest that a job may
-// hold.
-const (
-	largest = 10_000
-	least   = 0.01
-)
-
 // Collet is the turned piece on the arbor that a wheel is screwed to: diameters in
 // mm, each 0 where it is not known. The register is the step that the wheel's bore
 // sits on, the flange the disc that its face lies against.
@@ -54,20 +47,21 @@ func (c Collet) Check(bore float64) error {
 		of    geometry.Quantity
 		value float64
 	}{{ofBore, c.Bore}, {ofRegister, c.Register}, {ofFlange, c.Flange}} {
-		if !(l.value >= 0 && l.value <= largest) {
-			return geometry.Between(l.of, ordinary(l.value), 0, largest, "mount.collet-value")
+		if !(l.value >= 0 && l.value <= geometry.MostLength) {
+			return geometry.Between(l.of, l.value, 0, geometry.MostLength, "mount.collet-value")
 		}
 	}
+	step := c.Bore + 2*geometry.LeastLength // the least register there is a step to
 	switch {
-	case c.Register > 0 && c.Register < c.Bore+2*least && bore > 0 && c.Register <= bore && c.Bore+2*least > bore:
-		return geometry.AtMost(ofBore, c.Bore, c.Register-2*least, "mount.collet-bore-too-large")
-	case c.Register > 0 && c.Register < c.Bore+2*least:
-		return geometry.AtLeast(ofRegister, c.Register, c.Bore+2*least, "mount.register-inside-bore")
+	case c.Register > 0 && c.Register < step && bore > 0 && c.Register <= bore && bore < step:
+		return geometry.AtMost(ofBore, c.Bore, c.Register-2*geometry.LeastLength, "mount.collet-bore-too-large")
+	case c.Register > 0 && c.Register < step:
+		return geometry.AtLeast(ofRegister, c.Register, step, "mount.register-inside-bore")
 	case bore > 0 && c.Register > bore+same:
 		return geometry.AtMost(ofRegister, c.Register, bore, "mount.register-too-large")
 	}
-	if inside := max(c.Bore, c.Register, bore); c.Flange > 0 && c.Flange < inside+2*least {
-		return geometry.AtLeast(ofFlange, c.Flange, inside+2*least, "mount.flange-too-small")
+	if inside := max(c.Bore, c.Register, bore); c.Flange > 0 && c.Flange < inside+2*geometry.LeastLength {
+		return geometry.AtLeast(ofFlange, c.Flange, inside+2*geometry.LeastLength, "mount.flange-too-small")
 	}
 	return nil
 }
@@ -76,25 +70,12 @@ func (s Screws) check() error {
 	switch {
 	case s.Count < 1 || s.Count > MostScrews:
 		return geometry.Between(ofScrews, float64(s.Count), 1, MostScrews, "mount.screw-count")
-	case !(s.Thread.Major > 0 && s.Thread.Major <= largest && s.Thread.Tap > 0 && s.Thread.Tap < s.Thread.Major):
-		return unbounded(ofThread, s.Thread.Major, "mount.thread-unknown")
-	case !(s.Circle >= least && s.Circle <= largest):
-		return geometry.Between(ofCircle, ordinary(s.Circle), least, largest, "mount.circle-value")
+	case !(s.Thread.Major > 0 && s.Thread.Major <= geometry.MostLength && s.Thread.Tap > 0 && s.Thread.Tap < s.Thread.Major):
+		return geometry.Refused(ofThread, s.Thread.Major, "mount.thread-unknown")
+	case !(s.Circle >= geometry.LeastLength && s.Circle <= geometry.MostLength):
+		return geometry.Between(ofCircle, s.Circle, geometry.LeastLength, geometry.MostLength, "mount.circle-value")
 	case s.Start != nil && !(math.Abs(float64(*s.Start)) <= 1e6):
-		return geometry.Between(ofStart, ordinary(float64(*s.Start)), 0, float64(geometry.FullTurn), "mount.start-value")
+		return geometry.Between(ofStart, float64(*s.Start), 0, float64(geometry.FullTurn), "mount.start-value")
 	}
 	return nil
-}
-
-// unbounded is the limit of a value that no other of its own would mend.
-func unbounded(of geometry.Quantity, value float64, code string) *geometry.Limit {
-	return &geometry.Limit{Quantity: of, Value: ordinary(value), Min: math.Inf(-1), Max: math.Inf(1), Code: code}
-}
-
-// ordinary returns v where it is a number, and 0 for what is none or endless.
-func ordinary(v float64) float64 {
-	if math.IsNaN(v) || math.IsInf(v, 0) {
-		return 0
-	}
-	return v
 }

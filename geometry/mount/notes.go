@@ -65,7 +65,7 @@ func (b bench) nearNote(e edge, edges []edge, ruled need) *geometry.Limit {
 	}
 	switch {
 	case !ok:
-		return unbounded(ofCircle, b.screws.Circle, "mount.near-whatever")
+		return geometry.Refused(ofCircle, b.screws.Circle, "mount.near-whatever")
 	case e.inner:
 		return geometry.AtLeast(ofCircle, b.screws.Circle, 2*better, e.near)
 	}

@@ -66,7 +66,7 @@ func (b bench) noCircle() *geometry.Limit {
 	if finest > 0 {
 		return geometry.AtMost(ofThread, b.screws.Thread.Major, finest, "mount.thread-too-large")
 	}
-	return unbounded(ofCircle, b.screws.Circle, "mount.no-room")
+	return geometry.Refused(ofCircle, b.screws.Circle, "mount.no-room")
 }
 
 // hasCircle reports whether there is a circle that the screws could stand on.

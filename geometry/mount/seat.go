@@ -31,24 +31,24 @@ func (s Seat) check() error {
 		of          geometry.Quantity
 		value, from float64
 	}{
-		{"bore", s.Bore, 0}, {"crossing.hub", s.Hub, 0}, {"teeth.root_diameter", s.Root, least},
-		{"teeth.tip_diameter", s.Tip, s.Root}, {"thickness", s.Thickness, least},
+		{"bore", s.Bore, 0}, {"crossing.hub", s.Hub, 0}, {"teeth.root_diameter", s.Root, geometry.LeastLength},
+		{"teeth.tip_diameter", s.Tip, s.Root}, {"thickness", s.Thickness, geometry.LeastLength},
 	} {
-		if !(l.value >= l.from && l.value <= largest) {
-			return geometry.Between(l.of, ordinary(l.value), l.from, largest, "mount.wheel-value")
+		if !(l.value >= l.from && l.value <= geometry.MostLength) {
+			return geometry.Between(l.of, l.value, l.from, geometry.MostLength, "mount.wheel-value")
 		}
 	}
 	if s.Teeth < 1 || s.Teeth > 100_000 {
 		return geometry.Between("teeth.count", float64(s.Teeth), 1, 100_000, "mount.wheel-value")
 	}
 	for _, h := range s.Holes {
-		if !(h.Diameter > 0 && h.Diameter <= largest && h.At.Norm() <= largest) {
-			return geometry.Between("additions", ordinary(h.Diameter), 0, largest, "mount.wheel-value")
+		if !(h.Diameter > 0 && h.Diameter <= geometry.MostLength && h.At.Norm() <= geometry.MostLength) {
+			return geometry.Between("additions", h.Diameter, 0, geometry.MostLength, "mount.wheel-value")
 		}
 	}
 	for _, a := range s.Arms {
 		if !(math.Abs(float64(a)) <= 1e6) {
-			return geometry.Between("crossing.arms", ordinary(float64(a)), 0, float64(geometry.FullTurn), "mount.wheel-value")
+			return geometry.Between("crossing.arms", float64(a), 0, float64(geometry.FullTurn), "mount.wheel-value")
 		}
 	}
 	return nil

@@ -68,7 +68,7 @@ func InLine(wheels []Seat, tips []int, misplacement float64) (Stacked, error) {
 	}
 	small := wheels[s.Smaller].Tip / 2
 	if !(misplacement >= 0 && misplacement <= small) {
-		return Stacked{}, geometry.Between("misplacement", ordinary(misplacement), 0, small, "mount.misplacement-value")
+		return Stacked{}, geometry.Between("misplacement", misplacement, 0, small, "mount.misplacement-value")
 	}
 	s.Twist = geometry.Angle(misplacement / small)
 	s.Error = float64(s.Twist) * wheels[s.Larger].Tip / 2

@@ -116,7 +116,7 @@ func TestStackThatCannotBe(t *testing.T) {
 		{"misplaced backwards", pair(), nil, Collet{}, -0.1, "misplacement", 15},
 		{"misplaced to nowhere", pair(), nil, Collet{}, math.NaN(), "misplacement", 15},
 		{"register for one wheel only", narrow, nil, Collet{Register: 6}, 0, "mount.collet.register", 5},
-		{"no wheel to screw", []Seat{{}, plain()}, nil, Collet{}, 0, "teeth.root_diameter", largest},
+		{"no wheel to screw", []Seat{{}, plain()}, nil, Collet{}, 0, "teeth.root_diameter", geometry.MostLength},
 	} {
 		t.Run(row.name, func(t *testing.T) {
 			_, err := Stack(row.wheels, row.tips, row.collet, good, row.misplacement)

@@ -28,7 +28,7 @@ func (b bench) symmetryNotes() []*geometry.Limit {
 func (b bench) offSymmetry(arms []geometry.Angle) *geometry.Limit {
 	n, k := b.screws.Count, len(arms)
 	if n > 1 && n%k != 0 && k%n != 0 {
-		return unbounded(ofScrews, float64(n), "mount.screws-off-symmetry")
+		return geometry.Refused(ofScrews, float64(n), "mount.screws-off-symmetry")
 	}
 	// Axes of the arms and of the screws coincide where the first screw stands a
 	// whole number of these steps from arm 0.

@@ -12,8 +12,6 @@ const (
 	mostTeeth    = 2000
 	fewestLeaves = 3
 	mostLeaves   = 2000
-	leastLength  = 0.01   // mm
-	mostLength   = 2000.0 // mm
 )
 
 // checkCount refuses a count outside what a job may have.
@@ -36,9 +34,9 @@ func (c Cycloidal) check() error {
 	if fewest := fewestCycloidal(); c.Count < fewest {
 		return geometry.Between("teeth.count", float64(c.Count), float64(fewest), mostTeeth, "tooth.no-root")
 	}
-	most := mostLength / (float64(c.Count) + 2*c.AddendumFactor())
-	if !(c.Module >= leastLength && c.Module <= most) {
-		return geometry.Between("teeth.module", c.Module, leastLength, most, "tooth.module")
+	most := geometry.MostLength / (float64(c.Count) + 2*c.AddendumFactor())
+	if !(c.Module >= geometry.LeastLength && c.Module <= most) {
+		return geometry.Between("teeth.module", c.Module, geometry.LeastLength, most, "tooth.module")
 	}
 	return nil
 }

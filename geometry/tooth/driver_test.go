@@ -79,7 +79,7 @@ func TestDriverThatCannotBeIsRefused(t *testing.T) {
 // larger module, are told for the thinnest trundles there are.
 func obeyed(d LanternDriver, l *geometry.Limit) LanternDriver {
 	if math.IsInf(l.Max, 1) {
-		return d.with(l.Quantity, l.Min).with(driverTrundle, leastLength)
+		return d.with(l.Quantity, l.Min).with(driverTrundle, geometry.LeastLength)
 	}
 	return d.with(l.Quantity, l.Max)
 }
@@ -93,7 +93,7 @@ func TestWhatADriverIsToldWouldDoDoes(t *testing.T) {
 		d := LanternDriver{
 			Count: 3 + r.IntN(120), Module: math.Exp(7*r.Float64() - 4.6), Leaves: 3 + r.IntN(20),
 		}
-		d.Trundle, d.Play = leastLength+r.Float64()*2.5*d.Module, r.Float64()*r.Float64()*2*d.Module
+		d.Trundle, d.Play = geometry.LeastLength+r.Float64()*2.5*d.Module, r.Float64()*r.Float64()*2*d.Module
 		g, err := d.Drive()
 		if err == nil {
 			require.GreaterOrEqual(t, g.Contact, 1.0, "%+v", d)

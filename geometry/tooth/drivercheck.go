@@ -24,11 +24,11 @@ func (d LanternDriver) check() error {
 	if d.Leaves < fewestLeaves || d.Leaves > mostLeaves {
 		return geometry.Between(driverLeaves, float64(d.Leaves), fewestLeaves, mostLeaves, "tooth.leaves")
 	}
-	if most := mostLength / float64(d.Count); !(d.Module >= leastLength && d.Module <= most) {
-		return geometry.Between(driverModule, d.Module, leastLength, d.largestModule(most), "tooth.module")
+	if most := geometry.MostLength / float64(d.Count); !(d.Module >= geometry.LeastLength && d.Module <= most) {
+		return geometry.Between(driverModule, d.Module, geometry.LeastLength, d.largestModule(most), "tooth.module")
 	}
 	thickest := Lantern{Leaves: d.Leaves, Module: d.Module}.thickestTrundle()
-	if t := d.TrundleDiameter(); !(t >= leastLength && t <= thickest) {
+	if t := d.TrundleDiameter(); !(t >= geometry.LeastLength && t <= thickest) {
 		return d.blameTrundle(t, thickest)
 	}
 	if most := math.Pi * d.Module; !(d.Play >= 0 && d.Play <= most) {
@@ -38,7 +38,7 @@ func (d LanternDriver) check() error {
 		return d.blame(flaw)
 	}
 	if !d.fits() {
-		return geometry.Between(driverModule, d.Module, leastLength, d.largestModule(d.Module), "tooth.module")
+		return geometry.Between(driverModule, d.Module, geometry.LeastLength, d.largestModule(d.Module), "tooth.module")
 	}
 	return nil
 }
@@ -47,14 +47,14 @@ func (d LanternDriver) check() error {
 // it can. Its trundles must not meet.
 func (d LanternDriver) flaw() string {
 	root := d.RootRadius()
-	if root < leastLength {
+	if root < geometry.LeastLength {
 		return "tooth.driver-no-root"
 	}
 	a := d.action()
 	from := a.at(a.from).Rotate(a.eased)
 	pitch := 2 * math.Pi / float64(d.Count)
 	switch floor := 2 * math.Asin(math.Min(-from.X/root, 1)); {
-	case root*(pitch-floor) < leastLength || a.aside(a.from) >= a.middle():
+	case root*(pitch-floor) < geometry.LeastLength || a.aside(a.from) >= a.middle():
 		return "tooth.driver-no-tooth"
 	case a.contact() < 1:
 		return "tooth.driver-contact"
@@ -69,7 +69,7 @@ func (d LanternDriver) sound() bool {
 }
 
 // fits reports whether a sound wheel is no larger than a job may have.
-func (d LanternDriver) fits() bool { return 2*d.action().tipRadius() <= mostLength }
+func (d LanternDriver) fits() bool { return 2*d.action().tipRadius() <= geometry.MostLength }
 
 // blame finds a value that would do instead: less play than was asked for, else a
 // thinner trundle, else more leaves, else a larger module, with trundles of any
@@ -84,14 +84,14 @@ func (d LanternDriver) blame(flaw string) error {
 	}
 	thinner := func(t float64) bool { d.Trundle = t; return d.sound() }
 	t := d.TrundleDiameter()
-	if thinner(leastLength) {
-		return geometry.AtMost(driverTrundle, t, largest(leastLength, t, thinner), flaw)
+	if thinner(geometry.LeastLength) {
+		return geometry.AtMost(driverTrundle, t, largest(geometry.LeastLength, t, thinner), flaw)
 	}
 	leaves := float64(d.Leaves)
-	for d.Leaves < mostLeaves && !thinner(leastLength) {
+	for d.Leaves < mostLeaves && !thinner(geometry.LeastLength) {
 		d.Leaves++
 	}
-	if !thinner(leastLength) {
+	if !thinner(geometry.LeastLength) {
 		return d.blameModule()
 	}
 	return geometry.AtLeast(driverLeaves, leaves, float64(d.Leaves), "tooth.driver-leaves")
@@ -100,8 +100,8 @@ func (d LanternDriver) blame(flaw string) error {
 // blameModule refuses a module of which the thinnest trundle a job may have is too
 // thick, even for the most leaves.
 func (d LanternDriver) blameModule() error {
-	least := seek.Last(mostLength/float64(d.Count), d.Module, 0, func(m float64) bool {
-		usual := LanternDriver{d.Count, m, mostLeaves, leastLength, 0}
+	least := seek.Last(geometry.MostLength/float64(d.Count), d.Module, 0, func(m float64) bool {
+		usual := LanternDriver{d.Count, m, mostLeaves, geometry.LeastLength, 0}
 		return usual.sound()
 	})
 	return geometry.AtLeast(driverModule, d.Module, least, "tooth.driver-module")
@@ -110,7 +110,7 @@ func (d LanternDriver) blameModule() error {
 // largestModule returns the largest module up to most of a sound wheel that fits;
 // where there is none, the least a job may have.
 func (d LanternDriver) largestModule(most float64) float64 {
-	return largest(leastLength, most, func(m float64) bool {
+	return largest(geometry.LeastLength, most, func(m float64) bool {
 		d.Module = m
 		return d.sound() && d.fits()
 	})
@@ -119,11 +119,11 @@ func (d LanternDriver) largestModule(most float64) float64 {
 // blameTrundle refuses a trundle that cannot be for the thickest that would do, up
 // to most; where none would, it blames what stands in the way.
 func (d LanternDriver) blameTrundle(t, most float64) error {
-	if d.Trundle = leastLength; !d.sound() {
+	if d.Trundle = geometry.LeastLength; !d.sound() {
 		return d.blame(d.flaw())
 	}
-	would := largest(leastLength, most, func(t float64) bool { d.Trundle = t; return d.sound() })
-	return geometry.Between(driverTrundle, t, leastLength, would, "tooth.driver-trundles-meet")
+	would := largest(geometry.LeastLength, most, func(t float64) bool { d.Trundle = t; return d.sound() })
+	return geometry.Between(driverTrundle, t, geometry.LeastLength, would, "tooth.driver-trundles-meet")
 }
 
 // largestPlay returns the most play up to most that leaves a sound wheel.

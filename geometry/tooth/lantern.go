@@ -97,17 +97,17 @@ func (l Lantern) check() error {
 	if l.Leaves < fewestLeaves || l.Leaves > mostLeaves {
 		return geometry.Between(pinionLeaves, float64(l.Leaves), fewestLeaves, mostLeaves, "tooth.trundles")
 	}
-	most := mostLength / (float64(l.Leaves) + 2*UsualTrundle(l.Leaves, 1))
-	if !(l.Module >= leastLength && l.Module <= most) {
-		return geometry.Between(pinionModule, l.Module, leastLength, most, "tooth.pinion-module")
+	most := geometry.MostLength / (float64(l.Leaves) + 2*UsualTrundle(l.Leaves, 1))
+	if !(l.Module >= geometry.LeastLength && l.Module <= most) {
+		return geometry.Between(pinionModule, l.Module, geometry.LeastLength, most, "tooth.pinion-module")
 	}
-	thickest := math.Min(l.thickestTrundle(), mostLength/2-l.PitchRadius())
-	if d := l.TrundleDiameter(); !(d >= leastLength && d <= thickest) {
-		return geometry.Between(pinionTrundle, d, leastLength, thickest, "tooth.trundles-meet")
+	thickest := math.Min(l.thickestTrundle(), geometry.MostLength/2-l.PitchRadius())
+	if d := l.TrundleDiameter(); !(d >= geometry.LeastLength && d <= thickest) {
+		return geometry.Between(pinionTrundle, d, geometry.LeastLength, thickest, "tooth.trundles-meet")
 	}
 	return nil
 }
 
 // thickestTrundle returns the greatest diameter that leaves metal between the
 // holes; with three leaves or more it is more than the least module.
-func (l Lantern) thickestTrundle() float64 { return l.step() - leastLength }
+func (l Lantern) thickestTrundle() float64 { return l.step() - geometry.LeastLength }

@@ -35,11 +35,11 @@ func (m Measured) check() error {
 		return err
 	}
 	tip, root := 2*m.TipRadius, 2*m.RootRadius
-	if !(tip >= 2*leastLength && tip <= mostLength) {
-		return geometry.Between("teeth.tip_diameter", tip, 2*leastLength, mostLength, "tooth.tip-diameter")
+	if !(tip >= 2*geometry.LeastLength && tip <= geometry.MostLength) {
+		return geometry.Between("teeth.tip_diameter", tip, 2*geometry.LeastLength, geometry.MostLength, "tooth.tip-diameter")
 	}
-	if most := tip - leastLength; !(root >= leastLength && root <= most) {
-		return geometry.Between("teeth.root_diameter", root, leastLength, most, "tooth.root-diameter")
+	if most := tip - geometry.LeastLength; !(root >= geometry.LeastLength && root <= most) {
+		return geometry.Between("teeth.root_diameter", root, geometry.LeastLength, most, "tooth.root-diameter")
 	}
 	return nil
 }

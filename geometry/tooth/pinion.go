@@ -138,9 +138,9 @@ func (p Pinion) check() error {
 	if !(p.Ratio >= leastRatio && p.Ratio <= mostRatio) {
 		return geometry.Between(pinionRatio, p.Ratio, leastRatio, mostRatio, "tooth.pinion-ratio")
 	}
-	most := mostLength / (float64(p.Leaves) + 2*p.Addendum())
-	if !(p.Module >= leastLength && p.Module <= most) {
-		return geometry.Between(pinionModule, p.Module, leastLength, most, "tooth.pinion-module")
+	most := geometry.MostLength / (float64(p.Leaves) + 2*p.Addendum())
+	if !(p.Module >= geometry.LeastLength && p.Module <= most) {
+		return geometry.Between(pinionModule, p.Module, geometry.LeastLength, most, "tooth.pinion-module")
 	}
 	return nil
 }

@@ -39,7 +39,7 @@ func (w Wheel) Solid() geometry.Outline {
 // CheckBore refuses a bore, a diameter in mm, that leaves no metal inside the
 // root circle, or is less than nothing; 0 is no bore.
 func (w Wheel) CheckBore(bore float64) error {
-	if most := 2*w.RootRadius - leastLength; !(bore >= 0 && bore <= most) {
+	if most := 2*w.RootRadius - geometry.LeastLength; !(bore >= 0 && bore <= most) {
 		return geometry.Between("bore", bore, 0, math.Max(most, 0), "tooth.bore")
 	}
 	return nil

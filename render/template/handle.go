@@ -39,10 +39,10 @@ func (h Handle) Value(p geometry.Point) (float64, error) {
 	return settings[0].Value, nil
 }
 
-// The range that a length of a job is held to, in millimetres.
+// The range that a dragged length is held to.
 const (
-	leastLength    = 0.01
-	greatestLength = 2000.0
+	leastLength    = geometry.LeastLength
+	greatestLength = geometry.MostLength
 )
 
 // lengthHandle is a handle of one length, from least to the greatest there is.
