@@ -106,9 +106,6 @@ func balancing(l *crossing.Layout) *PlaceFigures {
 func additionFigures(list []crossing.Addition) []AdditionFigures {
 	var all []AdditionFigures
 	for _, a := range list {
-		if a.Kind == "" {
-			continue // it cannot be read, which a finding says
-		}
 		f := AdditionFigures{Kind: string(a.Kind), Radius: a.Radius, Diameter: some(a.Diameter), Text: a.Text}
 		for _, one := range a.EvenlySpread() {
 			f.Angles = append(f.Angles, clockwise(one.Angle))

@@ -73,3 +73,28 @@ func TestMountsInTheText(t *testing.T) {
 		require.Contains(t, out, line)
 	}
 }
+
+// Whatever is sound of absurd mounts, stacks and additions stands in the figures,
+// everything else in the findings, on its own field.
+func TestAbsurdMounts(t *testing.T) {
+	p := figuresOf(t, awkward+"absurd-mounts.tipline")
+	require.Len(t, p["wheels"], 6)
+	require.Len(t, p["stacks"], 1)
+	require.Len(t, p.wheel(t, "sound").at("mount")["hole_angles_deg"], 3, "its stack's")
+	require.Len(t, p.wheel(t, "airy").at("mount")["hole_angles_deg"], 3, "its own screws in the air do not count")
+	require.NotContains(t, p.wheel(t, "wooden").names(), "mount")
+	var fields []string
+	for _, f := range p["findings"].([]any) {
+		if f := plain(f.(map[string]any)); f["severity"] == "error" {
+			fields = append(fields, f["wheel"].(string)+" "+f["field"].(string))
+		}
+	}
+	require.ElementsMatch(t, []string{
+		"wooden mount.screws", "wooden mount.thread", "wooden mount.screw_circle", "wooden mount.collet.register", "thin thickness",
+		"cluttered additions[0].kind", "cluttered additions[1].kind", "cluttered additions[3].repeat", "cluttered additions[4].text",
+		"cluttered additions[5].to_radius", "adrift additions[0].radius",
+		"lone wheels", "void wheels", "phantom wheels", "phantom tips", "phantom misplacement", "doubled wheels", "flimsy wheels",
+	}, fields)
+	require.Equal(t, Faulty, run("findings", awkward+"absurd-mounts.tipline").code)
+	require.Equal(t, Done, run("stock", awkward+"absurd-mounts.tipline").code)
+}

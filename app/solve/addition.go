@@ -8,18 +8,20 @@ import (
 	"tipline/geometry/crossing"
 )
 
-// additions reads the maker's own holes, circles, lines and notes. A line without
+// additions reads the maker's own holes, circles, lines and notes, those that can be
+// read. A line without
 // an angle of its own to end at runs out along its ray, one without a radius round
 // its circle.
 func (r *reader) additions(list []*job.Addition) []crossing.Addition {
 	var all []crossing.Addition
 	for i, a := range list {
-		if a == nil {
-			a = &job.Addition{}
-		}
-		all = append(all, r.addition(a, func(name string) geometry.Quantity {
+		mark := len(r.findings)
+		read := r.addition(a, func(name string) geometry.Quantity {
 			return geometry.Quantity(fmt.Sprintf("additions[%d].%s", i, name))
-		}))
+		})
+		if r.sound(mark) {
+			all = append(all, read)
+		}
 	}
 	return all
 }

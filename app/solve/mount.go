@@ -93,13 +93,14 @@ func threadChoices() string {
 // the holes. What is asked of a stacked wheel is read alone.
 func (w *Wheel) solveMount(r *reader, stands standing) {
 	w.asked = r.mount(w.Part.Mount, stands != overridden)
-	if w.Part.Mount == nil || stands != alone {
+	if w.Part.Mount == nil {
+		return
+	}
+	r.wanted(w.Part.Thickness, "thickness")
+	if stands != alone {
 		return
 	}
 	w.Collet = w.asked.collet
-	if w.Part.Thickness.Empty() {
-		r.missing("thickness")
-	}
 	if !w.asked.sound || !w.ready() {
 		return
 	}
