@@ -76,7 +76,18 @@ func (a *additions) show() {
 		why, grave := a.window.desk.AdditionTrouble(i)
 		a.cards[i].hint.set(why, graveColour(grave))
 	}
-	a.Refresh()
+}
+
+// shape tells when the section has become taller or shorter.
+func (a *additions) shape() float32 {
+	if a.Hidden {
+		return 0
+	}
+	high := float32(1)
+	for _, c := range a.cards {
+		high += float32(1+len(c.cells))*cellHigh + c.hint.tall(cardWidth)
+	}
+	return high
 }
 
 // stands reports whether the cards have the boxes of these additions.
@@ -132,10 +143,7 @@ func (c *card) show(of desk.Added) {
 	c.of, c.fill = of, true
 	defer func() { c.fill = false }()
 	options, selected := labelsOf(of.Kind)
-	if c.kind.Selected != selected || !slices.Equal(c.kind.Options, options) {
-		c.kind.Options, c.kind.Selected = options, selected
-		c.kind.Refresh()
-	}
+	c.kind.set(options, selected, " ")
 	for i, f := range of.Fields {
 		if c.cells[i].box.Text != f.Text {
 			c.cells[i].box.SetText(f.Text)

@@ -17,6 +17,7 @@ type arbors struct {
 	section
 	window *Window
 	shown  []desk.Arbor
+	made   int // how often the cards were
 	add    *widget.Button
 }
 
@@ -33,6 +34,7 @@ func (a *arbors) show() {
 		return
 	}
 	a.shown, a.body.Objects = now, nil
+	a.made++
 	hint := newFlow(smallSize, faint)
 	hint.set(a.window.desk.Words().Say("arbors.line"), faint)
 	hint.lay(columnWidth)
@@ -42,6 +44,14 @@ func (a *arbors) show() {
 	}
 	a.body.Add(buttons(a.add))
 	a.body.Refresh()
+}
+
+// shape tells when the cards have been made anew.
+func (a *arbors) shape() float32 {
+	if a.Hidden {
+		return 0
+	}
+	return float32(a.made)
 }
 
 // card is one arbor: its name, its parts, and the way to put on one more.

@@ -65,7 +65,14 @@ func (b *bits) show() {
 	for i, c := range corners {
 		b.rows[i].show(c)
 	}
-	b.Refresh()
+}
+
+// shape tells when the section has become taller or shorter.
+func (b *bits) shape() float32 {
+	if b.Hidden {
+		return 0
+	}
+	return 1 + float32(len(b.rows))*inputHeight + b.hint.tall(columnWidth)
 }
 
 // rebuild makes as many rows as there are corners; those there are kept.

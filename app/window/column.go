@@ -35,6 +35,7 @@ type column struct {
 	print   *widget.Button // on paper only
 	step    desk.Step
 	part    string
+	shaped  []float32 // as it was last set
 }
 
 func newColumn(w *Window) *column {
@@ -72,11 +73,27 @@ func (c *column) show() {
 	c.own.show()
 	c.suggest.Hidden = !c.desk.CanSuggest()
 	c.print.Hidden = c.desk.Step() != desk.Paper
+	elsewhere := c.step != c.desk.Step() || c.part != c.desk.Part()
 	if c.step != c.desk.Step() || c.part != c.desk.Part() {
 		c.step, c.part = c.desk.Step(), c.desk.Part()
 		c.scroll.ScrollToTop()
 	}
-	c.CanvasObject.Refresh()
+	if shape := c.shape(); elsewhere || !slices.Equal(shape, c.shaped) {
+		c.shaped = shape
+		c.CanvasObject.Refresh()
+	}
+}
+
+// shape tells when something in the column has become taller or shorter, so that
+// what stands below must move. To set the whole column anew is by far the dearest
+// part of showing it.
+func (c *column) shape() []float32 {
+	shape := []float32{c.summary.tall(columnWidth), c.table.high, float32(len(c.body.Objects)),
+		c.layers.shape(), c.own.shape(), c.bits.shape(), c.photo.shape(), c.arbors.shape()}
+	for _, r := range c.rows {
+		shape = append(shape, r.tall(), r.hintWidth())
+	}
+	return shape
 }
 
 func (c *column) stands(fields []desk.Field) bool {

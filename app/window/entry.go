@@ -1,6 +1,8 @@
 package window
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
@@ -92,4 +94,12 @@ func newChoice(changed func(string)) *choice {
 func (c *choice) FocusGained() {
 	c.Select.FocusGained()
 	c.came()
+}
+
+// set sets what may be chosen, what is, and what stands there when nothing is.
+func (c *choice) set(options []string, selected, empty string) {
+	if c.Selected != selected || c.PlaceHolder != empty || !slices.Equal(c.Options, options) {
+		c.Options, c.Selected, c.PlaceHolder = options, selected, empty
+		c.Refresh()
+	}
 }

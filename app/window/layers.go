@@ -69,7 +69,14 @@ func (l *layers) show() {
 	for i, of := range now {
 		l.rows[i].show(of)
 	}
-	l.Refresh()
+}
+
+// shape tells when the section has become taller or shorter.
+func (l *layers) shape() float32 {
+	if l.Hidden {
+		return 0
+	}
+	return 1 + float32(len(l.rows))*inputHeight + l.hint.tall(columnWidth)
 }
 
 func wheelsOf(now []desk.Layer) []desk.Choice {

@@ -31,9 +31,11 @@ func (p *pager) turn(by int) {
 }
 
 func (p *pager) show() {
-	p.Hidden = p.desk.Step() != desk.Paper
-	if p.Hidden {
-		p.Refresh()
+	was := p.Hidden
+	if p.Hidden = p.desk.Step() != desk.Paper; p.Hidden {
+		if !was {
+			p.Refresh()
+		}
 		return
 	}
 	count, page := p.desk.Pages()

@@ -33,7 +33,14 @@ func (p *photograph) show() {
 	for i, f := range fields {
 		p.rows[i].show(f)
 	}
-	p.Refresh()
+}
+
+// shape tells when the section has become taller or shorter.
+func (p *photograph) shape() float32 {
+	if p.Hidden {
+		return 0
+	}
+	return 1 + together(p.rows)
 }
 
 func (p *photograph) rebuild(fields []desk.Field) {

@@ -95,13 +95,11 @@ func (r *row) show(f desk.Field) {
 
 func (r *row) showChoice(f desk.Field) {
 	labels, selected := labelsOf(f)
-	r.choice.PlaceHolder = f.Empty
-	if r.choice.PlaceHolder == "" {
-		r.choice.PlaceHolder = " "
+	empty := f.Empty
+	if empty == "" {
+		empty = " "
 	}
-	r.choice.Options = labels
-	r.choice.Selected = selected
-	r.choice.Refresh()
+	r.choice.set(labels, selected, empty)
 }
 
 // labelsOf returns how a field's choices are shown, and the one that stands there.
@@ -128,7 +126,9 @@ func (r *row) showEntry(f desk.Field) {
 	if f.Worked != "" {
 		text = f.Worked
 	}
-	r.entry.SetPlaceHolder(f.Empty)
+	if r.entry.PlaceHolder != f.Empty {
+		r.entry.SetPlaceHolder(f.Empty)
+	}
 	if r.entry.Text != text {
 		r.entry.SetText(text)
 	}
@@ -154,10 +154,22 @@ func (r *row) path() geometry.Quantity { return r.field.Path }
 // wide reports whether the line under the box needs the row's whole width.
 func (r *row) wide() bool { return r.field.Refusal != "" }
 
+// tall returns how tall the row is.
+func (r *row) tall() float32 { return rowLayout{r}.MinSize(nil).Height }
+
+// together returns how tall rows are together, without what is between them.
+func together(rows []*row) float32 {
+	high := float32(0)
+	for _, r := range rows {
+		high += r.tall()
+	}
+	return high
+}
+
 type rowLayout struct{ *row }
 
-func (l rowLayout) hintWidth() float32 {
-	if l.wide() {
+func (r *row) hintWidth() float32 {
+	if r.wide() {
 		return columnWidth
 	}
 	return inputWidth - 10

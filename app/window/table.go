@@ -2,8 +2,10 @@ package window
 
 import (
 	"image/color"
+	"reflect"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 
 	"tipline/app/window/desk"
 )
@@ -11,7 +13,8 @@ import (
 // table shows figures that a step tells, or what other choices would come to.
 type table struct {
 	*fyne.Container
-	high float32
+	shown []desk.Table
+	high  float32
 }
 
 const (
@@ -25,12 +28,28 @@ func newTable() *table {
 	return t
 }
 
+// show writes the tables. What is written already is kept.
 func (t *table) show(tables []desk.Table) {
-	t.high, t.Objects, t.Hidden = 0, nil, len(tables) == 0
+	if reflect.DeepEqual(tables, t.shown) {
+		return
+	}
+	old := t.Objects
+	t.shown, t.high, t.Objects, t.Hidden = tables, 0, nil, len(tables) == 0
 	for _, of := range tables {
 		t.add(of)
 	}
+	for i, o := range t.Objects {
+		if i < len(old) && same(o.(*canvas.Text), old[i].(*canvas.Text)) {
+			t.Objects[i] = old[i]
+		}
+	}
 	t.Refresh()
+}
+
+// same reports whether two lines of type look alike and stand at the same place.
+func same(a, b *canvas.Text) bool {
+	return a.Text == b.Text && a.Color == b.Color && a.TextStyle == b.TextStyle && a.TextSize == b.TextSize &&
+		a.Position() == b.Position() && a.Size() == b.Size()
 }
 
 // add writes one table under what is there.

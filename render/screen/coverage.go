@@ -29,12 +29,19 @@ const block = 8 // cells
 // begin readies the coverage for a shape on a picture of this size.
 func (c *coverage) begin(size image.Point) {
 	if c.width != size.X || c.height != size.Y {
-		*c = coverage{width: size.X, height: size.Y, words: size.X/(64*block) + 1}
-		c.stride = size.X + 2
-		c.cells = make([]float32, c.stride*size.Y)
-		c.touched = make([]uint64, c.words*size.Y)
+		c.width, c.height, c.stride, c.words = size.X, size.Y, size.X+2, size.X/(64*block)+1
+		c.cells, c.touched = roomFor(c.cells, c.stride*size.Y), roomFor(c.touched, c.words*size.Y)
 	}
 	c.top, c.bottom = c.height, 0
+}
+
+// roomFor returns as many noughts as wanted, in the memory there is if it will do,
+// which must be of noughts.
+func roomFor[T any](there []T, wanted int) []T {
+	if cap(there) < wanted {
+		return make([]T, wanted)
+	}
+	return there[:wanted]
 }
 
 func (c *coverage) moveTo(p Pixel) { c.start, c.at = p, p }

@@ -32,6 +32,8 @@ type Desk struct {
 	turn    float64
 	lit     geometry.Quantity
 	last    map[place]drawn
+	places  places
+	told    told
 	packet  packetDesk
 	draft   *job.Job // while a handle is dragged
 	refused refused

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"tipline/app/job"
+	"tipline/app/solve"
 	"tipline/geometry"
 )
 
@@ -161,17 +162,36 @@ func pointFields(t *job.Teeth) []geometry.Quantity {
 		[]geometry.Quantity{"teeth.undercut", "teeth.floor", "teeth.floor_slope", "teeth.corner_radius", "teeth.front_relief"})
 }
 
+// places are the fields that the steps of a part show, for one state of the job.
+type places struct {
+	result *solve.Result
+	part   string
+	step   map[geometry.Quantity]Step
+}
+
 // StepOf returns the step on which a field of the present part is found, false
 // for a field that no step shows.
 func (d *Desk) StepOf(field geometry.Quantity) (Step, bool) {
 	bare, _, _ := strings.Cut(string(field), "[")
-	for _, s := range d.Steps() {
-		if slices.Contains(d.fieldsAt(s), geometry.Quantity(bare)) {
-			return s, true
-		}
+	if s, ok := d.placed()[geometry.Quantity(bare)]; ok {
+		return s, true
 	}
 	step, ok := stepNamed(bare)
 	return step, ok && slices.Contains(d.Steps(), step)
+}
+
+// placed returns on which step of the present part each field is shown, the first
+// of several.
+func (d *Desk) placed() map[geometry.Quantity]Step {
+	if p := &d.places; p.result != d.result || p.part != d.part {
+		*p = places{d.result, d.part, map[geometry.Quantity]Step{}}
+		for _, s := range slices.Backward(d.Steps()) {
+			for _, f := range d.fieldsAt(s) {
+				p.step[f] = s
+			}
+		}
+	}
+	return d.places.step
 }
 
 // stepNamed returns the step whose name begins a field's path.

@@ -17,8 +17,25 @@ type Table struct {
 	Across bool
 }
 
+// told are the tables of a place, and what they were made from.
+type told struct {
+	from  solve.Part
+	step  Step
+	units string
+	list  []Table
+}
+
 // Tables returns what the present step tells in figures.
 func (d *Desk) Tables() []Table {
+	now := told{from: d.of(d.part), step: d.at(), units: d.Job().Units}
+	if was := d.told; was.from != now.from || was.step != now.step || was.units != now.units {
+		now.list = d.tables()
+		d.told = now
+	}
+	return d.told.list
+}
+
+func (d *Desk) tables() []Table {
 	switch p := d.of(d.part).(type) {
 	case *solve.Wheel:
 		if d.at() == Crossing && p.Crossing != nil {
