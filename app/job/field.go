@@ -32,8 +32,8 @@ type Field struct {
 
 // The limits of any length and of any count of teeth.
 const (
-	minLength = 0.01
-	maxLength = 2000
+	minLength = geometry.LeastLength
+	maxLength = geometry.MostLength
 	minTeeth  = 3
 	maxTeeth  = 2000
 )

@@ -74,7 +74,7 @@ func (s Screws) check() error {
 		return geometry.Refused(ofThread, s.Thread.Major, "mount.thread-unknown")
 	case !(s.Circle >= geometry.LeastLength && s.Circle <= geometry.MostLength):
 		return geometry.Between(ofCircle, s.Circle, geometry.LeastLength, geometry.MostLength, "mount.circle-value")
-	case s.Start != nil && !(math.Abs(float64(*s.Start)) <= 1e6):
+	case s.Start != nil && !(math.Abs(float64(*s.Start)) <= mostAngle):
 		return geometry.Between(ofStart, float64(*s.Start), 0, float64(geometry.FullTurn), "mount.start-value")
 	}
 	return nil

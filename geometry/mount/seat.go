@@ -26,6 +26,13 @@ type Seat struct {
 	Holes     []Hole
 }
 
+// What is taken of a wheel: teeth far beyond any that is cut, and angles, in radians,
+// of which rounding leaves a millionth of a degree.
+const (
+	mostTeeth = 100_000
+	mostAngle = 1e6
+)
+
 func (s Seat) check() error {
 	for _, l := range []struct {
 		of          geometry.Quantity
@@ -38,8 +45,8 @@ func (s Seat) check() error {
 			return geometry.Between(l.of, l.value, l.from, geometry.MostLength, "mount.wheel-value")
 		}
 	}
-	if s.Teeth < 1 || s.Teeth > 100_000 {
-		return geometry.Between("teeth.count", float64(s.Teeth), 1, 100_000, "mount.wheel-value")
+	if s.Teeth < 1 || s.Teeth > mostTeeth {
+		return geometry.Between("teeth.count", float64(s.Teeth), 1, mostTeeth, "mount.wheel-value")
 	}
 	for _, h := range s.Holes {
 		if !(h.Diameter > 0 && h.Diameter <= geometry.MostLength && h.At.Norm() <= geometry.MostLength) {
@@ -47,7 +54,7 @@ func (s Seat) check() error {
 		}
 	}
 	for _, a := range s.Arms {
-		if !(math.Abs(float64(a)) <= 1e6) {
+		if !(math.Abs(float64(a)) <= mostAngle) {
 			return geometry.Between("crossing.arms", float64(a), 0, float64(geometry.FullTurn), "mount.wheel-value")
 		}
 	}
