@@ -1,0 +1,92 @@
+package template
+
+import (
+	"strconv"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tipline/geometry/dividing"
+	"tipline/geometry/tooth"
+	"tipline/render"
+)
+
+// dividedBy is a wheel of n teeth indexed on a head of that ratio.
+func dividedBy(t testing.TB, n, ratio int) Wheel {
+	teeth, err := tooth.Cycloidal{Count: n, Module: 0.8, Leaves: 8}.Wheel()
+	require.NoError(t, err)
+	w := Wheel{ID: "train", Name: "Train wheel", Teeth: &teeth}
+	a, err := dividing.Head{Ratio: ratio}.Divide(n, w.Teeth.TipRadius)
+	require.NoError(t, err)
+	w.Dividing = &a
+	return w
+}
+
+// boxes counts the boxes to tick of a card.
+func boxes(d *render.Drawing) int {
+	n := 0
+	for _, it := range d.Items {
+		if it.Quantity == "dividing" && it.Layer == render.LayerText && len(it.Outlines) == 1 {
+			n++
+		}
+	}
+	return n
+}
+
+// Every tooth has one box to tick, on the card itself or on those that follow it.
+func TestEveryToothHasItsBox(t *testing.T) {
+	for _, n := range []int{6, 30, 51, 72, 84, 100, 101, 127, 360, 1000} {
+		for _, ratio := range []int{40, 60} {
+			w := dividedBy(t, n, ratio)
+			d, err := DividingCard(w, metric)
+			require.NoError(t, err)
+			total := boxes(d)
+			cards := DividingTable(w, metric)
+			for _, more := range cards {
+				total += boxes(more)
+				require.GreaterOrEqual(t, more.Bounds().Min.Y, -cardDown-1, "%d teeth", n)
+				if n == 101 { // all are laid out alike
+					requireClear(t, more, "dividing table of %d", n)
+				}
+			}
+			require.Equal(t, n, total, "%d teeth, ratio %d", n, ratio)
+			require.GreaterOrEqual(t, d.Bounds().Min.Y, -cardDown-1, "%d teeth", n)
+			if ratio == 40 {
+				requireClear(t, d, "dividing card of %d", n)
+			}
+		}
+	}
+}
+
+// A count that no circle gives is told its two moves, which come to a turn of the work.
+func TestDividingCardTellsTwoMoves(t *testing.T) {
+	for _, row := range []struct{ n, ratio int }{{51, 40}, {127, 60}, {63, 40}, {97, 60}} {
+		w := dividedBy(t, row.n, row.ratio)
+		m := w.Dividing.Compound
+		if m == nil {
+			continue
+		}
+		d, err := DividingCard(w, metric)
+		require.NoError(t, err)
+		text := strings.Join(said(d), " ")
+		second, way := m.Second.Holes, " on."
+		if second < 0 {
+			second, way = -second, " back."
+		}
+		require.Contains(t, text, "In two moves: "+strconv.Itoa(m.Turns)+" turns and "+strconv.Itoa(m.First.Holes)+" holes of "+strconv.Itoa(m.First.Circle))
+		require.Contains(t, text, strconv.Itoa(second)+" holes of "+strconv.Itoa(m.Second.Circle)+way)
+		require.Equal(t, m.Backwards(), strings.Contains(text, "goes backwards"))
+		require.Equal(t, m.Every > 1, strings.Contains(text, "It leads "+strconv.Itoa(m.Every)+" teeth on"))
+		if m.Exact { // plain fractions: turns + a/A ± b/B = every·ratio/n
+			a, b := m.First.Circle, m.Second.Circle
+			require.Equal(t, m.Every*row.ratio*a*b, row.n*(m.Turns*a*b+m.First.Holes*b+m.Second.Holes*a), "%+v", *m)
+			require.Contains(t, text, "That is exact.")
+		}
+		view, err := DividingView(w, metric)
+		require.NoError(t, err)
+		require.Contains(t, strings.Join(said(view), " "), "of "+strconv.Itoa(m.Second.Circle))
+		requireClear(t, view, "dividing view of %d", row.n)
+	}
+	require.NotNil(t, dividedBy(t, 51, 40).Dividing.Compound)
+}
