@@ -25,7 +25,7 @@ func (g *gathering) member(sh Sheet) member {
 		name = g.style.Words.Say("sheet.together.copy", "name", name, "n", g.met[sh.Drawing], "m", all)
 	}
 	kind := sh.Block.Kind + ", " + scaleText(sh.Drawing.Scale)
-	m := member{sheet: sh}
+	m := member{sheet: sh, bounds: bounds}
 	m.write(name, heightSmall, true, width)
 	m.write(strings.TrimPrefix(kind, ", "), heightSmall, false, width)
 	m.write(figuresOf(sh.Block), heightLabel, false, width)
@@ -63,7 +63,7 @@ func figuresOf(t TitleBlock) string {
 
 // draw draws the template and its label in the middle of a box.
 func (m member) draw(b *template.Board, box geometry.Box) {
-	bounds := m.sheet.Drawing.Bounds()
+	bounds := m.bounds
 	top := box.Centre().Y + m.size.Y/2
 	at := geometry.Point{X: box.Centre().X - bounds.Centre().X, Y: top - bounds.Max.Y}
 	b.Drawing.Add(m.sheet.Drawing.Placed(at, 1, 0).Items...)

@@ -166,11 +166,10 @@ func (l layout) drawLegend(b *template.Board, marks []template.Mark) {
 	}
 }
 
-// stand returns how far a drawing is moved to stand on the free area: in its
-// middle, or, without a scale, as cards are, at its top left.
-func (l layout) stand(d *render.Drawing) geometry.Point {
-	bounds := d.Bounds()
-	if d.Scale > 0 {
+// stand returns how far a drawing with those bounds is moved to stand on the free
+// area: in its middle, or, without a scale, as cards are, at its top left.
+func (l layout) stand(scale float64, bounds geometry.Box) geometry.Point {
+	if scale > 0 {
 		return l.free.Centre().Sub(bounds.Centre())
 	}
 	down := min(space, (l.free.Height()-bounds.Height())/2)

@@ -12,7 +12,8 @@ type single struct {
 	lying  lying
 	layout layout
 	tiles  []tile
-	size   float64 // of a card that is reduced to fit, 1 for all else
+	bounds geometry.Box // of the drawing as it is laid
+	size   float64      // of a card that is reduced to fit, 1 for all else
 }
 
 // lying is a sheet of paper as it lies, and how it is stretched.
@@ -53,8 +54,9 @@ func (o Options) plan(sh Sheet, paper Paper, s template.Style) (single, error) {
 	sh.Block = o.filled(sh.Block, sh.Drawing.Scale, s)
 	var best single
 	reason := "paper.size"
+	bounds := sh.Drawing.Bounds()
 	for _, way := range o.ways(paper) {
-		p := planOn(way, sh, s)
+		p := planOn(way, sh, bounds, s)
 		switch {
 		case p.layout.tooSmall():
 			continue
@@ -69,15 +71,16 @@ func (o Options) plan(sh Sheet, paper Paper, s template.Style) (single, error) {
 	}
 	if best.size < 1 {
 		best.sheet.Drawing = reduced(sh.Drawing, best.size)
+		best.bounds = geometry.Box{Min: bounds.Min.Times(best.size), Max: bounds.Max.Times(best.size)}
 	}
 	return best, nil
 }
 
-// planOn plans a sheet on paper that lies so.
-func planOn(way lying, sh Sheet, s template.Style) single {
-	p := single{sheet: sh, lying: way, size: 1}
+// planOn plans a sheet whose drawing has those bounds on paper that lies so.
+func planOn(way lying, sh Sheet, bounds geometry.Box, s template.Style) single {
+	p := single{sheet: sh, lying: way, size: 1, bounds: bounds}
 	p.layout = plan(holds(way.paper, way.against), sh.Drawing, sh.Block, s)
-	bounds, free := sh.Drawing.Bounds(), p.layout.free
+	free := p.layout.free
 	if sh.Drawing.Scale <= 0 {
 		p.size = min(1, free.Width()/bounds.Width(), free.Height()/bounds.Height())
 		bounds = geometry.Box{}
@@ -122,7 +125,7 @@ func (p single) page(i int, number string, s template.Style) render.Page {
 	}
 	p.layout.furnish(b, p.sheet.Drawing, block)
 	if len(p.tiles) == 1 {
-		at := p.layout.stand(p.sheet.Drawing)
+		at := p.layout.stand(p.sheet.Drawing.Scale, p.bounds)
 		b.Drawing.Add(p.sheet.Drawing.Placed(at, 1, 0).Items...)
 		return p.lying.page(b.Drawing)
 	}

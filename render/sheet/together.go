@@ -37,9 +37,10 @@ type shared struct {
 
 // member is a template on a shared sheet with the label below it.
 type member struct {
-	sheet Sheet
-	label []render.Text // from the top, places still to be given
-	size  geometry.Point
+	sheet  Sheet
+	bounds geometry.Box  // of its drawing
+	label  []render.Text // from the top, places still to be given
+	size   geometry.Point
 }
 
 // take returns the shared sheet that a template opens; nil where it found room on
