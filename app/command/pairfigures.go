@@ -21,7 +21,6 @@ type PairFigures struct {
 	BacklashAngle   float64 `json:"backlash_deg"`
 	VelocityError   float64 `json:"velocity_error_share"`
 	Contact         float64 `json:"contact_ratio"`
-	Action          float64 `json:"action_pitches"`
 	Approach        float64 `json:"approach_deg"`
 	Recess          float64 `json:"recess_deg"`
 	WheelClearance  float64 `json:"wheel_tip_clearance_mm"`
@@ -36,7 +35,7 @@ func pairFigures(p *solve.Pair) (PairFigures, bool) {
 	return PairFigures{
 		ID: p.ID(), Wheel: p.Part.Wheel, Pinion: p.Part.Pinion, Ratio: t.Mean,
 		Centres: t.Centres, PitchCentres: p.Nominal, Backlash: t.PitchPlay, BacklashAngle: t.Backlash.Degrees(),
-		VelocityError: t.WorstError, Contact: t.Contact, Action: t.Action,
+		VelocityError: t.WorstError, Contact: t.Contact,
 		Approach: t.Approach.Degrees(), Recess: t.Recess.Degrees(),
 		WheelClearance: t.DriverClearance, PinionClearance: t.FollowerClearance,
 	}, true

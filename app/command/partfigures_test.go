@@ -21,7 +21,7 @@ func TestNamesOfThePartsFigures(t *testing.T) {
 	}, p.part(t, "pinions", "third-pinion").names())
 	require.ElementsMatch(t, []string{
 		"id", "wheel", "pinion", "ratio", "centre_distance_mm", "pitch_centre_distance_mm", "backlash_mm", "backlash_deg",
-		"velocity_error_share", "contact_ratio", "action_pitches", "approach_deg", "recess_deg",
+		"velocity_error_share", "contact_ratio", "approach_deg", "recess_deg",
 		"wheel_tip_clearance_mm", "pinion_tip_clearance_mm",
 	}, p.part(t, "pairs", "great-centre").names())
 	require.ElementsMatch(t, []string{

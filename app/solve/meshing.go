@@ -113,8 +113,8 @@ func (p *Pair) meshFindings(r *reader) {
 	default:
 		r.find(Note, "pinion", "pair.after")
 	}
-	if t.Action < 1 {
-		r.find(Caution, "centres", "pair.lets-go", number("action", t.Action, Plain))
+	if t.Contact < 1 {
+		r.find(Caution, "centres", "pair.lets-go", number("action", t.Contact, Plain))
 	}
 }
 
