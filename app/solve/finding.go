@@ -63,6 +63,7 @@ type Kind int
 const (
 	Text       Kind = iota
 	Length          // mm
+	FineLength      // mm, a decimal finer
 	Angle           // radians
 	Degrees         // a direction in degrees, whole, 0 to 359
 	Count           // a whole number
@@ -93,6 +94,8 @@ func (p Place) In(u measure.Units) string {
 	switch p.Kind {
 	case Length:
 		return u.Length(p.bounded(u))
+	case FineLength:
+		return u.Fine(p.Value)
 	case Angle:
 		return u.Angle(geometry.Angle(p.Value))
 	case Degrees:

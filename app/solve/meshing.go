@@ -76,7 +76,7 @@ func (p *Pair) checkTrundles(r *reader, w *Wheel, l *Pinion) {
 		r.find(Caution, "wheel", "pair.trundles-meet-leaves", names...)
 	case l.Lantern != nil && math.Abs(l.Lantern.TrundleDiameter-w.Trundle) > sameSize:
 		r.find(Caution, "wheel", "pair.other-trundles", append(names,
-			number("made", w.Trundle, Length), number("has", l.Lantern.TrundleDiameter, Length))...)
+			number("made", w.Trundle, FineLength), number("has", l.Lantern.TrundleDiameter, FineLength))...)
 	}
 }
 

@@ -50,6 +50,27 @@ func TestLanternPairMeshes(t *testing.T) {
 	require.Less(t, p.Turn.WorstError, 0.01, "the flank is the trundle's own path")
 }
 
+// Where the theory says that a trundle is taken hold of, and where teeth are found to
+// meet, are told as the two places that they are: of its middle, and of the contact.
+func TestLanternFindingsTellPlacesApart(t *testing.T) {
+	r := solve.Solve(context.Background(), jobOf(t, lanternPair))
+	require.Contains(t, sentence(t, r, "w", "teeth.lantern-contact"), "the trundle's middle stands")
+	require.Contains(t, sentence(t, r, "w", "teeth.lantern-contact"), "Trundles 0.735 mm thick", "1.05 · 0.7 mm")
+	require.Contains(t, sentence(t, r, "p", "pinion.drill"), "Trundles 0.735 mm thick")
+	require.Contains(t, sentence(t, r, "pair", "pair.approach"), "Teeth meet")
+}
+
+// sentence returns what is said of a part under a code.
+func sentence(t *testing.T, r *solve.Result, part, code string) string {
+	for _, f := range r.Findings {
+		if f.Part == part && f.Code == code {
+			return f.Sentence(english, solve.Units(r.Job))
+		}
+	}
+	require.Fail(t, "not said", "%s of %s", code, part)
+	return ""
+}
+
 // What the solver looks at is enough: twenty times the places of a pitch find an
 // error of speed at most a hundredth greater.
 func TestPlacesOfAPitchAreEnough(t *testing.T) {

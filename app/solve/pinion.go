@@ -93,8 +93,8 @@ func (p *Pinion) shroudFindings(r *reader) {
 	} else if off < -sameTrundle {
 		code = "pinion.drill-small"
 	}
-	r.find(Note, "trundle", code, number("trundle", l.TrundleDiameter, Length), text("drill", l.Drill.Name),
-		number("size", l.Drill.MM, Length))
+	r.find(Note, "trundle", code, number("trundle", l.TrundleDiameter, FineLength), text("drill", l.Drill.Name),
+		number("size", l.Drill.MM, FineLength))
 	r.find(Note, "leaves", "pinion.shroud", number("count", float64(len(l.Holes)), Count),
 		number("circle", 2*l.PitchRadius, Length), number("step", l.Step, Length), number("shroud", l.Shroud, Length))
 	if l.Between < l.TrundleDiameter/2 {

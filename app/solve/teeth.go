@@ -71,7 +71,7 @@ func (w *Wheel) solveDriver(r *reader, t *job.Teeth) {
 		return
 	}
 	w.Teeth, w.Leaves, w.Trundle = &driving.Wheel, c.Leaves, d.TrundleDiameter()
-	r.find(Note, "teeth.trundle", "teeth.lantern-contact", number("trundle", d.TrundleDiameter(), Length),
+	r.find(Note, "teeth.trundle", "teeth.lantern-contact", number("trundle", d.TrundleDiameter(), FineLength),
 		number("contact", driving.Contact, Plain), number("begins", float64(driving.Begins), Angle))
 	w.solveSpaceForm(r, w.Part.Cutter, d.SpaceForm)
 }
