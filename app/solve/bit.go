@@ -13,6 +13,9 @@ import (
 // what a good grinder's slide can be set to (common practice, no source).
 const strays = 0.02
 
+// told is the least difference in mm that a sentence can tell: half of 1 µm.
+const told = 0.5e-3
+
 // solveBit works out what the bit cuts as it was measured.
 func (t *Tooling) solveBit(r *reader, b *job.Bit) {
 	if b == nil || len(b.Chain) == 0 {
@@ -62,6 +65,11 @@ func (r *reader) corners(chain []*job.Corner) []cutter.Corner {
 // nearest.
 func (t *Tooling) deviationFindings(r *reader) {
 	g := t.Ground
+	root := number("root", 2*g.Cut.RootRadius, FineLength)
+	if math.Abs(g.Worst.Off) < told {
+		r.find(Note, "cutter.bit.chain[0].x", "bit.right", root)
+		return
+	}
 	severity, code := Note, "bit.leaves-metal"
 	if math.Abs(g.Worst.Off) > strays {
 		severity = Caution
@@ -70,10 +78,10 @@ func (t *Tooling) deviationFindings(r *reader) {
 		code = "bit.takes-metal"
 	}
 	r.find(severity, "cutter.bit.chain[0].x", code, micrometres("off", g.Worst.Off),
-		number("x", g.Worst.At.X, Length), number("y", g.Worst.At.Y, Length), number("root", 2*g.Cut.RootRadius, Length))
-	if g.Best != g.Cut.Infeed {
-		r.find(Note, "cutter.bit.chain[0].x", "bit.nearest", number("infeed", g.Best, Length),
-			number("set", g.Cut.Infeed, Length), micrometres("off", g.BestDeviation.Off))
+		number("x", g.Worst.At.X, Length), number("y", g.Worst.At.Y, Length), root)
+	if math.Abs(g.Best-g.Cut.Infeed) >= told {
+		r.find(Note, "cutter.bit.chain[0].x", "bit.nearest", number("infeed", g.Best, FineLength),
+			number("set", g.Cut.Infeed, FineLength), micrometres("off", g.BestDeviation.Off))
 	}
 }
 
@@ -87,7 +95,7 @@ func (w *Wheel) bitLandFinding(r *reader) {
 	if land := w.Ground.Cut.Land; land < 0 {
 		r.find(Caution, "cutter.bit.chain[0].x", "bit.shortens", micrometres("short", land))
 	} else {
-		r.find(Note, "cutter.bit.chain[0].x", "bit.land", number("land", land, Length), number("best", max(w.Ground.BestLand, 0), Length))
+		r.find(Note, "cutter.bit.chain[0].x", "bit.land", number("land", land, FineLength), number("best", max(w.Ground.BestLand, 0), FineLength))
 	}
 }
 

@@ -129,6 +129,20 @@ func TestBitAsItShouldBe(t *testing.T) {
 	}
 }
 
+// A bit within what a sentence can tell is said to be right, and no other infeed is
+// named; settings are told as finely as they are set.
+func TestBitIsToldAsFinelyAsItIsSet(t *testing.T) {
+	square := []cutter.Corner{{X: 0, Y: 5}, {X: 0, Y: 0}, {X: 0.4, Y: 0}, {X: 5, Y: 5}}
+	j := sample(t)
+	r := solve.Solve(context.Background(), typedBit(t, j, "escape", square))
+	require.Regexp(t, `^Fed \d\.\d{3} mm instead of \d\.\d{3} mm, `, sentence(t, r, "escape", "bit.nearest"))
+	require.Regexp(t, `a land of \d\.\d{3} mm; .*, \d\.\d{3} mm\.$`, sentence(t, r, "escape", "bit.land"))
+	form := r.Wheel("great").Cut.Form.Corners()
+	r = solve.Solve(context.Background(), typedBit(t, j, "great", form))
+	require.Contains(t, sentence(t, r, "great", "bit.right"), "to within 1 µm")
+	require.NotContains(t, codes(r.Wheel("great").Findings), "bit.nearest")
+}
+
 // worst returns the gravest severity among findings whose code begins so.
 func worst(t *testing.T, fs []solve.Finding, begins string) solve.Severity {
 	var some []solve.Finding
