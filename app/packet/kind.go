@@ -260,7 +260,8 @@ func (k Kind) more(p solve.Part, block sheet.TitleBlock, s template.Style) ([]sh
 			if err != nil {
 				return nil, err
 			}
-			block.Notes, cards = template.Notes{Caution: block.Notes.Caution}, []*render.Drawing{card}
+			cards = []*render.Drawing{card}
+			block.Kind, block.Notes = s.Words.Say("template.kind.drilling-card"), template.Notes{Caution: block.Notes.Caution}
 		}
 	case *solve.Stack:
 		if len(p.Stacked.Mounting.Places) == 0 {
@@ -271,7 +272,8 @@ func (k Kind) more(p solve.Part, block sheet.TitleBlock, s template.Style) ([]sh
 		if err != nil {
 			return nil, err
 		}
-		block.Notes, cards = template.Notes{Caution: block.Notes.Caution}, []*render.Drawing{card}
+		cards = []*render.Drawing{card}
+		block.Kind, block.Notes = s.Words.Say("template.kind.drilling-card"), template.Notes{Caution: block.Notes.Caution}
 	}
 	var sheets []sheet.Sheet
 	for _, d := range cards {

@@ -35,7 +35,11 @@ func Scribing(w Wheel, s Style) (*render.Drawing, error) {
 	for i, step := range steps {
 		c.scribeStep(i+2, step)
 	}
-	c.scribeStep(len(steps)+2, scribeStep{title: c.Say("cards.scribing.check"), how: c.Say("cards.scribing.check.how")})
+	check := c.Say("cards.scribing.check.how")
+	if onTheirTips(w.Crossing) {
+		check = c.Say("cards.scribing.check.tips")
+	}
+	c.scribeStep(len(steps)+2, scribeStep{title: c.Say("cards.scribing.check"), how: check})
 	c.armTable(w, c.scribingViews(w, s, steps)-8)
 	return c.Drawing, nil
 }

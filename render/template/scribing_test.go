@@ -445,6 +445,24 @@ func TestScribingCardsLettersAreDrawnAndClear(t *testing.T) {
 	}
 }
 
+func TestScribingCardsStandClear(t *testing.T) {
+	for _, arms := range []int{3, 4, 5, 6, 8, 12} {
+		for _, style := range []crossing.Style{crossing.Straight, crossing.Swept, crossing.Waisted} {
+			for unit, s := range map[string]Style{"mm": metric, "in": inches} {
+				spec := scribedSpec(arms, style)
+				spec.Sweep, spec.Waist = geometry.Degrees(12), 1.3
+				w, ok := laid(t, 101, spec)
+				require.True(t, ok)
+				d, err := Scribing(w, s)
+				require.NoError(t, err)
+				requireClear(t, d, "scribing card of %d %s arms in %s", arms, style, unit)
+				require.LessOrEqual(t, d.Bounds().Width(), cardWidth+1)
+				require.NotContains(t, strings.Join(append(said(d), d.Title, d.Description), " "), "‹")
+			}
+		}
+	}
+}
+
 func TestNothingToScribe(t *testing.T) {
 	w := trainWheel(t, 60, 5)
 	w.Crossing = nil

@@ -36,7 +36,7 @@ func StockCards(title string, groups []StockGroup, s Style) []*render.Drawing {
 		for _, r := range g.Rows {
 			c.stock(r)
 		}
-		c.y -= 2.5
+		c.y -= 4
 	}
 	if len(c.full) == 0 && len(c.Drawing.Items) == 0 {
 		c.text(0, c.y-3, 3, render.Black, false, "", c.Say("stock.nothing"))
