@@ -127,17 +127,36 @@ func (w *Wheel) crossingFindings(r *reader) {
 	if l == nil {
 		if w.Uncrossed != nil {
 			r.notes(w.Uncrossed.Notes)
+			r.balanceFinding("additions[0].radius", w.Uncrossed)
 		}
 		return
 	}
 	r.notes(l.Notes)
 	if w.Teeth.Count%l.Spec.Arms != 0 {
 		w.dividesFinding(r)
+		r.balanceFinding("crossing.placing", l)
+	} else {
+		r.balanceFinding("additions[0].radius", l)
 	}
 	r.find(Note, "crossing.arms", "crossing.figures",
 		number("removed", l.RemovedShare, Percent), number("mass", l.Mass, Plain),
 		number("inertia", l.Inertia, Count), number("windup", l.WindUp, Plain))
 	w.armsFinding(r)
+}
+
+// slight is the unbalance, in g·mm, that is not worth a hole: it would be written as
+// nothing.
+const slight = 0.005
+
+// balanceFinding says how heavy one side is, on the field that makes it so, and
+// which hole would balance it.
+func (r *reader) balanceFinding(field geometry.Quantity, l *crossing.Layout) {
+	if l.Balance == nil || l.Unbalance < slight {
+		return
+	}
+	r.find(Note, field, "crossing.balance-hole", number("unbalance", l.Unbalance, Plain),
+		number("heavy", l.Heavy.Degrees(), Degrees), number("diameter", l.Balance.Diameter, Length),
+		number("radius", l.Balance.Radius, Length))
 }
 
 // notes keeps what geometry notes of a thing that can be made.
