@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"strings"
 
 	"tipline/geometry"
@@ -12,50 +13,64 @@ import (
 const (
 	labelBelow = 3.0  // from the drawing to the label
 	labelLeast = 44.0 // width it may have, however small the drawing
+
+	labelFigures = 3 // at most
 )
 
-// member returns a template with its label: what it is of, which copy, what kind in
-// which scale, and the figures that its own title block would hold.
+// member returns a template with what it is called: its part, and which copy.
 func (g *gathering) member(sh Sheet) member {
 	g.met[sh.Drawing]++
-	bounds := sh.Drawing.Bounds()
-	width := max(bounds.Width(), labelLeast)
 	name := partOf(sh)
 	if all := g.copies[sh.Drawing]; all > 1 {
 		name = g.style.Words.Say("sheet.together.copy", "name", name, "n", g.met[sh.Drawing], "m", all)
 	}
-	kind := sh.Block.Kind + ", " + scaleText(sh.Drawing.Scale)
-	m := member{sheet: sh, bounds: bounds}
-	m.write(name, heightSmall, true, width)
-	m.write(strings.TrimPrefix(kind, ", "), heightSmall, false, width)
-	m.write(figuresOf(sh.Block), heightLabel, false, width)
-	m.size = geometry.Point{X: bounds.Width(), Y: bounds.Height() + labelBelow}
+	return member{sheet: sh, name: name, bounds: sh.Drawing.Bounds()}
+}
+
+// labelled returns the template with its label: its name, what kind in which scale,
+// figures of its own title block, and what its lines mean where the
+// sheet's legend, common to all, does not say it.
+func (m member) labelled(common []template.Mark) member {
+	width := max(m.bounds.Width(), labelLeast)
+	kind := m.sheet.Block.Kind + ", " + scaleText(m.sheet.Drawing.Scale)
+	m.label = nil
+	m.write(m.name, true, render.Black, width)
+	m.write(strings.TrimPrefix(kind, ", "), false, render.Black, width)
+	m.write(m.figures(common), false, render.Grey, width)
+	m.size = geometry.Point{X: m.bounds.Width(), Y: m.bounds.Height() + labelBelow + lineOfFoot*float64(len(m.label))}
 	for _, t := range m.label {
-		m.size.X = max(m.size.X, t.Width())
-		m.size.Y += lineOf(t)
+		m.size.X = max(m.size.X, t.text.Width())
 	}
 	return m
 }
 
-// lineOf returns how much height a line of the label takes (ISO 3098: base lines
-// 1.5 h apart).
-func lineOf(t render.Text) float64 { return 1.5 * t.Height }
+// labelLine is a line of a label, its place still to be given.
+type labelLine struct {
+	text render.Text
+	ink  render.Ink
+}
 
-func (m *member) write(text string, height float64, bold bool, width float64) {
+func (m *member) write(text string, bold bool, ink render.Ink, width float64) {
 	if text == "" {
 		return
 	}
-	for _, line := range template.Wrap(text, height, width, bold) {
-		m.label = append(m.label, render.Text{String: line, Height: height, Bold: bold, Align: render.Middle})
+	for _, line := range template.Wrap(text, heightSmall, width, bold) {
+		m.label = append(m.label, labelLine{render.Text{String: line, Height: heightSmall, Bold: bold, Align: render.Middle}, ink})
 	}
 }
 
-// figuresOf writes the figures of a title block in a row.
-func figuresOf(t TitleBlock) string {
+// figures writes the first figures of the template's own title block, which tell it
+// from others, and its own lines' meaning, in a row.
+func (m member) figures(common []template.Mark) string {
 	var all []string
-	for _, f := range t.Notes.Figures {
-		if f.Value != "" {
+	for _, f := range m.sheet.Block.Notes.Figures {
+		if f.Value != "" && len(all) < labelFigures {
 			all = append(all, f.Label+" "+f.Value)
+		}
+	}
+	for _, mark := range m.sheet.Block.Notes.Legend {
+		if !slices.Contains(common, mark) {
+			all = append(all, mark.Text)
 		}
 	}
 	return strings.Join(all, " · ")
@@ -63,18 +78,14 @@ func figuresOf(t TitleBlock) string {
 
 // draw draws the template and its label in the middle of a box.
 func (m member) draw(b *template.Board, box geometry.Box) {
-	bounds := m.bounds
 	top := box.Centre().Y + m.size.Y/2
-	at := geometry.Point{X: box.Centre().X - bounds.Centre().X, Y: top - bounds.Max.Y}
+	at := geometry.Point{X: box.Centre().X - m.bounds.Centre().X, Y: top - m.bounds.Max.Y}
 	b.Drawing.Add(m.sheet.Drawing.Placed(at, 1, 0).Items...)
-	y := top - bounds.Height() - labelBelow
-	for _, t := range m.label {
-		y -= lineOf(t)
-		t.At = geometry.Point{X: box.Centre().X, Y: y + (lineOf(t)-t.Height)/2}
-		ink := render.Black
-		if t.Height < heightSmall {
-			ink = render.Grey
-		}
-		b.Write(template.Stroke{Layer: render.LayerSheet, Ink: ink}, t)
+	y := top - m.bounds.Height() - labelBelow
+	for _, line := range m.label {
+		y -= lineOfFoot
+		t := line.text
+		t.At = geometry.Point{X: box.Centre().X, Y: y + (lineOfFoot-t.Height)/2}
+		b.Write(template.Stroke{Layer: render.LayerSheet, Ink: line.ink}, t)
 	}
 }

@@ -38,8 +38,9 @@ type shared struct {
 // member is a template on a shared sheet with the label below it.
 type member struct {
 	sheet  Sheet
-	bounds geometry.Box  // of its drawing
-	label  []render.Text // from the top, places still to be given
+	name   string
+	bounds geometry.Box // of its drawing
+	label  []labelLine  // from the top
 	size   geometry.Point
 }
 
@@ -72,8 +73,14 @@ func (s *shared) admits(sh Sheet) bool {
 // with adds a template to the sheet, if there is room for it, the paper upright or
 // else on its side.
 func (s *shared) with(m member, g *gathering) bool {
-	next := shared{members: append(slices.Clip(s.members), m), alone: s.alone}
+	next := shared{members: append(slices.Clone(s.members), m), alone: s.alone}
 	next.describe(g)
+	same := slices.Equal(next.block.Notes.Legend, s.block.Notes.Legend)
+	for i, m := range next.members {
+		if m.label == nil || !same {
+			next.members[i] = m.labelled(next.block.Notes.Legend)
+		}
+	}
 	sizes := next.sizes()
 	for _, way := range g.options.ways(g.paper) {
 		next.lying = way
@@ -106,7 +113,7 @@ func (s *shared) describe(g *gathering) {
 	s.header = &render.Drawing{Title: say("sheet.together"), Scale: first.Drawing.Scale}
 	s.block = first.Block
 	s.block.Part, s.block.Material = say("sheet.together.count", "n", len(s.members)), ""
-	s.block.Notes = template.Notes{}
+	s.block.Notes = template.Notes{Legend: s.common()}
 	var lines, cautions []string
 	times := map[*render.Drawing]int{}
 	for _, m := range s.members {
@@ -115,9 +122,6 @@ func (s *shared) describe(g *gathering) {
 	for _, m := range s.members {
 		lines = appendNew(lines, m.sheet.Drawing.Description)
 		cautions = appendNew(cautions, m.sheet.Block.Notes.Caution)
-		for _, mark := range m.sheet.Block.Notes.Legend {
-			s.block.Notes.Legend = appendNew(s.block.Notes.Legend, mark)
-		}
 		if m.sheet.Block.Kind != first.Block.Kind {
 			s.block.Kind = say("sheet.together.kinds")
 		}
@@ -129,6 +133,17 @@ func (s *shared) describe(g *gathering) {
 	s.header.Description = strings.Join(append(lines, say("sheet.together.cut")), "\n")
 	s.block.Notes.Caution = strings.Join(cautions, " ")
 	s.block = g.options.filled(s.block, first.Drawing.Scale, g.style)
+}
+
+// common returns the marks that mean the same on every template of the sheet.
+func (s *shared) common() []template.Mark {
+	marks := slices.Clone(s.members[0].sheet.Block.Notes.Legend)
+	for _, m := range s.members[1:] {
+		marks = slices.DeleteFunc(marks, func(mark template.Mark) bool {
+			return !slices.Contains(m.sheet.Block.Notes.Legend, mark)
+		})
+	}
+	return marks
 }
 
 // listed returns what the title block says of n copies of a template.
