@@ -113,9 +113,27 @@ func (p *Pair) meshFindings(r *reader) {
 	default:
 		r.find(Note, "pinion", "pair.after")
 	}
+	p.roughFinding(r)
 	if t.Contact < 1 {
 		r.find(Caution, "centres", "pair.lets-go", number("action", t.Contact, Plain))
 	}
+}
+
+// rough is the share by which the speed may stray from even before the teeth are felt
+// to grate (common practice, no source).
+const rough = 0.2
+
+// roughFinding says when a pair runs roughly, and what would do.
+func (p *Pair) roughFinding(r *reader) {
+	if p.Turn.WorstError <= rough {
+		return
+	}
+	code := "pair.rough"
+	if math.Abs(p.Turn.Centres-p.Nominal) > sameSize {
+		code = "pair.rough-off-centres"
+	}
+	r.find(Caution, "centres", code, number("error", p.Turn.WorstError, Percent), number("most", rough, Percent),
+		number("nominal", p.Nominal, Length))
 }
 
 // leastApproach is the least approach that is told: a hundredth of a degree, the

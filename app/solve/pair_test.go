@@ -98,6 +98,8 @@ func TestWhatIsWrongWithAPair(t *testing.T) {
 		{"wide", goingTrain, "m2", "centres", "36.5 mm", solve.Note, "centres", "pair.centres-wide"},
 		{"deep", goingTrain, "m2", "centres", "36.3 mm", solve.Note, "centres", "pair.centres-deep"},
 		{"too few leaves", goingTrain, "p2", "leaves", "4", solve.Caution, "centres", "pair.lets-go"},
+		{"rough", goingTrain, "p2", "leaves", "4", solve.Caution, "centres", "pair.rough"},
+		{"rough for its centres", goingTrain, "m2", "centres", "37.3 mm", solve.Caution, "centres", "pair.rough-off-centres"},
 		{"jams", goingTrain, "m2", "centres", "35.9 mm", solve.Error, "centres", "depthing.driver-tips"},
 		{"apart", goingTrain, "m2", "centres", "50 mm", solve.Error, "centres", "depthing.centres"},
 		{"no length", goingTrain, "m2", "centres", "near", solve.Error, "centres", "measure.not-a-value"},
