@@ -463,6 +463,23 @@ func TestScribingCardsStandClear(t *testing.T) {
 	}
 }
 
+// Windows with sharp corners have none to scribe.
+func TestSharpWindowsAreScribed(t *testing.T) {
+	spec := scribedSpec(6, crossing.Straight)
+	spec.FilletAtRim, spec.FilletAtHub, spec.Allowance, spec.StartHole = 0, 0, 0, 0
+	w, ok := laid(t, 84, spec)
+	require.True(t, ok)
+	d, err := Scribing(w, metric)
+	require.NoError(t, err)
+	steps, arms := readCard(t, d)
+	var titles []string
+	for _, s := range steps {
+		titles = append(titles, s.title)
+	}
+	require.Equal(t, []string{"Tip lines", "Circles about the wheel's centre", "Both sides of every arm", "Check"}, titles)
+	require.Len(t, arms, 6)
+}
+
 func TestNothingToScribe(t *testing.T) {
 	w := trainWheel(t, 60, 5)
 	w.Crossing = nil

@@ -28,52 +28,50 @@ func scribed(lay *crossing.Layout, j int) scribedWindow {
 	win := lay.Windows[j]
 	s := scribedWindow{window: win}
 	s.after.arm, s.before.arm = lay.Arms[j], lay.Arms[(j+1)%len(lay.Arms)]
-	atHub := hubArcs(win.Outline)
-	s.apex = len(atHub) == 1 && !hasPiece(win.Outline, "crossing.hub")
-	inward := true
+	var last int
+	last, s.apex = lastInward(win.Outline)
 	for i := range win.Outline.Len() {
 		piece, half := win.Outline.Segment(i), &s.before
-		if inward {
+		if i <= last {
 			half = &s.after
 		}
 		switch piece.Quantity {
 		case "crossing.rim", "crossing.outer_radius":
 			s.outer = piece
-		case "crossing.hub":
-			inward = false
 		case "crossing.fillet_at_rim":
 			half.atRim = piece
 		case "crossing.fillet_at_hub":
-			if half.atHub = piece; s.apex {
-				s.before.atHub = piece
-			}
-			inward = inward && !s.apex && (len(atHub) != 2 || i != atHub[0] || win.Outline.Segment(i+1).Quantity == "crossing.hub")
+			half.atHub = piece
 		case "crossing.arm_at_rim":
-			if half.side = piece; inward && win.Outline.Segment(i+1).Quantity == "crossing.arm_at_rim" {
-				inward = false
-			}
+			half.side = piece
 		}
+	}
+	if s.apex {
+		s.before.atHub = s.after.atHub
 	}
 	return s
 }
 
-// hubArcs returns which pieces round a window off at the hub.
-func hubArcs(o geometry.Outline) (at []int) {
+// lastInward returns the last piece of a window's outline on its way in: the hub's, or
+// where there is none what rounds it off there, or the first side. It reports whether
+// one arc ends the window at the hub.
+func lastInward(o geometry.Outline) (last int, apex bool) {
+	var rounded []int
+	side := -1
 	for i := range o.Len() {
-		if o.Segment(i).Quantity == "crossing.fillet_at_hub" {
-			at = append(at, i)
+		switch q := o.Segment(i).Quantity; {
+		case q == "crossing.hub":
+			return i, false
+		case q == "crossing.fillet_at_hub":
+			rounded = append(rounded, i)
+		case q == "crossing.arm_at_rim" && side < 0:
+			side = i
 		}
 	}
-	return at
-}
-
-func hasPiece(o geometry.Outline, q geometry.Quantity) bool {
-	for i := range o.Len() {
-		if o.Segment(i).Quantity == q {
-			return true
-		}
+	if len(rounded) > 0 {
+		return rounded[0], len(rounded) == 1
 	}
-	return false
+	return side, false
 }
 
 // fromArm returns a place as it lies from an arm: x clockwise of the arm's tip line,
