@@ -59,6 +59,8 @@ type Wheel struct {
 
 	spec   crossing.Spec // as asked, without the screws' holes
 	asked  asked         // its own mount
+	making making        // what its teeth are made from
+	made   []Finding     // of the making
 	worked []Finding     // all that does not hang on the holes of a stack
 }
 

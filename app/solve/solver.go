@@ -71,11 +71,14 @@ func (s *Solver) Solve(ctx context.Context, j *job.Job) *Result {
 }
 
 func (r *Result) wheels(ctx context.Context, known memory, next *memory, unit measure.Unit) bool {
-	stands := standings(r.Job.Stacks)
+	stands, before := standings(r.Job.Stacks), make(map[string]*Wheel, len(known.wheels))
+	for _, w := range known.wheels {
+		before[w.ID()] = w
+	}
 	var ok bool
 	r.Wheels, next.wheels, ok = each(ctx, r.Job.Wheels, known.wheels,
 		func(w *job.Wheel) wheelKey { return wheelKey{w, stands[w.ID]} },
-		func(w *job.Wheel) *Wheel { return solveWheel(w, unit, stands[w.ID]) })
+		func(w *job.Wheel) *Wheel { return solveWheel(w, unit, stands[w.ID], before[w.ID]) })
 	return ok
 }
 

@@ -1,6 +1,8 @@
 package solve
 
 import (
+	"slices"
+
 	"tipline/app/job"
 	"tipline/assets/tables"
 	"tipline/geometry/measure"
@@ -8,26 +10,53 @@ import (
 
 // solveWheel works one wheel out, step by step in the order of the work. A step
 // that fails leaves the steps that do not need it standing. One that belongs to a
-// stack is left without its holes: the stack drills it.
-func solveWheel(part *job.Wheel, unit measure.Unit, stands standing) *Wheel {
+// stack is left without its holes: the stack drills it. Before is the wheel as it
+// was, nil where it is new: teeth that are made as they were are taken from it.
+func solveWheel(part *job.Wheel, unit measure.Unit, stands standing, before *Wheel) *Wheel {
 	r := &reader{part: part.ID, unit: unit}
 	w := &Wheel{Part: part}
 	w.solveBlank(r)
-	w.solveTeeth(r)
+	w.making = making{part.Teeth, part.Cutter, part.Dividing, w.Hand, w.Material.Name}
+	if before != nil && before.making == w.making {
+		w.makeAs(r, before)
+	} else {
+		w.make(r)
+	}
 	w.checkBore(r)
-	w.solveCutter(r, part.Cutter, w.Material.Name)
+	w.solveCrossing(r)
+	w.solveMount(r, stands)
+	w.worked = slices.Clone(r.findings)
+	w.say(r)
+	return w
+}
+
+// making is all that a wheel's teeth, their cutter and their dividing hang on.
+type making struct {
+	teeth          *job.Teeth
+	cutter         *job.Cutter
+	dividing       *job.Dividing
+	hand, material string
+}
+
+// make works out the teeth, and how they are cut and divided.
+func (w *Wheel) make(r *reader) {
+	mark := len(r.findings)
+	w.solveTeeth(r)
+	w.solveCutter(r, w.Part.Cutter, w.Material.Name)
 	if w.Cut != nil && w.Pointed() {
 		w.depthFinding(r)
 		w.bitLandFinding(r)
 	}
 	if w.Teeth != nil {
-		w.solveDividing(r, part.Dividing, w.Teeth.Count, w.Teeth.TipRadius)
+		w.solveDividing(r, w.Part.Dividing, w.Teeth.Count, w.Teeth.TipRadius)
 	}
-	w.solveCrossing(r)
-	w.solveMount(r, stands)
-	w.worked = r.findings
-	w.say(r)
-	return w
+	w.made = slices.Clone(r.findings[mark:])
+}
+
+// makeAs takes the teeth, and how they are cut and divided, from another wheel.
+func (w *Wheel) makeAs(r *reader, other *Wheel) {
+	w.Teeth, w.Leaves, w.Trundle, w.Tooling, w.made = other.Teeth, other.Leaves, other.Trundle, other.Tooling, other.made
+	r.findings = append(r.findings, w.made...)
 }
 
 // say puts together what there is to say of the wheel.
