@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/internal/seek"
 )
 
 // leastFormed returns the least clearance, measured square to the edge, that a
@@ -31,8 +32,8 @@ func (c Cut) leastFormed(clearance geometry.Angle) (least geometry.Angle, at geo
 	return least, at
 }
 
-// clearanceSteps halves the range of clearances to 1/1000 degree.
-const clearanceSteps = 15
+// clearanceNear is how near a clearance is told: finer than any table is set to.
+var clearanceNear = geometry.Degrees(1e-3)
 
 // ClearanceFor returns the least clearance, 1° to 30° and told to 1/1000°, at
 // which the heel of a bit of a thickness clears at a swing, ground edge by edge
@@ -47,15 +48,7 @@ func (c Cut) ClearanceFor(thickness, swing float64, formed bool) (geometry.Angle
 	case swing <= c.Infeed || !clears(float64(mostClearance)):
 		return 0, false
 	}
-	little, enough := float64(leastClearance), float64(mostClearance)
-	for range clearanceSteps {
-		if mid := (little + enough) / 2; clears(mid) {
-			enough = mid
-		} else {
-			little = mid
-		}
-	}
-	return geometry.Angle(enough), true
+	return geometry.Angle(seek.Last(float64(mostClearance), float64(leastClearance), float64(clearanceNear), clears)), true
 }
 
 // clears reports whether every section as far as the thickness clears, or as far

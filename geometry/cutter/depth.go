@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry/internal/seek"
+	"tipline/geometry/measure"
 )
 
 // Depth is a row of the depth card: what the dials read and what stands on the
@@ -38,7 +39,7 @@ type Fall struct {
 // The divisions of a dial, in mm.
 const (
 	hundredth = 0.01
-	thou      = 0.0254
+	thou      = measure.MMPerInch / 1000
 )
 
 // Depths returns the depth card in n+1 rows, at least two, from first touch to

@@ -77,7 +77,7 @@ func (c Corner) bulgeFrom(from geometry.Point, i int) (float64, error) {
 	half := from.Dist(geometry.Point{X: c.X, Y: c.Y}) / 2
 	switch {
 	case 2*half <= coincide:
-		return 0, geometry.Between(at(i, "x"), c.X, math.Inf(-1), math.Inf(1), "cutter.bit-corners-coincide")
+		return 0, geometry.Refused(at(i, "x"), c.X, "cutter.bit-corners-coincide")
 	case c.Radius == 0:
 		return 0, nil
 	case c.Radius < 0 && c.Radius > -half+rounded:
@@ -97,13 +97,13 @@ func checkRun(vertices []geometry.Vertex) error {
 		return geometry.Segment{From: vertices[i].Point, To: vertices[(i+1)%n].Point, Bulge: vertices[i].Bulge}
 	}
 	if piece(n-1).Length() <= coincide {
-		return geometry.Between(at(n-1, "x"), vertices[n-1].X, math.Inf(-1), math.Inf(1), "cutter.bit-crosses-itself")
+		return geometry.Refused(at(n-1, "x"), vertices[n-1].X, "cutter.bit-crosses-itself")
 	}
 	for k := 1; k < n; k++ {
 		for i := range k {
 			if meetsAgain(piece(i), piece(k), i == k-1, i == 0 && k == n-1) {
 				field := at(min(k+1, n-1), "x")
-				return geometry.Between(field, vertices[min(k+1, n-1)].X, math.Inf(-1), math.Inf(1), "cutter.bit-crosses-itself")
+				return geometry.Refused(field, vertices[min(k+1, n-1)].X, "cutter.bit-crosses-itself")
 			}
 		}
 	}
@@ -112,7 +112,7 @@ func checkRun(vertices []geometry.Vertex) error {
 		return err
 	}
 	if outline.Area() <= 0 {
-		return geometry.Between(at(n-1, "x"), vertices[n-1].X, math.Inf(-1), math.Inf(1), "cutter.bit-runs-backwards")
+		return geometry.Refused(at(n-1, "x"), vertices[n-1].X, "cutter.bit-runs-backwards")
 	}
 	return nil
 }

@@ -109,7 +109,7 @@ func (c Cut) checkGround(edge geometry.Chain, base float64) error {
 		return geometry.Between(at(lowest, "x"), x, c.SetOver-c.TipRadius, c.SetOver+c.TipRadius, "cutter.bit-off-the-blank")
 	}
 	if c.RootRadius < shallowestCut*c.TipRadius {
-		return geometry.Between(at(lowest, "x"), x, math.Inf(-1), math.Inf(1), "cutter.bit-too-deep")
+		return geometry.Refused(at(lowest, "x"), x, "cutter.bit-too-deep")
 	}
 	for _, i := range []int{0, edge.Len()} {
 		v := edge.Vertex(i)

@@ -88,7 +88,7 @@ func (p Pointed) noSoundBack() error {
 		}
 		from = root
 	}
-	return geometry.Between(RootDiameter, 2*p.RootRadius, math.Inf(-1), math.Inf(1), "cutter.no-sound-back")
+	return geometry.Refused(RootDiameter, 2*p.RootRadius, "cutter.no-sound-back")
 }
 
 // standsApart reports whether two neighbouring cuts leave metal between them all

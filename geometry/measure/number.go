@@ -3,6 +3,7 @@ package measure
 import (
 	"math/big"
 	"strings"
+	"unicode/utf8"
 )
 
 // vulgar are the fractions that are one sign.
@@ -121,15 +122,14 @@ func wholeNumber(digits string) *big.Int {
 	return n
 }
 
+// takeVulgar reads a fraction that is one sign.
 func takeVulgar(text string) (*big.Rat, string, bool) {
-	for _, first := range text {
-		fraction, ok := vulgar[first]
-		if !ok {
-			break
-		}
-		return new(big.Rat).Set(fraction), text[len(string(first)):], true
+	first, size := utf8.DecodeRuneInString(text)
+	fraction, ok := vulgar[first]
+	if !ok {
+		return nil, text, false
 	}
-	return nil, text, false
+	return new(big.Rat).Set(fraction), text[size:], true
 }
 
 func takeDigits(text string) (digits, rest string) {
