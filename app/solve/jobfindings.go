@@ -13,6 +13,8 @@ func (r *Result) jobFindings(w works) []Finding {
 		fs = append(fs, Finding{Note, "", "", "job.unknown-field", []Place{text("field", field)}})
 	}
 	fs = append(fs, arborFindings(r.Job.Arbors, w.made)...)
+	fs = append(fs, againFindings(r.Pairs)...)
+	fs = append(fs, w.centresFindings()...)
 	fs = append(fs, stackFindings(r.Stacks)...)
 	fs = append(fs, oneWay(r.answers())...)
 	for _, p := range w.stuck {
@@ -24,20 +26,23 @@ func (r *Result) jobFindings(w works) []Finding {
 	return fs
 }
 
-// arborFindings says which parts of arbors are not there, or on another arbor too.
+// arborFindings says which parts of arbors are not there, twice on one, or on another
+// too.
 func arborFindings(arbors []*job.Arbor, made map[string]Made) []Finding {
 	var fs []Finding
-	on := map[string]bool{}
+	on := map[string]string{}
 	for _, a := range arbors {
 		r := &reader{part: a.ID}
 		for _, part := range a.Parts {
 			switch {
 			case made[part] == nil:
 				r.find(Error, "parts", "arbor.no-such-part", text("read", part))
-			case on[part]:
+			case on[part] == a.ID:
+				r.find(Caution, "parts", "arbor.part-again", text("part", made[part].Name()))
+			case on[part] != "":
 				r.find(Caution, "parts", "arbor.twice", text("part", made[part].Name()))
 			}
-			on[part] = true
+			on[part] = a.ID
 		}
 		fs = append(fs, r.findings...)
 	}

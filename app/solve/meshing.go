@@ -59,7 +59,7 @@ func (p *Pair) checkModules(r *reader) {
 
 // checkLeaves says when the wheel's teeth are made for another count of leaves.
 func (p *Pair) checkLeaves(r *reader, w *Wheel, l *Pinion) {
-	if has := countOf(l); has > 0 && w.Leaves > 0 && has != w.Leaves {
+	if has := TeethOf(l); has > 0 && w.Leaves > 0 && has != w.Leaves {
 		r.find(Caution, "wheel", "pair.other-leaves", text("wheel", w.Name()), text("pinion", l.Name()),
 			number("made", float64(w.Leaves), Count), number("has", float64(has), Count))
 	}

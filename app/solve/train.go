@@ -42,6 +42,9 @@ func solveTrain(part *job.Train, w works) *Train {
 func (t *Train) follow(r *reader, w works) {
 	mark := len(r.findings)
 	from, to := r.arbor(w, "from", t.Part.From), r.arbor(w, "to", t.Part.To)
+	if from != "" && t.Part.From == t.Part.To {
+		r.find(Error, "to", "train.itself", text("part", w.name(t.Part.From)))
+	}
 	hour := from
 	if t.Part.Hour != "" {
 		hour = r.arbor(w, "hour", t.Part.Hour)
@@ -111,7 +114,7 @@ func (t *Train) beat(r *reader, w works) {
 	if t.Escape == nil || t.PerHour == nil {
 		return
 	}
-	beat, err := depthing.Beats(big.NewRat(1, 1), t.PerHour, t.Escape.Teeth.Count)
+	beat, err := depthing.Beats(big.NewRat(1, 1), t.PerHour, TeethOf(t.Escape))
 	if r.fail("turns", err) {
 		return
 	}
@@ -119,6 +122,7 @@ func (t *Train) beat(r *reader, w works) {
 	perHour, _ := beat.PerHour.Float64()
 	r.find(Note, "to", "train.beat", number("beats", perHour, Fine), number("seconds", beat.Seconds, Fine),
 		number("pendulum", beat.Length, Length))
+	t.usualHour(r, w, perHour)
 	perMinute := new(big.Rat).Quo(beat.PerHour, big.NewRat(60, 1))
 	minute, _ := perMinute.Float64()
 	switch {
@@ -127,4 +131,20 @@ func (t *Train) beat(r *reader, w works) {
 	case !perMinute.IsInt():
 		r.find(Note, "to", "train.no-whole-minute", number("beats", minute, Fine))
 	}
+}
+
+// The beats an hour of clocks and watches: of two seconds each in a turret clock to ten
+// in a second (common practice, no source).
+const (
+	fewestBeats = 1800
+	mostBeats   = 36000
+)
+
+// usualHour says what is taken to turn once an hour where nothing is said of it and the
+// beats that come of it are no clock's.
+func (t *Train) usualHour(r *reader, w works, beats float64) {
+	if t.Part.Hour != "" || !t.Part.Turns.Empty() || beats >= fewestBeats && beats <= mostBeats {
+		return
+	}
+	r.find(Note, "hour", "train.usual-hour", text("from", w.name(t.Part.From)))
 }

@@ -131,6 +131,63 @@ func TestTrainThroughAStuckPair(t *testing.T) {
 	require.Contains(t, errorsOf(r, "m2")[0], "stand on one arbor")
 }
 
+// A train is counted from the counts that are typed, also where a tooth form cannot be
+// built or an escape wheel cannot be cut.
+func TestTrainIsCountedFromTheJobsCounts(t *testing.T) {
+	for _, row := range []struct{ name, part, field, text string }{
+		{"no module", "p3", "module", ""},
+		{"an escape wheel that cannot be cut", "escape", "teeth.tip_diameter", ""},
+		{"a wheel without leaves", "third", "teeth.leaves", ""},
+	} {
+		t.Run(row.name, func(t *testing.T) {
+			r := solve.Solve(context.Background(), set(t, jobOf(t, goingTrain), row.part, quantity(row.field), row.text))
+			require.NotEmpty(t, errorsOf(r, row.part))
+			require.Empty(t, errorsOf(r, "going"))
+			require.Equal(t, "840", r.Trains[0].Way.Ratio.RatString())
+			require.Equal(t, "7200", r.Trains[0].Beat.PerHour.RatString())
+		})
+	}
+}
+
+// What is doubtful about pairs and trains is said where it can be put right.
+func TestDoubtfulTrains(t *testing.T) {
+	again := strings.Replace(goingTrain, `{"id": "m3",`, `{"id": "m4", "wheel": "p2", "pinion": "centre"}, {"id": "m3",`, 1)
+	for _, row := range []struct {
+		name, job, part, field, text string
+		severity                     solve.Severity
+		of, at, code, says           string
+	}{
+		{"to itself", goingTrain, "going", "to", "great", solve.Error, "going", "to", "train.itself", "from great to itself"},
+		{"no hour", goingTrain, "going", "hour", "", solve.Note, "going", "hour", "train.usual-hour", "great is taken to"},
+		{"twice on one arbor", goingTrain, "a2", "parts", "p2, third, p2", solve.Caution, "a2", "parts", "arbor.part-again", "listed twice"},
+		{"twice in mesh", again, "", "title", "Again", solve.Note, "m4", "pinion", "pair.again", "“m2”"},
+		{"two distances", again, "m4", "centres", "36.5 mm", solve.Caution, "m4", "centres", "pair.other-centres", "36.400 mm apart, but this pair's centres are 36.500 mm"},
+	} {
+		t.Run(row.name, func(t *testing.T) {
+			r := solve.Solve(context.Background(), set(t, jobOf(t, row.job), row.part, quantity(row.field), row.text))
+			require.Contains(t, sentence(t, r, row.of, row.code), row.says)
+			for _, f := range r.Findings {
+				require.NotEqual(t, "arbor.twice", f.Code)
+				if f.Code == row.code {
+					require.Equal(t, row.severity, f.Severity)
+					require.Equal(t, quantity(row.at), f.Field)
+				}
+			}
+		})
+	}
+}
+
+// A train without an hour whose beats are a clock's needs no more said of it, and
+// neither do pairs at one distance.
+func TestTrainsWithoutDoubt(t *testing.T) {
+	r := solve.Solve(context.Background(), set(t, set(t, jobOf(t, goingTrain), "going", "hour", ""), "going", "from", "centre"))
+	require.NotContains(t, codes(r.Findings), "train.usual-hour")
+	r = solve.Solve(context.Background(), sample(t))
+	for _, code := range []string{"train.usual-hour", "pair.again", "pair.other-centres", "arbor.part-again"} {
+		require.NotContains(t, codes(r.Findings), code)
+	}
+}
+
 // A train stays the same where nothing it is made of has changed.
 func TestTrainsAreRemembered(t *testing.T) {
 	j := sample(t)

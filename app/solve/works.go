@@ -33,7 +33,7 @@ func newWorks(unit measure.Unit, made map[string]Made, pairs []*Pair, arbors []*
 		}
 	}
 	for _, p := range pairs {
-		from, to := countOf(p.Wheel), countOf(p.Pinion)
+		from, to := TeethOf(p.Wheel), TeethOf(p.Pinion)
 		if from == 0 || to == 0 {
 			continue
 		}
@@ -71,17 +71,17 @@ func (w works) kept(earlier works, trains map[trainKey]*Train) map[trainKey]*Tra
 	return kept
 }
 
-// countOf returns how many teeth, leaves or trundles a part has; 0 where it could
-// not be built.
-func countOf(m Made) int {
-	if m == nil {
-		return 0
-	}
-	switch t := m.Template(); {
-	case t.Teeth != nil:
-		return t.Teeth.Count
-	case t.Lantern != nil:
-		return len(t.Lantern.Holes)
+// TeethOf returns how many teeth, leaves or trundles a part has as the job says, also
+// where they cannot be built; 0 where it says none.
+func TeethOf(m Made) int {
+	r := new(reader)
+	switch m := m.(type) {
+	case *Wheel:
+		if m.Part.Teeth != nil {
+			return r.count("teeth.count", m.Part.Teeth.Count, 0)
+		}
+	case *Pinion:
+		return r.count("leaves", m.Part.Leaves, 0)
 	}
 	return 0
 }
@@ -94,8 +94,8 @@ func (w works) name(id string) string {
 	return id
 }
 
-// escapeOn returns the escape wheel of a part or on an arbor: a pointed wheel that
-// could be built.
+// escapeOn returns the escape wheel of a part or on an arbor: a pointed wheel with a
+// count, whether or not it can be cut.
 func (w works) escapeOn(id string) *Wheel {
 	parts := []string{id}
 	for _, a := range w.arbors {
@@ -104,7 +104,7 @@ func (w works) escapeOn(id string) *Wheel {
 		}
 	}
 	for _, part := range parts {
-		if wheel, ok := w.made[part].(*Wheel); ok && wheel.Teeth != nil && wheel.Teeth.Form == "pointed" {
+		if wheel, ok := w.made[part].(*Wheel); ok && TeethOf(wheel) > 0 && wheel.Part.Teeth.Form.Text == "pointed" {
 			return wheel
 		}
 	}
