@@ -135,15 +135,26 @@ func (s *shared) describe(g *gathering) {
 	s.block = g.options.filled(s.block, first.Drawing.Scale, g.style)
 }
 
-// common returns the marks that mean the same on every template of the sheet.
+// common returns the marks that mean one thing on all templates of the sheet that
+// have them.
 func (s *shared) common() []template.Mark {
-	marks := slices.Clone(s.members[0].sheet.Block.Notes.Legend)
-	for _, m := range s.members[1:] {
-		marks = slices.DeleteFunc(marks, func(mark template.Mark) bool {
-			return !slices.Contains(m.sheet.Block.Notes.Legend, mark)
-		})
+	var all []template.Mark
+	meanings := map[template.Mark]int{} // of each sample
+	for _, m := range s.members {
+		for _, mark := range m.sheet.Block.Notes.Legend {
+			if !slices.Contains(all, mark) {
+				all = append(all, mark)
+				meanings[sample(mark)]++
+			}
+		}
 	}
-	return marks
+	return slices.DeleteFunc(all, func(m template.Mark) bool { return meanings[sample(m)] > 1 })
+}
+
+// sample returns a mark without its meaning.
+func sample(m template.Mark) template.Mark {
+	m.Text = ""
+	return m
 }
 
 // listed returns what the title block says of n copies of a template.

@@ -12,6 +12,7 @@ import (
 
 	"tipline/geometry"
 	"tipline/render"
+	"tipline/render/template"
 )
 
 // named returns a plate as a sheet of a part.
@@ -166,4 +167,31 @@ func TestProgressAndStop(t *testing.T) {
 	require.Equal(t, 3, drawn)
 	_, err = LayContext(ctx, sheets, Papers()[0], style, Options{})
 	require.ErrorIs(t, err, context.Canceled)
+}
+
+// The legend of a shared sheet says what lines mean one thing on it; what a line
+// means on one template alone stands below that template.
+func TestTheLegendOfASharedSheet(t *testing.T) {
+	a, b, plain := named("A", 50, 40, 1), named("B", 50, 40, 1), named("Plain", 50, 40, 1)
+	a.Block.Notes.Legend = append(slices.Clone(a.Block.Notes.Legend[:1]), template.Mark{Pen: render.Hidden, Text: "saw line, 0.3 mm"})
+	b.Block.Notes.Legend = append(slices.Clone(b.Block.Notes.Legend[:1]), template.Mark{Pen: render.Hidden, Text: "saw line, 0.4 mm"})
+	plain.Block.Notes.Legend = nil
+	pages, err := LayContext(t.Context(), []Sheet{a, b, plain}, Papers()[0], style, Options{Together: true})
+	require.NoError(t, err)
+	require.Len(t, pages, 1)
+	legend := 0
+	for _, it := range pages[0].Drawing.Items {
+		if it.Text == nil {
+			continue
+		}
+		below := it.Text.Align == render.Middle
+		require.True(t, below || !strings.Contains(it.Text.String, "saw line"))
+		if it.Text.String == "hatched: waste" && !below {
+			legend++
+		}
+	}
+	require.Equal(t, 1, legend)
+	all := strings.Join(said(pages[0]), " ")
+	require.Contains(t, all, "saw line, 0.3 mm")
+	require.Contains(t, all, "saw line, 0.4 mm")
 }
