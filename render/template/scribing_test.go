@@ -118,7 +118,7 @@ func (m bench) turned(x, y, arm float64) geometry.Point {
 // to which side of the tip line they cross.
 func (m bench) find(fromCentre, fromMark readSetting, arm, next, side float64) geometry.Point {
 	mark := m.rim
-	if strings.Contains(fromMark.text, "next arm's") {
+	if strings.Contains(fromMark.text, "across the window") {
 		arm, side = next, -side
 	}
 	if strings.Contains(fromMark.text, "hub mark") {

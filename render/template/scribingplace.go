@@ -12,6 +12,7 @@ import (
 type scribedSide struct {
 	arm                crossing.Arm
 	side, atRim, atHub geometry.Segment
+	named              string // the arm's side that it is
 }
 
 // scribedWindow is a window taken to pieces, as it is scribed.
@@ -28,6 +29,7 @@ func scribed(lay *crossing.Layout, j int) scribedWindow {
 	win := lay.Windows[j]
 	s := scribedWindow{window: win}
 	s.after.arm, s.before.arm = lay.Arms[j], lay.Arms[(j+1)%len(lay.Arms)]
+	s.after.named, s.before.named = "clockwise", "anticlockwise"
 	var last int
 	last, s.apex = lastInward(win.Outline)
 	for i := range win.Outline.Len() {

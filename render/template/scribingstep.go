@@ -197,7 +197,11 @@ func (sc scriber) corners(key string, q geometry.Quantity, atHub bool, of func(s
 		if len(settings) == 0 {
 			settings = append(settings, sc.radius(piece, half.arm, q))
 		}
-		settings = append(settings, sc.centre(arc.Centre, half.arm, atHub, q, both)...)
+		centre := sc.centre(arc.Centre, half.arm, atHub, q, both)
+		if both == "" && !apex {
+			centre[0].text = sc.say("corner." + half.named)
+		}
+		settings = append(settings, centre...)
 	}
 	if len(settings) == 0 {
 		return nil
