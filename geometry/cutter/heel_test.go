@@ -113,7 +113,7 @@ func lowestPoint(edge []geometry.Point, x float64) float64 {
 // and the section vanishes where the usable thickness says.
 func TestHeelAgainstSweptSections(t *testing.T) {
 	r := trial.Rand(t, 61)
-	checked := 0
+	checked, limited := 0, 0
 	for checked < trial.Count(300) {
 		p := randomPointed(r)
 		p.StockWidth = 0
@@ -136,6 +136,7 @@ func TestHeelAgainstSweptSections(t *testing.T) {
 			}
 		}
 		if got.HeelLimit > 0 {
+			limited++
 			before, _ := fouls(c, edge, got.HeelLimit*(1-off), float64(clearance), swing, 80)
 			require.False(t, before, "fouls before %g: clearance %g, swing %g, %+v", got.HeelLimit, clearance, swing, p)
 			// A place may foul over a short run of sections, and between the looks.
@@ -158,6 +159,7 @@ func TestHeelAgainstSweptSections(t *testing.T) {
 		}
 		require.False(t, gone, "gone before %g: clearance %g, %+v", got.UsableThickness, clearance, p)
 	}
+	require.NotZero(t, limited)
 }
 
 // pointsOf returns points close together on the ground edge.
@@ -200,6 +202,7 @@ func hollowCut(t *testing.T) Cut {
 func TestHeelOfHollowForm(t *testing.T) {
 	c := hollowCut(t)
 	edge := pointsOf(c)
+	fouled := 0
 	for _, clearance := range []geometry.Angle{geometry.Degrees(6), geometry.Degrees(10)} {
 		slope := math.Tan(float64(clearance))
 		for _, swing := range []float64{4, 12} {
@@ -213,10 +216,12 @@ func TestHeelOfHollowForm(t *testing.T) {
 			if r.HeelLimit == 0 {
 				continue
 			}
+			fouled++
 			before, _ := fouls(c, edge, r.HeelLimit*(1-off), float64(clearance), swing, 200)
 			require.False(t, before, "%g", r.HeelLimit)
 			after, gone := fouls(c, edge, r.HeelLimit*(1+off), float64(clearance), swing, 200)
 			require.True(t, after || gone, "%g", r.HeelLimit)
 		}
 	}
+	require.NotZero(t, fouled)
 }

@@ -77,6 +77,7 @@ func outward(h Handle) geometry.Point {
 // place they were dragged to.
 func TestWhatIsDraggedFollowsThePointer(t *testing.T) {
 	w := trainWheel(t, 72, 6)
+	dragged := 0
 	for _, h := range CrossingHandles(w) {
 		spec := w.Crossing.Spec
 		to := h.At.Add(outward(h).Times(0.15))
@@ -89,12 +90,14 @@ func TestWhatIsDraggedFollowsThePointer(t *testing.T) {
 		if field == nil {
 			continue
 		}
+		dragged++
 		*field = settings[0].Value
 		lay, err := crossing.Lay(w.Crossing.Blank, spec)
 		require.NoError(t, err)
 		near, _ := lay.Windows[len(lay.Windows)-1].Outline.Nearest(to)
 		require.InDelta(t, 0, near.Dist(to), 0.01, "%s", h.Quantity)
 	}
+	require.Equal(t, 6, dragged)
 }
 
 // Without roundings the fillets' handles stand in the corners; where the window

@@ -105,6 +105,7 @@ func TestADraggedFormFollowsThePointer(t *testing.T) {
 	w := cutWheel(t, p, "clockwise", "back")
 	e := newView(w, metric)
 	require.False(t, e.mirror)
+	dragged := 0
 	for _, h := range CutterHandles(w) {
 		q := p
 		field := map[geometry.Quantity]func(float64){
@@ -117,6 +118,7 @@ func TestADraggedFormFollowsThePointer(t *testing.T) {
 		if field == nil {
 			continue
 		}
+		dragged++
 		to := h.At.Add(geometry.Point{X: 0.3, Y: 0.2})
 		settings, err := h.Set(to)
 		require.NoError(t, err)
@@ -126,6 +128,7 @@ func TestADraggedFormFollowsThePointer(t *testing.T) {
 		near, _ := cut.Form.Edge.Nearest(e.tool(to))
 		require.InDelta(t, 0, near.Dist(e.tool(to)), 0.05, "%s", h.Quantity)
 	}
+	require.Equal(t, 5, dragged)
 }
 
 func TestATrainWheelsFormHasNoHandles(t *testing.T) {
