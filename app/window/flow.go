@@ -80,20 +80,34 @@ func (l flowLayout) MinSize([]fyne.CanvasObject) fyne.Size {
 }
 
 // wrapped breaks a text at its blanks into lines that fit a width; a word that is
-// wider stands alone.
+// wider stands alone. To measure type is dear, so each line's end is guessed from
+// the width of all that is left and then moved word by word.
 func wrapped(text string, size float32, style fyne.TextStyle, width float32) []string {
-	var lines []string
-	line := ""
-	for _, word := range strings.Fields(text) {
-		longer := word
-		if line != "" {
-			longer = line + " " + word
-		}
-		if line != "" && fyne.MeasureText(longer, size, style).Width > width {
-			lines, line = append(lines, line), word
-			continue
-		}
-		line = longer
+	words := strings.Fields(text)
+	lines := []string{}
+	for len(words) > 0 {
+		n := fitting(words, func(line string) float32 { return fyne.MeasureText(line, size, style).Width }, width)
+		lines, words = append(lines, strings.Join(words[:n], " ")), words[n:]
 	}
-	return append(lines, line)
+	if len(lines) == 0 {
+		return []string{""}
+	}
+	return lines
+}
+
+// fitting returns how many of the words fit a width on one line, at least one.
+func fitting(words []string, wide func(string) float32, width float32) int {
+	fits := func(n int) bool { return wide(strings.Join(words[:n], " ")) <= width }
+	all := wide(strings.Join(words, " "))
+	if all <= width || len(words) == 1 {
+		return len(words)
+	}
+	n := min(max(int(float32(len(words))*width/all), 1), len(words)-1)
+	for n > 1 && !fits(n) {
+		n--
+	}
+	for n+1 < len(words) && fits(n+1) {
+		n++
+	}
+	return n
 }

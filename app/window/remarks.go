@@ -42,12 +42,25 @@ func (r *remarks) show() {
 	if slices.Equal(now, r.shown) && len(now) == len(r.list.Objects) {
 		return
 	}
+	old := r.list.Objects
 	r.shown, r.list.Objects = now, nil
 	for _, m := range now {
-		r.list.Objects = append(r.list.Objects, newRemark(m, func() { r.follow(m) }))
+		r.list.Objects = append(r.list.Objects, r.remarkFor(m, old))
 	}
-	r.scroll.ScrollToTop()
+	if r.scroll.Offset.Y > 0 {
+		r.scroll.ScrollToTop()
+	}
 	r.CanvasObject.Refresh()
+}
+
+// remarkFor keeps the remark that was there.
+func (r *remarks) remarkFor(m desk.Remark, old []fyne.CanvasObject) fyne.CanvasObject {
+	for _, o := range old {
+		if o.(*remark).remark == m {
+			return o
+		}
+	}
+	return newRemark(m, func() { r.follow(m) })
 }
 
 // stackLayout sets remarks one below the other, each as tall as its sentence.

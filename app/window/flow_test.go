@@ -1,0 +1,33 @@
+package window
+
+import (
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/test"
+	"github.com/stretchr/testify/require"
+)
+
+// Every line but the last is as long as it can be, and none is longer than the width
+// unless a word is.
+func TestTextIsBrokenWhereItNoLongerFits(t *testing.T) {
+	app := test.NewApp()
+	t.Cleanup(app.Quit)
+	text := "At 10° clearance the form runs out 7.34 mm behind the rake face; the extraordinarilylongword is 7.94 mm thick i i i i i i i i WWWW WWWW"
+	wide := func(s string) float32 { return fyne.MeasureText(s, readSize, fyne.TextStyle{}).Width }
+	words := strings.Fields(text)
+	for width := float32(10); width < 900; width += 7 {
+		lines := wrapped(text, readSize, fyne.TextStyle{}, width)
+		require.Equal(t, strings.Join(words, " "), strings.Join(lines, " "), width)
+		at := 0
+		for i, line := range lines {
+			n := len(strings.Fields(line))
+			require.True(t, n == 1 || wide(line) <= width, "%v %q", width, line)
+			if at += n; i+1 < len(lines) {
+				require.Greater(t, wide(line+" "+words[at]), width, line)
+			}
+		}
+	}
+	require.Equal(t, []string{""}, wrapped("", readSize, fyne.TextStyle{}, 100))
+}
