@@ -97,7 +97,7 @@ func TestWhatADriverIsToldWouldDoDoes(t *testing.T) {
 		g, err := d.Drive()
 		if err == nil {
 			require.GreaterOrEqual(t, g.Contact, 1.0, "%+v", d)
-			require.LessOrEqual(t, g.Off, flankTolerance, "%+v", d)
+			require.LessOrEqual(t, g.Off, geometry.FitTolerance, "%+v", d)
 			require.True(t, g.Wheel.Outline.Simple(), "%+v", d)
 			continue
 		}
@@ -136,7 +136,7 @@ func TestOffIsHowFarTheArcsLieFromTheCurve(t *testing.T) {
 		}
 		require.LessOrEqual(t, worst, 1.02*g.Off+1e-9, "%+v", d)
 		require.GreaterOrEqual(t, worst, 0.98*g.Off-1e-9, "%+v", d)
-		require.LessOrEqual(t, worst, 1.02*flankTolerance, "%+v", d)
+		require.LessOrEqual(t, worst, 1.02*geometry.FitTolerance, "%+v", d)
 	}
 }
 

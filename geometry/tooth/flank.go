@@ -6,11 +6,6 @@ import (
 	"tipline/geometry"
 )
 
-// flankTolerance is how far, in mm, the arcs of a flank may lie from the curve
-// they stand for: 1 µm, a tenth of what a bit can be ground to (common practice,
-// no source).
-const flankTolerance = 1e-3
-
 // flankSamples is at how many places the distance of a pair of arcs from the
 // curve is measured. Between two of them the greatest distance, which lies midway
 // along a hump at least a quarter of the pair long, is missed by less than 2 %.
@@ -24,15 +19,15 @@ type flank struct {
 }
 
 // fitted returns the part of the curve between two places, beyond its cusp, as
-// the fewest pairs of arcs that lie within flankTolerance of it.
+// the fewest pairs of arcs that lie within geometry.FitTolerance of it.
 func (r rolling) fitted(from, to float64) flank {
 	for n := 1; ; {
 		f := r.inPairs(from, to, n)
-		if f.off <= flankTolerance {
+		if f.off <= geometry.FitTolerance {
 			return f
 		}
 		// A pair's distance from the curve shrinks with the cube of its length.
-		n = max(n+1, int(float64(n)*math.Cbrt(f.off/flankTolerance)))
+		n = max(n+1, int(float64(n)*math.Cbrt(f.off/geometry.FitTolerance)))
 	}
 }
 
@@ -43,36 +38,13 @@ func (r rolling) inPairs(from, to float64, n int) flank {
 	for i := range n {
 		a := from + (to-from)*float64(i)/float64(n)
 		b := from + (to-from)*float64(i+1)/float64(n)
-		first, second := r.pair(a, b)
+		first, second := geometry.TwoArcs(r.at(a), r.way(a), r.at(b), r.way(b))
 		f.vertices = append(f.vertices,
 			geometry.Vertex{Point: first.From, Bulge: first.Bulge}, geometry.Vertex{Point: second.From, Bulge: second.Bulge})
 		f.off = math.Max(f.off, r.off(first, second, a, b))
 	}
 	f.vertices = append(f.vertices, geometry.Vertex{Point: r.at(to)})
 	return f
-}
-
-// pair returns two arcs, tangent to each other, that leave the curve at a and
-// meet it again at b along its own directions; their tangents from both ends to
-// the joint are equally long.
-func (r rolling) pair(a, b float64) (first, second geometry.Segment) {
-	from, to, out, in := r.at(a), r.at(b), r.way(a), r.way(b)
-	way := to.Sub(from)
-	along := way.Dot(out.Add(in))
-	// Its square and the rest of the root's are positive: a pair turns by less
-	// than a half turn.
-	square := way.Dot(way)
-	length := square / (along + math.Sqrt(along*along+2*(1-out.Dot(in))*square))
-	joint := from.Toward(to, 0.5).Add(out.Sub(in).Times(length / 2))
-	first = geometry.Segment{From: from, To: joint, Bulge: tangentBulge(out, joint.Sub(from))}
-	second = geometry.Segment{From: joint, To: to, Bulge: -tangentBulge(in.Times(-1), joint.Sub(to))}
-	return first, second
-}
-
-// tangentBulge returns the bulge of the arc that leaves in a unit direction and
-// spans a chord: the chord turns half the sweep from it.
-func tangentBulge(way, chord geometry.Point) float64 {
-	return way.Cross(chord) / (chord.Norm() + way.Dot(chord))
 }
 
 // off returns the greatest distance of the curve between a and b from its pair of
