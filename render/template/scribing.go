@@ -55,9 +55,11 @@ func (c *card) scribeStep(n int, step scribeStep) {
 	for _, setting := range step.settings {
 		c.y -= scribeRow
 		c.text(scribeLetter, c.y, 2.9, render.Blue, true, setting.quantity, setting.letter)
-		c.text(scribeText, c.y, 2.5, render.Black, false, setting.quantity, setting.text)
-		c.Write(Stroke{Layer: render.LayerText, Quantity: setting.quantity}, render.Text{
-			At: geometry.Point{X: scribeFigures, Y: c.y}, Height: 2.9, Align: render.Right, Bold: true, String: c.Style.Units.Length(setting.value())})
+		value := render.Text{At: geometry.Point{X: scribeFigures, Y: c.y}, Height: 2.9, Align: render.Right, Bold: true, String: c.Style.Units.Length(setting.value())}
+		c.Write(Stroke{Layer: render.LayerText, Quantity: setting.quantity}, value)
+		what := render.Text{Height: 2.5, String: setting.text}
+		room := scribeFigures - value.Width() - scribeText - 2
+		c.text(scribeText, c.y, 2.5*min(1, room/what.Width()), render.Black, false, setting.quantity, setting.text)
 	}
 	if step.how != "" {
 		for _, line := range Wrap(step.how, 2.2, scribeFigures-scribeLetter, false) {

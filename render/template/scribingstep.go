@@ -97,20 +97,29 @@ func (sc scriber) side(key string, of scribedSide, both string) []scribeStep {
 		settings := append([]scribeSetting{sc.radius(of.side, of.arm, q)}, sc.centre(arc.Centre, of.arm, false, q, both)...)
 		return []scribeStep{{sc.say(key), "", settings}}
 	}
+	rim, hub := geometry.Point{Y: sc.lay.RimRadius}, geometry.Point{Y: sc.lay.HubRadius}
 	settings := []scribeSetting{
-		{text: sc.say("side.rim." + way(atRim, of.arm, both)), from: geometry.Point{Y: sc.lay.RimRadius}, to: fromArm(atRim, of.arm), quantity: q, at: rimMark},
-		{text: sc.say("side.hub." + way(atHub, of.arm, both)), from: geometry.Point{Y: sc.lay.HubRadius}, to: fromArm(atHub, of.arm), quantity: "crossing.arm_at_hub", at: hubMark},
+		{text: sc.say("side.rim." + way(atRim, of.arm, both)), from: rim, to: fromArm(atRim, of.arm), quantity: q, at: rimMark},
+		{text: sc.say("side.hub." + way(atHub, of.arm, both)), from: hub, to: fromArm(atHub, of.arm), quantity: "crossing.arm_at_hub", at: hubMark},
 	}
 	if !curved {
 		return []scribeStep{{sc.say(key), sc.say("sides.rule"), settings}}
 	}
 	middle, top := bow(of.side, atRim, atHub)
+	if middle.Dist(top) < leastBow {
+		return []scribeStep{{sc.say(key), sc.say("sides.rule"), settings}}
+	}
 	toArm := "bow.out"
 	if sc.win.window.Outline.Contains(middle) {
 		toArm = "bow.in"
 	}
-	return []scribeStep{{sc.say(key), sc.say("sides.strip"), append(settings, scribeSetting{text: sc.say(toArm), from: fromArm(middle, of.arm), to: fromArm(top, of.arm), quantity: q})}}
+	rise := scribeSetting{text: sc.say(toArm), from: fromArm(middle, of.arm), to: fromArm(top, of.arm), quantity: q}
+	return []scribeStep{{sc.say(key), sc.say("sides.strip"), append(settings, rise)}}
 }
+
+// leastBow is the rise in millimetres below which a side is ruled: what a card prints
+// as nothing.
+const leastBow = 0.005
 
 // way names the side of an arm's tip line that a place lies on.
 func way(p geometry.Point, arm crossing.Arm, both string) string {
