@@ -98,7 +98,14 @@ func (p Profile) foot(caution string, s template.Style) string {
 	if p.None() {
 		return caution
 	}
-	return s.Words.Say("sheet.profile.foot", "name", p.Name, "x", percent(p.X, s.Units), "y", percent(p.Y, s.Units)) + " " + caution
+	x, y := p.Errors(s.Units)
+	return s.Words.Say("sheet.profile.foot", "name", p.Name, "x", x, "y", y) + " " + caution
+}
+
+// Errors writes by how many hundredths the printer errs across the paper and along
+// it, signed.
+func (p Profile) Errors(u measure.Units) (across, along string) {
+	return percent(p.X, u), percent(p.Y, u)
 }
 
 // percent writes by how much a scale is off 1.
