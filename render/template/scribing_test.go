@@ -486,3 +486,10 @@ func TestNothingToScribe(t *testing.T) {
 	_, err := Scribing(w, metric)
 	require.ErrorIs(t, err, ErrNothing)
 }
+
+func BenchmarkScribing(b *testing.B) {
+	w, _ := laid(b, 84, scribedSpec(5, crossing.Straight))
+	for b.Loop() {
+		_, _ = Scribing(w, metric)
+	}
+}
