@@ -61,6 +61,18 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	return w
 }
 
+// ShowAndRun shows the window and runs the program until it is closed. From then on
+// what is typed and dragged is solved beside the window's thread.
+func (w *Window) ShowAndRun() {
+	w.desk.Aside = func(run, done func()) {
+		go func() {
+			run()
+			fyne.Do(done)
+		}()
+	}
+	w.Window.ShowAndRun()
+}
+
 // show brings everything in line with the desk.
 func (w *Window) show() {
 	w.strip.show()

@@ -20,11 +20,16 @@ type Desk struct {
 	// Changed is called after every change of what the desk shows.
 	Changed func()
 
+	// Aside, where it is set, does what takes long beside the window: it calls run
+	// on another goroutine, and when that is over done on the window's.
+	Aside func(run, done func())
+
 	words   words.Words
 	recent  Recent
 	history *job.History
 	file    string // where the job is kept; empty until it is saved
 	solver  solve.Solver
+	solving *solving // aside; nil for nothing
 	result  *solve.Result
 	known   map[string]solve.Part // of the result, by id
 	part    string
@@ -61,6 +66,11 @@ func (d *Desk) lay(h *job.History, file string) {
 // work solves the job as it now stands and says that something changed.
 func (d *Desk) work() {
 	d.solve()
+	d.show()
+}
+
+// show makes sure that what is looked at is there, and says that something changed.
+func (d *Desk) show() {
 	if order := d.order(); d.kindOf(d.part) == noPart {
 		d.part = ""
 		if len(order) > 0 {
@@ -74,7 +84,13 @@ func (d *Desk) work() {
 }
 
 func (d *Desk) solve() {
-	d.result = d.solver.Solve(context.Background(), d.Job())
+	d.overtake()
+	d.take(d.solver.Solve(context.Background(), d.Job()))
+}
+
+// take makes a job's result the one that is shown.
+func (d *Desk) take(r *solve.Result) {
+	d.result = r
 	d.known = make(map[string]solve.Part)
 	for _, p := range d.result.Parts() {
 		d.known[p.ID()] = p

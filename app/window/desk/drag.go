@@ -44,7 +44,7 @@ func (d *Desk) Drag(h template.Handle, to geometry.Point) {
 		}
 	}
 	d.lit, d.draft = h.Quantity, j
-	d.work()
+	d.workAside()
 }
 
 // Dragging reports whether a handle is being dragged.

@@ -40,7 +40,7 @@ func (d *Desk) Type(part string, field geometry.Quantity, text string) {
 		return
 	}
 	d.history.Type(j, part, field)
-	d.work()
+	d.workAside()
 }
 
 // rename makes a job present in which a part has another id. A run of typing in

@@ -152,6 +152,7 @@ func (d *Desk) paperSummary() string {
 
 // Print writes the packet as a PDF, and returns how many pages it has.
 func (d *Desk) Print(name string) (pages int, err error) {
+	d.catchUp()
 	doc, err := d.layOut()
 	if err != nil {
 		return 0, err

@@ -95,7 +95,7 @@ func (d *Desk) TypeTip(i int, text string) {
 	tips[i] = text
 	if j := d.restacked(s.Wheels, tips); j != d.Job() {
 		d.history.Type(j, s.ID, tipPath(i))
-		d.work()
+		d.workAside()
 	}
 }
 
