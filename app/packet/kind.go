@@ -55,7 +55,7 @@ func (k Kind) Needs(p solve.Part) bool {
 	case *solve.Pair:
 		return k == Depthing && p.Turn != nil
 	case *solve.Train:
-		return k == Train && p.Way != nil
+		return k == Train && pictured(p)
 	case *solve.Stack:
 		return k == Stack && p.Stacked != nil
 	}
@@ -85,34 +85,14 @@ func (k Kind) shows(t template.Wheel) bool {
 	return false
 }
 
-// prints reports whether a packet holds a sheet of this kind of the part: of those
-// laid square to the clearance face only where the bit is ground by a formed wheel, and
-// no drilling template of a wheel that is drilled with its stack.
-func (k Kind) prints(p solve.Part) bool {
-	return k.Needs(p) && (k != Clearance || formed(p)) && (k != Drilling || !inStack(p))
-}
+// prints reports whether a packet holds a sheet of this kind of the part: no drilling
+// template of a wheel that is drilled with its stack.
+func (k Kind) prints(p solve.Part) bool { return k.Needs(p) && (k != Drilling || !inStack(p)) }
 
 // inStack reports whether a part's screws are those of a stack.
 func inStack(p solve.Part) bool {
 	w, ok := p.(*solve.Wheel)
 	return ok && w.Stack != ""
-}
-
-// formed reports whether a part's bit is ground by a formed wheel.
-func formed(p solve.Part) bool {
-	c := cutterOf(p)
-	return c != nil && c.Ground.Text == "formed"
-}
-
-// cutterOf returns what the job says of a part's cutter; nil where it says nothing.
-func cutterOf(p solve.Part) *job.Cutter {
-	switch p := p.(type) {
-	case *solve.Wheel:
-		return p.Part.Cutter
-	case *solve.Pinion:
-		return p.Part.Cutter
-	}
-	return nil
 }
 
 // crossed reports whether a part is of those that are crossed out: a wheel.

@@ -80,7 +80,7 @@ func TestPacketIsInTheOrderOfTheWork(t *testing.T) {
 	got := slices.Compact(titles(build(t, j, options(t, j))))
 	want := []string{"Signal-cabin timepiece", "Signal-cabin timepiece: what to get in"}
 	cut := func(name string) []string {
-		return []string{name + ": the blank", name + ": cutter", name + ": setting and depth", name + ": depth", name + ": dividing"}
+		return []string{name + ": the blank", name + ": cutter", name + ": cutter, square to the clearance face", name + ": setting and depth", name + ": depth", name + ": dividing"}
 	}
 	for _, w := range j.Wheels {
 		want = append(append(want, cut(w.Name)...), w.Name)
@@ -117,16 +117,15 @@ func TestPacketIsInTheOrderOfTheWork(t *testing.T) {
 	require.NotEmpty(t, j.Trains)
 }
 
-// A bit that a formed wheel grinds has its template for the clearance face too.
-func TestFormedBitsHaveBothTemplates(t *testing.T) {
+// Every bit has both its templates, the rake face's and then the clearance face's.
+func TestEveryBitHasBothTemplates(t *testing.T) {
 	j := sample(t)
-	formed, err := j.Set("great", "cutter.ground", "formed")
-	require.NoError(t, err)
-	got := titles(build(t, formed, options(t, j)))
-	i := slices.Index(got, "Great wheel: cutter, square to the clearance face")
-	require.Positive(t, i)
-	require.Equal(t, "Great wheel: cutter", got[i-1])
-	require.NotContains(t, got, "Centre wheel: cutter, square to the clearance face")
+	got := titles(build(t, j, options(t, j)))
+	for _, name := range []string{"Great wheel", "Escape wheel", "Centre pinion"} {
+		i := slices.Index(got, name+": cutter, square to the clearance face")
+		require.Positive(t, i, name)
+		require.Equal(t, name+": cutter", got[i-1])
+	}
 }
 
 // A train is handed over as the pairs on its arbors make it, forwards or back.
@@ -145,6 +144,29 @@ func TestTrainOf(t *testing.T) {
 	}
 	_, ok := packet.TrainOf(r, &solve.Train{Part: r.Trains[0].Part})
 	require.False(t, ok)
+}
+
+// A train through a part that cannot be built is drawn at the size of its mate, and left
+// out of the packet where neither of a pair has a size.
+func TestTrainThroughAPartWithoutSize(t *testing.T) {
+	j := sample(t)
+	whole := solve.Solve(context.Background(), j)
+	want, _ := packet.TrainOf(whole, whole.Trains[0])
+	j, err := j.Set("third-pinion", "module", "")
+	require.NoError(t, err)
+	r := solve.Solve(context.Background(), j)
+	got, ok := packet.TrainOf(r, r.Trains[0])
+	require.True(t, ok)
+	for i, a := range got.Arbors {
+		require.InDelta(t, want.Arbors[i].Driven.Radius, a.Driven.Radius, 1e-9)
+		require.Equal(t, want.Arbors[i].Driven.Count, a.Driven.Count)
+	}
+	j, err = j.Set("centre", "teeth.module", "")
+	require.NoError(t, err)
+	r = solve.Solve(context.Background(), j)
+	require.NotNil(t, r.Trains[0].Way)
+	require.False(t, packet.Train.Needs(r.Trains[0]))
+	require.NotContains(t, titles(build(t, j, options(t, j))), "Great wheel – Escape wheel: the train")
 }
 
 func TestBackwardTrain(t *testing.T) {

@@ -8,9 +8,10 @@ import (
 	"tipline/render/template"
 )
 
-// TrainOf hands a train over to be drawn, false where it could not be worked out.
+// TrainOf hands a train over to be drawn, false where it could not be worked out or
+// where neither part of one of its pairs has a size yet.
 func TrainOf(r *solve.Result, t *solve.Train) (template.Train, bool) {
-	if t.Way == nil {
+	if !pictured(t) {
 		return template.Train{}, false
 	}
 	of := template.Train{
@@ -25,17 +26,19 @@ func TrainOf(r *solve.Result, t *solve.Train) (template.Train, bool) {
 		}
 		at = arborOf(r, far.ID())
 		last := &of.Arbors[len(of.Arbors)-1]
+		driven := toothed(far)
 		last.Driver = toothed(near)
-		next := template.Arbor{Name: at, Driven: toothed(far), Turns: big.NewRat(int64(last.Driver.Count), int64(toothed(far).Count))}
+		sizeBoth(&last.Driver, &driven)
+		next := template.Arbor{Name: at, Driven: driven, Turns: big.NewRat(int64(last.Driver.Count), int64(driven.Count))}
 		next.Turns.Mul(next.Turns, last.Turns)
-		last.Centres = p.Nominal
+		last.Centres = last.Driver.Radius + driven.Radius
 		if p.Turn != nil {
 			last.Centres = p.Turn.Centres
 		}
 		of.Arbors = append(of.Arbors, next)
 	}
 	of.Arbors[len(of.Arbors)-1].Name = nameOf(r, t.Part.To)
-	if t.Escape != nil {
+	if t.Escape != nil && toothed(t.Escape).Radius > 0 {
 		of.Arbors[len(of.Arbors)-1].Driver = toothed(t.Escape)
 	}
 	return of, true
@@ -64,15 +67,34 @@ func arborOf(r *solve.Result, id string) string {
 func toothed(m solve.Made) template.Toothed {
 	t := m.Template()
 	_, leaves := m.(*solve.Pinion)
-	of := template.Toothed{Name: m.Name(), Leaves: leaves}
+	of := template.Toothed{Name: m.Name(), Count: solve.TeethOf(m), Leaves: leaves}
 	switch {
 	case t.Lantern != nil:
-		of.Count, of.Radius = len(t.Lantern.Holes), t.Lantern.PitchRadius
+		of.Radius = t.Lantern.PitchRadius
 	case t.Teeth != nil:
-		of.Count, of.Radius = t.Teeth.Count, t.Teeth.PitchRadius
+		of.Radius = t.Teeth.PitchRadius
 		if of.Radius == 0 {
 			of.Radius = t.Teeth.TipRadius
 		}
 	}
 	return of
+}
+
+// pictured reports whether a train has been worked out and every pair of it has a part
+// with a size.
+func pictured(t *solve.Train) bool {
+	return t.Way != nil && !slices.ContainsFunc(t.Pairs, func(p *solve.Pair) bool {
+		return toothed(p.Wheel).Radius == 0 && toothed(p.Pinion).Radius == 0
+	})
+}
+
+// sizeBoth gives a part that could not be built the size at which it would mesh with the
+// other.
+func sizeBoth(one, other *template.Toothed) {
+	if one.Radius == 0 {
+		one, other = other, one
+	}
+	if other.Radius == 0 {
+		other.Radius = one.Radius * float64(other.Count) / float64(one.Count)
+	}
 }

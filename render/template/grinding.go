@@ -177,7 +177,10 @@ func (e *enlargement) widths() {
 		title = e.Say("template.grinding.widths.laid")
 	}
 	ink, grey := Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Black}, Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Grey}
-	e.Write(ink, render.Text{At: geometry.Point{X: x, Y: y}, Height: 2.5, Bold: true, String: title})
+	for i, line := range Wrap(title, 2.5, 2*widthsColumn, true) {
+		y -= 4 * float64(min(i, 1))
+		e.Write(ink, render.Text{At: geometry.Point{X: x, Y: y}, Height: 2.5, Bold: true, String: line})
+	}
 	for i, d := range e.depths() {
 		front, back, ok := e.cut.Form.Width(d * e.share)
 		if !ok {
