@@ -17,8 +17,8 @@ func (b Blank) inRange() error {
 		least float64
 		code  string
 	}{
-		{"teeth.root_diameter", b.RootRadius, geometry.LeastLength, "crossing.blank-root"},
-		{"teeth.tip_diameter", b.TipRadius, b.RootRadius, "crossing.blank-tips"},
+		{"teeth.root_diameter", 2 * b.RootRadius, 2 * geometry.LeastLength, "crossing.blank-root"},
+		{"teeth.tip_diameter", 2 * b.TipRadius, 2 * b.RootRadius, "crossing.blank-tips"},
 		{"bore", b.Bore, 0, "crossing.blank-bore"},
 		{"thickness", b.Thickness, geometry.LeastLength, "crossing.blank-thickness"},
 		{"material", b.Density, 1, "crossing.blank-material"},
@@ -49,31 +49,13 @@ func (b Blank) Weighed() Blank {
 // tooth returns the sector of the outline that one tooth takes up, closed through
 // the wheel's centre; false where the outline is not the same tooth all round.
 func (b Blank) tooth() (geometry.Outline, bool) {
-	vs := b.Outline.Vertices()
-	each := len(vs) / b.Count
-	if each == 0 || each*b.Count != len(vs) || !b.repeats(vs, each) {
+	each, ok := b.Outline.Repeats(b.Count, same)
+	if !ok {
 		return geometry.Outline{}, false
 	}
+	vs := b.Outline.Vertices()
 	end := vs[each%len(vs)]
 	end.Bulge = 0
 	sector, err := geometry.NewOutline(append(append(make([]geometry.Vertex, 1, each+2), vs[:each]...), end))
 	return sector, err == nil
-}
-
-// repeats reports whether each vertex, turned by one tooth, is the vertex that lies
-// each places on.
-func (b Blank) repeats(vs []geometry.Vertex, each int) bool {
-	pitch := geometry.FullTurn / geometry.Angle(b.Count)
-	if vs[0].Cross(vs[each%len(vs)].Point) < 0 {
-		pitch = -pitch
-	}
-	turn := geometry.Polar(1, pitch)
-	for i, v := range vs {
-		on := vs[(i+each)%len(vs)]
-		turned := v.Times(turn.X).Add(v.Left().Times(turn.Y))
-		if turned.Dist(on.Point) > same || math.Abs(v.Bulge-on.Bulge) > same {
-			return false
-		}
-	}
-	return true
 }

@@ -177,3 +177,16 @@ func TestEachLimitNamesItsField(t *testing.T) {
 		})
 	}
 }
+
+// What is said of a circle's field is its diameter, as the field has it.
+func TestABlanksLimitsAreDiameters(t *testing.T) {
+	b, s := regulator()
+	b.TipRadius = b.RootRadius - 1
+	l := limit(t, b, s)
+	require.Equal(t, 2*b.TipRadius, l.Value)
+	require.Equal(t, 2*b.RootRadius, l.Min)
+	b.RootRadius = 0
+	l = limit(t, b, s)
+	require.Equal(t, geometry.Quantity("teeth.root_diameter"), l.Quantity)
+	require.Equal(t, 2*geometry.LeastLength, l.Min)
+}

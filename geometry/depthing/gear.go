@@ -35,8 +35,8 @@ func Toothed(outline geometry.Outline, count int, pitchRadius float64) (Gear, er
 	if outline.Area() < 0 {
 		outline = outline.Reverse()
 	}
-	each := outline.Len() / count
-	if each < 1 || each*count != outline.Len() || !repeats(outline, each, count) {
+	each, ok := outline.Repeats(count, sameTooth)
+	if !ok {
 		return Gear{}, geometry.Between("teeth.count", float64(count), fewestTeeth, mostTeeth, "depthing.uneven")
 	}
 	at, share, floor := deepest(outline, each)
@@ -102,7 +102,7 @@ func (g Gear) check() error {
 		return err
 	}
 	if tip := g.TipRadius(); !(tip > 0 && tip <= 2*geometry.MostLength) {
-		return geometry.Between("teeth.count", float64(g.Tooth.Len()), 1, math.Inf(1), "depthing.no-tooth")
+		return geometry.Refused("teeth.count", float64(g.Count), "depthing.no-tooth")
 	}
 	return nil
 }

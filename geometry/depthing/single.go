@@ -10,18 +10,6 @@ import (
 // written to.
 const sameTooth = 1e-3
 
-// repeats reports whether every tooth, of that many vertices, is like the first.
-func repeats(o geometry.Outline, each, count int) bool {
-	for i := range o.Len() {
-		v, w := o.Vertex(i), o.Vertex(i%each)
-		turned := w.Rotate(geometry.FullTurn * geometry.Angle(i/each) / geometry.Angle(count))
-		if v.Dist(turned) > sameTooth || math.Abs(v.Bulge-w.Bulge) > sameTooth {
-			return false
-		}
-	}
-	return true
-}
-
 // deepest returns the segment of the first tooth that comes nearest the centre,
 // the share along it where, and the distance.
 func deepest(o geometry.Outline, each int) (at int, share, floor float64) {
