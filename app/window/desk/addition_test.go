@@ -6,6 +6,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/geometry"
+	"tipline/geometry/dividing"
 	"tipline/geometry/measure"
 	"tipline/render"
 )
@@ -110,7 +111,7 @@ func TestAnUncrossedWheelIsSuggestedOne(t *testing.T) {
 func TestDividingTellsTwoMovesAndDirectPlates(t *testing.T) {
 	d := worked(t, "cycloidal", Dividing)
 	rows := d.Tables()[0].Rows
-	require.Equal(t, [][]string{{"one move", "1 turns"}, {"worst tooth out", "exact"}}, rows)
+	require.Equal(t, [][]string{{"one move", "1 turn"}, {"worst tooth out", "exact"}}, rows)
 	d.Type(d.Part(), "dividing.direct", "24, 60, 120")
 	rows = d.Tables()[0].Rows
 	require.Equal(t, []string{"direct plates that do", "60, 120"}, rows[2])
@@ -123,4 +124,7 @@ func TestDividingTellsTwoMovesAndDirectPlates(t *testing.T) {
 	require.Len(t, rows, 6)
 	require.Equal(t, d.Style().Units.Number(a.Error, 1)+" µm", rows[1][1])
 	require.Equal(t, d.Style().Units.Number(a.Compound.Error, 1)+" µm", rows[5][1])
+	require.Equal(t, "23 of 49", d.move(0, dividing.Move{Holes: 23, Circle: 49}))
+	require.Equal(t, "3 turns 12 of 49", d.move(3, dividing.Move{Holes: 12, Circle: 49}))
+	require.Equal(t, "16 of 39 back", d.move(0, dividing.Move{Holes: -16, Circle: 39}))
 }

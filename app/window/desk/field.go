@@ -129,12 +129,23 @@ func (d *Desk) madeChoices() []Choice {
 	return cs
 }
 
+// threadSystems are the systems of threads in the order in which a maker who works in
+// a unit will want them.
+var threadSystems = map[measure.Unit][]string{
+	measure.MM:   {"ISO metric coarse", "BA", "UNM", "UNF", "UNC", "UNS"},
+	measure.Inch: {"UNF", "UNC", "UNS", "BA", "UNM", "ISO metric coarse"},
+}
+
 // threadChoices lists the threads of the tables, and none. What is typed there by
 // another of a thread's names stands for it.
 func (d *Desk) threadChoices(text string) []Choice {
 	cs := []Choice{{"", d.words.Say("empty.mount.thread")}}
 	named, known := tables.ThreadNamed(text)
-	for _, t := range tables.Threads() {
+	threads, order := tables.Threads(), threadSystems[d.Style().Units.Unit]
+	slices.SortStableFunc(threads, func(a, b tables.Thread) int {
+		return slices.Index(order, a.System) - slices.Index(order, b.System)
+	})
+	for _, t := range threads {
 		c := Choice{t.Name(), threadLabel(t)}
 		if known && t.Name() == named.Name() {
 			c.Value = text

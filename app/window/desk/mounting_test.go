@@ -84,6 +84,9 @@ func TestAThreadIsChosen(t *testing.T) {
 	require.Contains(t, f.Choices, Choice{"9/16 Whitworth", "9/16 Whitworth"})
 	require.Contains(t, f.Refusal, "9/16 Whitworth")
 	require.Equal(t, Choice{"", "none"}, f.Choices[0])
+	require.Regexp(t, "^M", f.Choices[1].Label)
+	d.Type("", "units", "in")
+	require.Regexp(t, "^UNF", fieldOf(t, d, "mount.thread").Choices[1].Label)
 }
 
 // Each style asks for what it alone needs.

@@ -60,11 +60,18 @@ func (d *Desk) out(um float64, exact bool) string {
 // move writes turns and holes of one move of the crank; whole turns go without a
 // circle.
 func (d *Desk) move(turns int, m dividing.Move) string {
+	holes := ""
 	switch {
-	case m.Circle == 0:
-		return d.words.Say("divide.turns", "turns", turns)
-	case turns == 0:
-		return d.words.Say("divide.move", "holes", m.Holes, "circle", m.Circle)
+	case m.Holes < 0:
+		holes = d.words.Say("divide.back", "holes", -m.Holes, "circle", m.Circle)
+	case m.Circle > 0:
+		holes = d.words.Say("divide.move", "holes", m.Holes, "circle", m.Circle)
 	}
-	return d.words.Say("divide.turns-move", "turns", turns, "holes", m.Holes, "circle", m.Circle)
+	switch {
+	case turns == 0:
+		return holes
+	case turns == 1:
+		return strings.TrimSpace(d.words.Say("divide.turn", "holes", holes))
+	}
+	return strings.TrimSpace(d.words.Say("divide.turns", "turns", turns, "holes", holes))
 }
