@@ -6,12 +6,10 @@ import (
 	"tipline/render/template"
 )
 
-// clipped returns the part of a drawing within tile i: lines and arcs cut exactly
-// at its edge, filled outlines cut to it and filled without an edge line there,
-// and the texts that lie in it. A text that no tile holds whole goes on the one
-// that holds its middle.
-func clipped(d *render.Drawing, tiles []tile, i int) *render.Drawing {
-	box := tiles[i].region
+// clipped returns the part of a drawing within a box: lines and arcs cut exactly at
+// its edge, filled outlines cut to it and filled without an edge line there, and of
+// a text those letters whose middle lies in it.
+func clipped(d *render.Drawing, box geometry.Box) *render.Drawing {
 	out := *d
 	out.Items = nil
 	for _, it := range d.Items {
@@ -22,26 +20,42 @@ func clipped(d *render.Drawing, tiles []tile, i int) *render.Drawing {
 			out.Items = append(out.Items, it)
 		case it.Text == nil:
 			out.Items = append(out.Items, clippedItem(it, box)...)
-		case home(tiles, bounds) == i:
-			out.Items = append(out.Items, it)
+		default:
+			if text, ok := lettersIn(*it.Text, box); ok {
+				it.Text = &text
+				out.Items = append(out.Items, it)
+			}
 		}
 	}
 	return &out
 }
 
-// home returns the first tile that holds the middle of a box that no tile holds
-// whole; −1 if one does.
-func home(tiles []tile, bounds geometry.Box) int {
-	first := -1
-	for i, t := range tiles {
-		if t.region.Contains(bounds.Min) && t.region.Contains(bounds.Max) {
-			return -1
+// lettersIn returns the run of a text's letters whose middle lies in a box, where
+// they stand, and false where there is none.
+func lettersIn(t render.Text, box geometry.Box) (render.Text, bool) {
+	letters, width := t.Letters()
+	along, up := t.Ways()
+	start := t.Origin()
+	middle := up.Times(t.Height / 2)
+	first, end := -1, 0
+	for i, l := range letters {
+		next := width
+		if i+1 < len(letters) {
+			next = letters[i+1].X
 		}
-		if first < 0 && t.region.Contains(bounds.Centre()) {
-			first = i
+		if box.Contains(start.Add(along.Times((l.X + next) / 2)).Add(middle)) {
+			if first < 0 {
+				first = i
+			}
+			end = i + 1
 		}
 	}
-	return first
+	if first < 0 {
+		return t, false
+	}
+	t.At, t.Align, t.Centred = start.Add(along.Times(letters[first].X)), render.Left, false
+	t.String = string([]rune(t.String)[first:end])
+	return t, true
 }
 
 // clippedItem returns an item's filling and its lines within the box.

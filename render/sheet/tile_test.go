@@ -86,23 +86,37 @@ func TestTiledPagesHoldTheWholeDrawing(t *testing.T) {
 	require.Positive(t, named)
 }
 
-// A text on the border of two tiles that neither holds whole is on one of them.
-func TestATextIsNeverLost(t *testing.T) {
-	for x := -200.0; x <= 200; x += 7 {
-		b := template.NewBoard("", style)
-		b.Rectangle(template.Stroke{Layer: render.LayerForm, Pen: render.Thin}, geometry.Point{X: -300, Y: -20}, geometry.Point{X: 300, Y: 20})
-		b.Write(template.Stroke{Layer: render.LayerText}, render.Text{At: geometry.Point{X: x}, Height: 3.5, Align: render.Middle, String: "a text far wider than the overlap"})
-		tiles := cut(b.Drawing.Bounds(), 180, 150)
-		found := 0
-		for i := range tiles {
-			for _, it := range clipped(b.Drawing, tiles, i).Items {
-				if it.Text != nil {
-					found++
+// Each letter of a text that lies across tiles is on every tile in which its middle
+// is, where the whole text has it, and none is lost.
+func TestLettersAreNeverLost(t *testing.T) {
+	const said = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789" // each once
+	for x := -200.0; x <= 200; x += 17 {
+		for _, turn := range []geometry.Angle{0, 0.3, geometry.FullTurn / 2} {
+			text := render.Text{At: geometry.Point{X: x}, Height: 3.5, Align: render.Middle, Centred: true, Turn: turn, String: said, Mirror: x > 100}
+			whole, _ := text.Letters()
+			along, _ := text.Ways()
+			d := &render.Drawing{Scale: 1, Items: []render.Item{{Layer: render.LayerText, Text: &text}}}
+			shown := map[int]bool{}
+			for _, tile := range cut(geometry.Box{Min: geometry.Point{X: -400, Y: -150}, Max: geometry.Point{X: 400, Y: 150}}, 180, 150) {
+				for _, it := range clipped(d, tile.region).Items {
+					first := strings.Index(said, it.Text.String)
+					for i, l := range lettersOf(*it.Text) {
+						shown[first+i] = true
+						at := text.Origin().Add(along.Times(whole[first+i].X))
+						require.InDelta(t, 0, at.Dist(it.Text.Origin().Add(along.Times(l.X))), 1e-6, "at %v", x)
+					}
+					bounds := it.Text.Bounds()
+					require.True(t, tile.region.Grow(3.5).Contains(bounds.Min) && tile.region.Grow(3.5).Contains(bounds.Max))
 				}
 			}
+			require.Len(t, shown, len(whole), "at %v", x)
 		}
-		require.Positive(t, found, "at %v", x)
 	}
+}
+
+func lettersOf(t render.Text) []render.Letter {
+	letters, _ := t.Letters()
+	return letters
 }
 
 // Cut to the boxes of a grid, lines and arcs keep their length and fillings their
@@ -119,8 +133,7 @@ func TestClippingKeepsLengthAndArea(t *testing.T) {
 		for column := range 5 {
 			for row := range 5 {
 				low := geometry.Point{X: -60 + 40*float64(column), Y: -60 + 40*float64(row)}
-				tiles := []tile{{region: geometry.Box{Min: low, Max: low.Add(geometry.Point{X: 40, Y: 40})}}}
-				l, a := drawn(clipped(b.Drawing, tiles, 0))
+				l, a := drawn(clipped(b.Drawing, geometry.Box{Min: low, Max: low.Add(geometry.Point{X: 40, Y: 40})}))
 				cutLength, cutArea = cutLength+l, cutArea+a
 			}
 		}
