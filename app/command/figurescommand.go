@@ -4,17 +4,25 @@ import (
 	"context"
 	"encoding/json"
 	"fmt"
+	"path/filepath"
 
+	"tipline/app/job"
 	"tipline/app/solve"
 )
 
-// solved reads the job and works it out.
+// solved reads the job, works it out and looks for its photographs: beside the job, or in
+// the present folder for one that comes in.
 func (c *call) solved() (*solve.Result, error) {
 	j, err := c.load()
 	if err != nil {
 		return nil, err
 	}
-	return solve.Solve(context.Background(), j), nil
+	r := solve.Solve(context.Background(), j)
+	r.Findings = append(r.Findings, solve.PhotographFindings(j, func(file string) error {
+		_, err := job.Picture(filepath.Dir(c.name), file)
+		return err
+	})...)
+	return r, nil
 }
 
 // figuresCommand prints every computed figure.

@@ -36,14 +36,18 @@ func (r *Refusal) Error() string { return r.Sentence(words.English()) }
 // Unwrap returns what the system said, or nil.
 func (r *Refusal) Unwrap() error { return r.Err }
 
+// Reason returns what the system said, empty where it said nothing.
+func (r *Refusal) Reason() string {
+	if r.Err == nil {
+		return ""
+	}
+	return r.Err.Error()
+}
+
 // Sentence says the refusal in the words given, led by the file's name.
 func (r *Refusal) Sentence(w words.Words) string {
-	reason := ""
-	if r.Err != nil {
-		reason = r.Err.Error()
-	}
 	s := w.Say(r.Code, "line", r.Line, "column", r.Column, "path", r.Path, "is", phrase(w, r.Is),
-		"want", phrase(w, r.Want), "value", r.Value, "max", r.Max, "reason", reason)
+		"want", phrase(w, r.Want), "value", r.Value, "max", r.Max, "reason", r.Reason())
 	if r.File == "" || strings.Contains(s, r.File) {
 		return s
 	}

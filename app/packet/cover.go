@@ -29,8 +29,8 @@ func cover(r *solve.Result, o Options) []sheet.Sheet {
 		if missing := missing(p, o.Style); missing != "" {
 			lacking = append(lacking, missing)
 		}
-		errors = append(errors, sentences(p, solve.Error, o.Style)...)
-		cautions = append(cautions, sentences(p, solve.Caution, o.Style)...)
+		errors = append(errors, sentences(r, p, solve.Error, o.Style)...)
+		cautions = append(cautions, sentences(r, p, solve.Caution, o.Style)...)
 	}
 	var sheets []sheet.Sheet
 	block := titleBlock(r, say("template.kind.cover"))
@@ -41,9 +41,9 @@ func cover(r *solve.Result, o Options) []sheet.Sheet {
 }
 
 // sentences are the findings of a severity on a part.
-func sentences(p solve.Part, severity solve.Severity, s template.Style) []string {
+func sentences(r *solve.Result, p solve.Part, severity solve.Severity, s template.Style) []string {
 	var list []string
-	for _, f := range p.Said() {
+	for _, f := range r.On(p.ID()) {
 		if f.Severity == severity {
 			list = append(list, p.Name()+": "+f.Sentence(s.Words, s.Units))
 		}

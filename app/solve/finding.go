@@ -203,7 +203,7 @@ func kindOf(field geometry.Quantity) Kind {
 	return Length
 }
 
-// fromError makes a finding of an error of geometry or measure.
+// fromError makes a finding of an error of geometry, measure or the job.
 func fromError(part string, field geometry.Quantity, err error) Finding {
 	var limit *geometry.Limit
 	if errors.As(err, &limit) {
@@ -215,6 +215,10 @@ func fromError(part string, field geometry.Quantity, err error) Finding {
 	var refusal *measure.Refusal
 	if errors.As(err, &refusal) {
 		return Finding{Error, part, field, refusal.Code, []Place{text("read", refusal.Read)}}
+	}
+	var jobs *job.Refusal
+	if errors.As(err, &jobs) {
+		return Finding{Error, part, field, jobs.Code, []Place{text("value", jobs.Value), text("reason", jobs.Reason())}}
 	}
 	return Finding{Error, part, field, "finding.unbuildable", []Place{text("reason", err.Error())}}
 }

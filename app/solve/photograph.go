@@ -66,3 +66,31 @@ func (r *reader) scale(p *job.Photograph) (float64, bool) {
 	}
 	return distance / pixels, r.sound(mark)
 }
+
+// PhotographFindings says which photographs of bits cannot be shown: those whose files
+// check refuses, each asked for once. What is read from a disk is not solve's to know.
+func PhotographFindings(j *job.Job, check func(file string) error) []Finding {
+	var fs []Finding
+	known := map[string]error{}
+	look := func(id string, c *job.Cutter) {
+		if c == nil || c.Bit == nil || c.Bit.Photograph == nil || !job.BareName(c.Bit.Photograph.File) {
+			return
+		}
+		file := c.Bit.Photograph.File
+		err, seen := known[file]
+		if !seen {
+			err = check(file)
+			known[file] = err
+		}
+		if err != nil {
+			fs = append(fs, fromError(id, "cutter.bit.photograph.file", err))
+		}
+	}
+	for _, w := range j.Wheels {
+		look(w.ID, w.Cutter)
+	}
+	for _, p := range j.Pinions {
+		look(p.ID, p.Cutter)
+	}
+	return fs
+}

@@ -131,6 +131,17 @@ func (r *Result) Part(id string) Part {
 	return nil
 }
 
+// On returns the findings on the part with this id, those of the job itself for none.
+func (r *Result) On(id string) []Finding {
+	var fs []Finding
+	for _, f := range r.Findings {
+		if f.Part == id {
+			fs = append(fs, f)
+		}
+	}
+	return fs
+}
+
 // named returns a name, or the id where there is none.
 func named(name, id string) string {
 	if name == "" {
