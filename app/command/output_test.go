@@ -74,7 +74,7 @@ func TestCopiesRepeatTemplatesOnlyAndOneWheelIsLess(t *testing.T) {
 		return pagesOf(t, out).NumPage()
 	}
 	one, two := count("-wheel", "escape"), count("-wheel", "escape", "-copies", "2")
-	require.Equal(t, one+3, two, "a second grinding template, crossing template and drilling template")
+	require.Equal(t, one+4, two, "a second of both grinding templates, crossing template and drilling template")
 	require.Less(t, one, count())
 }
 
@@ -168,11 +168,34 @@ func TestAStepThatIsNotThere(t *testing.T) {
 		              "fillet_at_rim": "0.5 mm", "fillet_at_hub": "0.5 mm"}}]}`)
 	out := filepath.Join(t.TempDir(), "out.svg")
 	r := run("template", job, "-wheel", "plain", "-kind", "grinding", "-out", out)
-	require.Equal(t, ran{Nothing, "", "tipline: plain has no such template, because the job says nothing of that step.\n"}, r)
+	require.Equal(t, ran{Nothing, "", "tipline: plain has no such template, because the job says nothing of that step. There are: blank, crossing.\n"}, r)
 	require.Equal(t, Done, run("template", job, "-wheel", "plain", "-kind", "crossing", "-out", out).code)
 	r = run("template", job, "-wheel", "hubless", "-kind", "crossing", "-out", out)
 	require.Equal(t, Nothing, r.code)
 	require.Contains(t, r.err, "tipline: hubless cannot be drawn because of crossing.hub: The hub")
+}
+
+// A kind that a part never has is refused with what the part is and which it may have;
+// an error on another step is not the reason.
+func TestKindsThatAPartNeverHas(t *testing.T) {
+	job, out := sampleJob(t), filepath.Join(t.TempDir(), "out.svg")
+	for _, row := range []struct{ part, kind, says string }{
+		{"third-pinion", "depth", "third-pinion is a lantern pinion, drilled and not cut, which has no template of the kind depth. It may have: blank, dividing, shroud."},
+		{"third-pinion", "grinding", "no template of the kind grinding. It may have: blank, dividing, shroud."},
+		{"third", "depthing", "third is a wheel, which has no template of the kind depthing."},
+		{"centre-pinion", "crossing", "centre-pinion is a pinion of cut leaves, which"},
+		{"going", "setting", "going is a train, which has no template of the kind setting. It may have: train."},
+		{"centre-third", "grinding", "centre-third is a pair in mesh, which has no template of the kind grinding. It may have: depthing."},
+		{"hour-pipe", "blank", "hour-pipe is a stack of wheels, which has no template of the kind blank. It may have: stack."},
+	} {
+		r := run("template", job, "-wheel", row.part, "-kind", row.kind, "-out", out)
+		require.Equal(t, Nothing, r.code)
+		require.Contains(t, r.err, row.says)
+	}
+	bad := jobFile(t, `{"tipline": 1, "wheels": [{"id": "w", "teeth": {"form": "cycloidal", "count": 60, "module": 1, "leaves": 8},
+		"dividing": {"ratio": "often"}}]}`)
+	require.Contains(t, run("template", bad, "-wheel", "w", "-kind", "grinding", "-out", out).err, "says nothing of that step")
+	require.Contains(t, run("template", bad, "-wheel", "w", "-kind", "dividing", "-out", out).err, "because of dividing.ratio")
 }
 
 // A square of 20 mm with its margin is 24 mm of paper; the picture says how large

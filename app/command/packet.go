@@ -10,6 +10,7 @@ import (
 
 	"tipline/app/packet"
 	"tipline/app/solve"
+	"tipline/geometry"
 	"tipline/geometry/measure"
 	"tipline/render/pdf"
 	"tipline/render/sheet"
@@ -81,7 +82,7 @@ func (c *call) printed(r *solve.Result, id string) ([]solve.Finding, error) {
 	if !slices.ContainsFunc(packet.Kinds(), func(k packet.Kind) bool { return k.Needs(p) }) {
 		return nil, c.unbuildable(r, p, "")
 	}
-	return p.Said(), nil
+	return r.On(id), nil
 }
 
 // partNamed returns the part with the id.
@@ -100,11 +101,13 @@ func partNamed(r *solve.Result, id string) (solve.Part, error) {
 }
 
 // unbuildable says why a part, or a step of it, cannot be built: its first error
-// on the step, else its first error.
+// on the step, else its first error that is on no other step.
 func (c *call) unbuildable(r *solve.Result, p solve.Part, step string) error {
-	faults := slices.DeleteFunc(slices.Clone(p.Said()), func(f solve.Finding) bool { return f.Severity != solve.Error })
+	faults := slices.DeleteFunc(r.On(p.ID()), func(f solve.Finding) bool {
+		return f.Severity != solve.Error || step != "" && ofAnother(step, f.Field)
+	})
 	if len(faults) == 0 {
-		return refuse("command.not-asked", "id", p.ID())
+		return unasked(p)
 	}
 	worst := faults[0]
 	for _, f := range faults {
@@ -115,6 +118,13 @@ func (c *call) unbuildable(r *solve.Result, p solve.Part, step string) error {
 	}
 	return refuse("command.cannot-build", "id", p.ID(), "field", worst.Field,
 		"reason", worst.Sentence(c.words, solve.Units(r.Job)))
+}
+
+// ofAnother reports whether a field belongs to a step of the work other than this one,
+// which can be drawn without it.
+func ofAnother(step string, field geometry.Quantity) bool {
+	of, _, within := strings.Cut(string(field), ".")
+	return within && of != step && slices.Contains([]string{"cutter", "dividing", "crossing", "mount"}, of)
 }
 
 // options are how the job is printed: on A4 for a job in millimetres, Letter for

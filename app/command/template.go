@@ -54,6 +54,9 @@ func templateCommand(c *call) (int, error) {
 	if err != nil {
 		return Nothing, err
 	}
+	if err := c.misplaced(p, c.flags["kind"]); err != nil {
+		return Nothing, err
+	}
 	w, wheel := p.(*solve.Wheel)
 	if !o.kind.Needs(p) || o.kind == packet.Crossing && wheel && w.Crossing == nil && w.Part.Crossing != nil {
 		return Nothing, c.unbuildable(r, p, o.step)
