@@ -46,8 +46,7 @@ func (l *Limit) Error() string {
 }
 
 // AtMost returns the Limit of a value that is larger than max. Here and below a
-// value that is no number is told as 0, and one beyond ±1e9, which no length of a
-// job comes near, as that.
+// value that is no number is told as 0, and one beyond ±mostTold as that.
 func AtMost(q Quantity, value, max float64, code string) *Limit {
 	return &Limit{q, told(value), math.Inf(-1), max, code}
 }
@@ -68,10 +67,13 @@ func Refused(q Quantity, value float64, code string) *Limit {
 	return &Limit{q, told(value), math.Inf(-1), math.Inf(1), code}
 }
 
+// mostTold is more than any length of a job comes near.
+const mostTold = 1e9
+
 // told returns a value as a message can show it.
 func told(v float64) float64 {
 	if math.IsNaN(v) {
 		return 0
 	}
-	return math.Min(math.Max(v, -1e9), 1e9)
+	return math.Min(math.Max(v, -mostTold), mostTold)
 }

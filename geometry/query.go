@@ -134,6 +134,15 @@ func lengthOf(n int, segment func(int) Segment) float64 {
 // Nearest returns the outline's point nearest to p, and the segment it lies on.
 func (o Outline) Nearest(p Point) (Point, int) { return nearestOf(o.Len(), o.Segment, p) }
 
+// Margin returns how far inside the outline p lies; negative outside it.
+func (o Outline) Margin(p Point) float64 {
+	q, _ := o.Nearest(p)
+	if o.Contains(p) {
+		return p.Dist(q)
+	}
+	return -p.Dist(q)
+}
+
 // Nearest returns the chain's point nearest to p, and the segment it lies on.
 func (c Chain) Nearest(p Point) (Point, int) { return nearestOf(c.Len(), c.Segment, p) }
 

@@ -68,3 +68,21 @@ func TestAlongASegment(t *testing.T) {
 	require.Equal(t, 1.0, share)
 	require.Equal(t, Box{Point{-5, -3}, Point{5, 5}}, Segment{From: Point{4, -3}, To: Point{-4, -3}, Bulge: 2}.Bounds())
 }
+
+// How far a point lies inside is the least of its distances from a rectangle's sides,
+// and from a disc's edge the radius less its own.
+func TestMarginIsTheDistanceInside(t *testing.T) {
+	r := trial.Rand(t, 93)
+	box, round := rectangle(t, 10, 6), disc(t, Point{1, 2}, 5)
+	for range trial.Count(5_000) {
+		p := Point{12*r.Float64() - 1, 8*r.Float64() - 1}
+		inside := math.Min(math.Min(p.X, 10-p.X), math.Min(p.Y, 6-p.Y))
+		if inside < 0 {
+			out := Point{math.Max(math.Max(-p.X, p.X-10), 0), math.Max(math.Max(-p.Y, p.Y-6), 0)}
+			inside = -out.Norm()
+		}
+		require.InDelta(t, inside, box.Margin(p), 1e-9, "%v", p)
+		require.InDelta(t, inside, box.Reverse().Margin(p), 1e-9, "%v", p)
+		require.InDelta(t, 5-p.Dist(Point{1, 2}), round.Margin(p), 1e-9, "%v", p)
+	}
+}

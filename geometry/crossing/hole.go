@@ -62,14 +62,9 @@ func (m metal) edge(p geometry.Point) float64 {
 		return least
 	}
 	for i, w := range m.windows {
-		if !m.boxes[i].Grow(least).Contains(p) {
-			continue
+		if m.boxes[i].Grow(max(least, 0)).Contains(p) {
+			least = min(least, -w.Margin(p))
 		}
-		if w.Contains(p) {
-			return min(least, 0)
-		}
-		near, _ := w.Nearest(p)
-		least = min(least, p.Dist(near))
 	}
 	for _, h := range m.holes {
 		least = min(least, p.Dist(h.Centre())-h.Diameter/2)

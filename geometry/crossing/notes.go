@@ -87,6 +87,10 @@ func meetNote(b Blank, s Spec) []*geometry.Limit {
 	return []*geometry.Limit{geometry.AtMost(ofArmAtHub, s.ArmAtHub, most, "crossing.arms-meet-before-hub")}
 }
 
+// unseen is how much narrower than its waist, in mm, an arm may be without a note: less
+// than a file shows.
+const unseen = 1e-3
+
 // waistNote says that a waisted arm is narrower elsewhere than at its waist, by
 // more than a file would show, and where the waist would be its narrowest place.
 func waistNote(b Blank, s Spec) []*geometry.Limit {
@@ -95,7 +99,7 @@ func waistNote(b Blank, s Spec) []*geometry.Limit {
 		return nil
 	}
 	least := narrowest(hub, rim, s)
-	if least.Width > s.Waist-1e-3 {
+	if least.Width > s.Waist-unseen {
 		return nil
 	}
 	asked := s.WaistAt

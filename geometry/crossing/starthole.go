@@ -53,14 +53,7 @@ func (p pattern) outermost(need float64) (at float64, ok bool) {
 
 // room returns how far the place in the middle lies from the window's outline;
 // negative outside it.
-func (p pattern) room(at float64) float64 {
-	place := p.middle(at)
-	near, _ := p.outline.Nearest(place)
-	if !p.outline.Contains(place) {
-		return -place.Dist(near)
-	}
-	return place.Dist(near)
-}
+func (p pattern) room(at float64) float64 { return p.outline.Margin(p.middle(at)) }
 
 // widest returns how far from the wheel's centre the place in the middle with the
 // most room lies.

@@ -91,12 +91,16 @@ func (p Pointed) noSoundBack() error {
 	return geometry.Refused(RootDiameter, 2*p.RootRadius, "cutter.no-sound-back")
 }
 
+// atRim is how near the tips, as a share of their radius, neighbouring cuts may meet:
+// without a land they meet there.
+const atRim = 1e-6
+
 // standsApart reports whether two neighbouring cuts leave metal between them all
 // the way from the tips to the root.
 func (p Pointed) standsApart(s sweep, height float64) bool {
 	here := s.space(p.setOver(), height, p.TipRadius)
 	turn := -geometry.FullTurn / geometry.Angle(p.Count)
-	rim := p.TipRadius - 1e-6*p.TipRadius
+	rim := p.TipRadius * (1 - atRim)
 	for i := range here {
 		for k := range here {
 			for _, m := range geometry.Meet(here[i], here[k].Rotate(turn)) {

@@ -11,6 +11,10 @@ import (
 // to push together: a thousand times what rounding leaves of an angle.
 const same = 1e-12
 
+// justBefore is how far before the line of centres, in radians of the driver, it is
+// asked whether a pair leads: far over rounding, and under any approach that matters.
+const justBefore = 1e-9
+
 // atTip is how near, in mm, to the driver's tip radius a contact is at the tip:
 // rounding in coordinates up to 2,000 mm, a thousand times over.
 const atTip = 1e-9
@@ -71,7 +75,7 @@ func (p *pairing) begin(line float64) float64 {
 	leads := func(now, earlier block) bool {
 		return now.ok && (!earlier.ok || now.ahead.lead >= earlier.ahead.lead-same)
 	}
-	if !leads(p.meet(line-1e-9), p.meet(line-1e-9+p.pitch)) {
+	if before := line - justBefore; !leads(p.meet(before), p.meet(before+p.pitch)) {
 		return line
 	}
 	for i := int(math.Ceil(line/p.pitch*float64(p.steps))) - 1; i >= p.first; i-- {

@@ -33,7 +33,7 @@ func deepest(o geometry.Outline, each int) (at int, share, floor float64) {
 func pitchFrom(o geometry.Outline, at, each int, share float64) (geometry.Chain, error) {
 	var vertices []geometry.Vertex
 	add := func(s geometry.Segment) {
-		if s.From.Dist(s.To) > 1e-9 {
+		if s.From.Dist(s.To) > onPiece {
 			vertices = append(vertices, geometry.Vertex{Point: s.From, Bulge: s.Bulge, Quantity: s.Quantity})
 		}
 	}
@@ -62,7 +62,7 @@ func radii(s geometry.Segment) (near, far float64) {
 	a, ok := s.Arc()
 	if d := a.Centre.Norm(); ok && d > 0 {
 		top := a.Centre.Times(1 + a.Radius/d)
-		if q, _ := s.Nearest(top); q.Dist(top) < 1e-9 {
+		if q, _ := s.Nearest(top); q.Dist(top) < onPiece {
 			far = d + a.Radius
 		}
 	}

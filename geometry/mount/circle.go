@@ -23,6 +23,13 @@ func room(edges []edge, needed need, radius float64) float64 {
 	return spare
 }
 
+// mostStrides is into how many strides the way to another radius is cut at most, and
+// leastStride, in mm, how short they get: far under what is drilled to.
+const (
+	mostStrides = 5000
+	leastStride = 1e-6
+)
+
 // nearest returns the radius nearest to from, on the way to to, that has room;
 // false where none has. As room changes by no more than the radius, what is
 // lacking can be skipped over. Where that would be a crawl a stride is taken
@@ -30,7 +37,7 @@ func room(edges []edge, needed need, radius float64) float64 {
 // could be missed.
 func nearest(edges []edge, needed need, from, to float64) (float64, bool) {
 	fits := func(radius float64) bool { return room(edges, needed, radius) >= -same }
-	stride := max(1e-6, math.Abs(to-from)/5000)
+	stride := max(leastStride, math.Abs(to-from)/mostStrides)
 	for at, skipped := from, from; ; {
 		spare := room(edges, needed, at)
 		if spare >= -same {

@@ -93,13 +93,7 @@ type opening struct {
 
 func windowOf(w geometry.Outline) opening {
 	box := w.Bounds()
-	off := func(p geometry.Point) float64 {
-		q, _ := w.Nearest(p)
-		if w.Contains(p) {
-			return -p.Dist(q)
-		}
-		return p.Dist(q)
-	}
+	off := func(p geometry.Point) float64 { return -w.Margin(p) }
 	return opening{box.Min.Toward(box.Max, 0.5), box.Min.Dist(box.Max) / 2, off}
 }
 

@@ -25,6 +25,12 @@ func (b bench) symmetryNotes() []*geometry.Limit {
 	return all
 }
 
+// onAxis is how near an axis, in radians, a screw stands on it: rounding, a million
+// times over.
+const onAxis = 1e-9
+
+// offSymmetry returns what is wrong with the screws beside the arms; nil where they
+// stand alike to them.
 func (b bench) offSymmetry(arms []geometry.Angle) *geometry.Limit {
 	n, k := b.screws.Count, len(arms)
 	if n > 1 && n%k != 0 && k%n != 0 {
@@ -36,7 +42,7 @@ func (b bench) offSymmetry(arms []geometry.Angle) *geometry.Limit {
 	from := (b.start - arms[0]).Turn()
 	steps := math.Floor(float64(from / step))
 	past := from - geometry.Angle(steps)*step
-	if off := min(past, step-past); off <= uneven(arms)+1e-9 {
+	if off := min(past, step-past); off <= uneven(arms)+onAxis {
 		return nil
 	}
 	low := (arms[0] + geometry.Angle(steps)*step).Turn()

@@ -124,12 +124,15 @@ func (f edges) floorEnd() geometry.Point {
 	return f.floor.To
 }
 
+// parallel is the sine of the angle below which two lines are taken not to meet.
+const parallel = 1e-12
+
 // meeting returns where the endless lines along two segments meet; the end of the
 // first where they are parallel.
 func meeting(s, t geometry.Segment) geometry.Point {
 	a, b := s.To.Sub(s.From), t.To.Sub(t.From)
 	cross := a.Cross(b)
-	if math.Abs(cross) < 1e-12*a.Norm()*b.Norm() {
+	if math.Abs(cross) < parallel*a.Norm()*b.Norm() {
 		return s.To
 	}
 	return s.From.Add(a.Times(t.From.Sub(s.From).Cross(b) / cross))

@@ -16,6 +16,9 @@ type axis struct {
 	grow           float64 // labels' unit in that of the curve's values: 25.4 for inches over mm
 }
 
+// onTick is the share of a step that a value may be off a tick and stand on it.
+const onTick = 1e-9
+
 // newAxis returns an axis over a run of values, given in the curve's unit, with
 // about so many ticks at round places of the labels' unit. A run of nothing is
 // widened. With whole the ends are ticks.
@@ -26,9 +29,9 @@ func newAxis(from, to, unit float64, ticks int, whole bool, title string) axis {
 	}
 	step := roundStep((to - from) / float64(ticks))
 	if whole {
-		from, to = step*math.Floor(from/step+1e-9), step*math.Ceil(to/step-1e-9)
+		from, to = step*math.Floor(from/step+onTick), step*math.Ceil(to/step-onTick)
 	}
-	return axis{from, to, step, int(max(0, math.Ceil(-math.Log10(step)-1e-9))), title, unit}
+	return axis{from, to, step, int(max(0, math.Ceil(-math.Log10(step)-onTick))), title, unit}
 }
 
 // roundStep returns the least of 1, 2 and 5 times a power of ten that is no less
@@ -36,7 +39,7 @@ func newAxis(from, to, unit float64, ticks int, whole bool, title string) axis {
 func roundStep(size float64) float64 {
 	decade := math.Pow(10, math.Floor(math.Log10(size)))
 	for _, k := range []float64{1, 2, 5} {
-		if k*decade >= size*(1-1e-9) {
+		if k*decade >= size*(1-onTick) {
 			return k * decade
 		}
 	}
@@ -49,7 +52,7 @@ func (a axis) share(v float64) float64 { return (v/a.grow - a.from) / (a.to - a.
 // ticks returns the values, in the labels' unit, at which ticks stand.
 func (a axis) ticks() []float64 {
 	var list []float64
-	for i := math.Ceil(a.from/a.step - 1e-9); i*a.step <= a.to+1e-9*a.step; i++ {
+	for i := math.Ceil(a.from/a.step - onTick); i*a.step <= a.to+onTick*a.step; i++ {
 		list = append(list, i*a.step)
 	}
 	return list
