@@ -37,6 +37,19 @@ func TestNamesOfThePartsFigures(t *testing.T) {
 	}, p.wheel(t, "escape").at("cutter").at("ground").names())
 }
 
+// A wheel for a lantern pinion tells how it drives and how closely its flanks are fitted;
+// other wheels have no such figures.
+func TestFiguresOfALanternDriver(t *testing.T) {
+	p := figuresOf(t, sampleJob(t))
+	driver := p.wheel(t, "centre")
+	require.InDelta(t, 1.1, driver["contact_ratio"], 1e-9, "as far as its teeth are cut, where their points allow it")
+	require.Positive(t, driver["fit_error_um"])
+	require.LessOrEqual(t, driver["fit_error_um"], 1.0, "µm")
+	require.NotContains(t, p.wheel(t, "great").names(), "contact_ratio")
+	text := run("figures", sampleJob(t)).out
+	require.Regexp(t, `flanks' arcs fitted to +0\.\d+ µm`, text)
+}
+
 // What follows from the plan's numbers by one line of arithmetic.
 func TestPartsFiguresByHand(t *testing.T) {
 	p := figuresOf(t, sampleJob(t))

@@ -47,8 +47,9 @@ type Wheel struct {
 	Material  tables.Material
 	Blade     tables.Blade // zero unless the crossing names one
 	Teeth     *tooth.Wheel
-	Leaves    int     // of the pinion that train teeth are made for; 0 for other teeth
-	Trundle   float64 // diameter of the trundles that teeth for a lantern pinion are made for; 0 for other teeth
+	Leaves    int            // of the pinion that train teeth are made for; 0 for other teeth
+	Trundle   float64        // diameter of the trundles that teeth for a lantern pinion are made for; 0 for other teeth
+	Driving   *tooth.Driving // how teeth for a lantern pinion drive; nil for other teeth
 	Tooling
 	Crossing  *crossing.Layout
 	Uncrossed *crossing.Layout // the weight of a wheel that is not crossed; nil where it is

@@ -70,6 +70,7 @@ func (w *Wheel) solveDriver(r *reader, t *job.Teeth) {
 	if r.fail("teeth.count", err) {
 		return
 	}
+	w.Driving = &driving
 	w.Teeth, w.Leaves, w.Trundle = &driving.Wheel, c.Leaves, d.TrundleDiameter()
 	r.find(Note, "teeth.trundle", "teeth.lantern-contact", number("trundle", d.TrundleDiameter(), FineLength),
 		number("contact", driving.Contact, Plain), number("begins", float64(driving.Begins), Angle))
