@@ -2,6 +2,7 @@ package solve_test
 
 import (
 	"context"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -9,6 +10,7 @@ import (
 
 	"tipline/app/job"
 	"tipline/app/solve"
+	"tipline/geometry/depthing"
 )
 
 // goingTrain is an eight-day train that beats half seconds: 84/12, 96/8, 80/8 and an
@@ -53,6 +55,7 @@ func TestTrainIsCountedToTheBeat(t *testing.T) {
 	require.InDelta(t, 0.5, going.Beat.Seconds, 1e-12)
 	require.InDelta(t, 248.4, going.Beat.Length, 0.1, "g/4π², a quarter of the seconds pendulum's 993.6 mm")
 	require.Equal(t, []string{"train.ratio-against", "train.beat"}, codes(going.Findings))
+	require.Contains(t, sentence(t, r, "going", "train.beat"), fmt.Sprintf("standard gravity, %g m/s²", depthing.Gravity/1000))
 }
 
 func TestTrainsByOtherWays(t *testing.T) {
