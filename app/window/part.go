@@ -9,7 +9,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/solve"
-	"tipline/render"
 )
 
 // part is one part on the rail: its picture and its name.
@@ -30,8 +29,7 @@ func newPart(id string, tapped func()) *part {
 	return p
 }
 
-func (p *part) show(name string, chosen bool, trouble solve.Severity, d *render.Drawing) {
-	p.picture.show(d, chosen)
+func (p *part) show(name string, chosen bool, trouble solve.Severity) {
 	if p.name != name || p.chosen != chosen || p.trouble != trouble {
 		p.name, p.chosen, p.trouble = name, chosen, trouble
 		p.Refresh()

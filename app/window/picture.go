@@ -9,12 +9,15 @@ import (
 	"tipline/render/screen"
 )
 
-// picture is a small painting of a drawing.
+// picture is a small painting of a drawing, which is asked for only when it is
+// seen.
 type picture struct {
 	*canvas.Raster
 	painter screen.Painter
+	draw    func() *render.Drawing
+	of      any  // what the drawing is made from
+	stale   bool // it has changed since the drawing was asked for
 	drawing *render.Drawing
-	painted *render.Drawing
 	pixels  *image.RGBA
 }
 
@@ -25,28 +28,38 @@ func newPicture() *picture {
 	return p
 }
 
-func (p *picture) show(d *render.Drawing, onPaper bool) {
+// show sets what the drawing is made from and how it is come by.
+func (p *picture) show(of any, draw func() *render.Drawing, onPaper bool) {
 	ground := panel
 	if onPaper {
 		ground = paper
 	}
-	if p.drawing != d || p.painter.Theme.Paper != ground {
-		p.drawing, p.painted, p.painter.Theme.Paper = d, nil, ground
+	p.draw = draw
+	if p.of != of || p.painter.Theme.Paper != ground {
+		if p.painter.Theme.Paper != ground {
+			p.pixels = nil
+		}
+		p.of, p.stale, p.painter.Theme.Paper = of, true, ground
 		p.Raster.Refresh()
 	}
 }
 
 func (p *picture) paint(width, height int) image.Image {
-	if p.pixels == nil || p.pixels.Rect.Dx() != width || p.pixels.Rect.Dy() != height {
-		p.pixels, p.painted = image.NewRGBA(image.Rect(0, 0, width, height)), nil
+	fresh := p.pixels == nil || p.pixels.Rect.Dx() != width || p.pixels.Rect.Dy() != height
+	if fresh {
+		p.pixels = image.NewRGBA(image.Rect(0, 0, width, height))
 	}
-	if p.painted == nil || p.painted != p.drawing {
+	if p.stale {
+		was := p.drawing
+		p.stale, p.drawing = false, p.draw()
+		fresh = fresh || p.drawing != was
+	}
+	if fresh {
 		view := screen.View{}
 		if p.drawing != nil {
 			view = screen.Fit(p.painter.Bounds(p.drawing), float64(width), float64(height), 1)
 		}
 		p.painter.Paint(p.pixels, p.drawing, view)
-		p.painted = p.drawing
 	}
 	return p.pixels
 }

@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
+	"tipline/render"
 )
 
 // rail is the job's parts, one below the other, and the way to add one.
@@ -41,7 +42,9 @@ func (r *rail) show() {
 	i := 0
 	for _, g := range groups {
 		for _, e := range g.Parts {
-			r.parts[i].show(e.Name, e.ID == r.desk.Part(), r.desk.Trouble(e.ID), r.desk.Picture(e.ID))
+			chosen := e.ID == r.desk.Part()
+			r.parts[i].show(e.Name, chosen, r.desk.Trouble(e.ID))
+			r.parts[i].picture.show(r.desk.Pictured(e.ID), func() *render.Drawing { return r.desk.Picture(e.ID) }, chosen)
 			i++
 		}
 	}

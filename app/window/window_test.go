@@ -196,3 +196,23 @@ func TestAChoiceChangesTheJobOnce(t *testing.T) {
 	require.Equal(t, "on tips", w.column.row("crossing.placing").choice.Selected)
 	require.False(t, w.desk.CanUndo())
 }
+
+// The rail's picture of a part is drawn when it is seen, and again when the part has
+// changed.
+func TestAPartsPictureFollowsThePart(t *testing.T) {
+	w := opened(t)
+	p := w.rail.parts[0].picture
+	require.True(t, p.stale)
+	p.paint(pictureSize, pictureSize)
+	before := p.drawing
+	require.NotNil(t, before)
+	p.paint(pictureSize, pictureSize)
+	require.Same(t, before, p.drawing)
+	retype(t, w, "crossing.arms", "5")
+	p.paint(pictureSize, pictureSize)
+	require.NotSame(t, before, p.drawing)
+	other := w.rail.parts[1].picture
+	other.paint(pictureSize, pictureSize)
+	retype(t, w, "crossing.arms", "4")
+	require.False(t, other.stale, "another part's edit leaves it alone")
+}

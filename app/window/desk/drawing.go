@@ -34,11 +34,21 @@ func (d *Desk) Drawing() (drawing *render.Drawing, stale bool) {
 	return d.drawn(d.part, d.at())
 }
 
+// look is what a part's small picture is made from.
+type look struct {
+	part  solve.Part
+	units string
+}
+
+// Pictured returns what the small picture of a part is made from: while that is
+// equal the picture is the same.
+func (d *Desk) Pictured(part string) any { return look{d.of(part), d.Job().Units} }
+
 // Picture returns the small picture of a part, nil when there is none.
 func (d *Desk) Picture(part string) *render.Drawing {
 	k := d.kindOf(part)
-	if part == d.part && k == pair {
-		return d.last[place{part, Depthing}].drawing
+	if was := d.last[place{part, Depthing}].drawing; part == d.part && k == pair && was != nil {
+		return was
 	}
 	drawing, _ := d.drawn(part, shows(stepsOf[k]))
 	if k == train {
