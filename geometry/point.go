@@ -1,3 +1,10 @@
+// Package geometry holds the shapes that everything is drawn and worked out with:
+// points, angles, lines, arcs, and the chains and outlines made of them, exact
+// through turning, mirroring and scaling, with what can be asked of them and done to
+// them; and Limit, the error of a value that nothing can be built with.
+//
+// Lengths are in millimetres, angles in radians. A wheel's centre is the origin, x to
+// the right, y up, and 12 o'clock is up.
 package geometry
 
 import "math"
