@@ -222,6 +222,10 @@ func Sheet(r *solve.Result, p solve.Part, k Kind, scale float64, s template.Styl
 	}
 	block := titleBlock(r, s.Words.Say("template.kind."+string(k)))
 	block.Part = p.Name()
+	if pair, ok := p.(*solve.Pair); ok {
+		t, _ := pair.Template()
+		block.Scale = template.DepthingScale(t, s)
+	}
 	block.Notes = k.notes(p, s)
 	return sheet.Sheet{Drawing: d, Block: block}, nil
 }

@@ -1,7 +1,10 @@
 package template
 
 import (
+	"fmt"
 	"math"
+	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -184,6 +187,30 @@ func TestThePictureKeepsWithinItsFrame(t *testing.T) {
 			require.LessOrEqual(t, math.Max(frame.Width(), frame.Height()), meshSize+1e-5)
 		}
 	}
+}
+
+// A card's picture of the mesh is at the greatest standard scale that has room, which the
+// card says; what is measured on it is that many times the work.
+func TestDepthingCardIsToScale(t *testing.T) {
+	for name, p := range pairs(t) {
+		card, err := DepthingCard(p, metric)
+		require.NoError(t, err)
+		fits := math.Min(84/p.shown().Width(), 92/p.shown().Height())
+		scale, err := strconv.ParseFloat(strings.TrimSuffix(DepthingScale(p, metric), " : 1"), 64)
+		require.NoError(t, err)
+		require.Contains(t, []float64{1, 2, 5, 10, 20, 50, 100}, scale, "ISO 5455, %s", name)
+		require.LessOrEqual(t, scale, fits, name)
+		require.Greater(t, 2.5*scale, fits, name)
+		require.Contains(t, said(card), fmt.Sprintf("Scale %g : 1", scale))
+		require.True(t, slices.ContainsFunc(card.Items, func(it render.Item) bool {
+			return it.Layer == render.LayerDimensions && it.Pen == render.Hair && len(it.Outlines) == 1 &&
+				math.Abs(it.Outlines[0].Bounds().Width()-scale*p.shown().Width()) < 1e-9
+		}), "the frame of %s is as wide as the work in it, %g times", name, scale)
+	}
+	for most, want := range map[float64]float64{10.71: 10, 9.99: 5, 5: 5, 1: 1, 0.9: 0.5, 0.2: 0.2} {
+		require.InEpsilon(t, want, standardScale(most), 1e-12, "%g", most)
+	}
+	require.Equal(t, "1 : 5", scaleText(standardScale(0.3), metric))
 }
 
 func TestPairSheetsStandClear(t *testing.T) {

@@ -2,6 +2,7 @@ package template
 
 import (
 	"fmt"
+	"math"
 
 	"tipline/geometry"
 	"tipline/render"
@@ -10,7 +11,8 @@ import (
 // Measures of a depthing card in millimetres: the picture of the mesh, and how the
 // steps stand below it, two side by side.
 const (
-	cardMesh   = 84.0
+	cardMesh   = 84.0 // its width at most
+	cardHigh   = 92.0 // and its height
 	cardStep   = 86.0 // width of a step
 	cardSteps  = 92.0 // from one column of steps to the next
 	cardFigure = 80.0 // width of the figures left of the picture
@@ -69,15 +71,32 @@ func (c *card) figure(f Figure) {
 	c.y -= 6
 }
 
-// worstMesh draws the mesh where the speed strays most, and says by how much.
+// DepthingScale returns the scale of the picture on a pair's depthing card: "10 : 1".
+func DepthingScale(p Pair, s Style) string {
+	return scaleText(p.cardScale(), s)
+}
+
+// cardScale returns the greatest standard scale for which the card has room.
+func (p Pair) cardScale() float64 {
+	box := p.shown()
+	return standardScale(math.Min(cardMesh/box.Width(), cardHigh/box.Height()))
+}
+
+// worstMesh draws the mesh where the speed strays most, at the greatest scale of ISO
+// 5455 that has room, and says by how much and at which scale.
 func worstMesh(p Pair, s Style) *render.Drawing {
 	b := NewBoard(p.ID, s)
 	m := newMeshing(b, p, p.place(float64(p.Turn.WorstStep)/float64(len(p.Turn.Steps))), cardMesh)
+	m.scale = p.cardScale()
 	m.draw()
 	frame := m.frame()
 	b.Write(Stroke{Layer: render.LayerText, Quantity: "centres", Ink: render.Grey}, render.Text{
 		At: geometry.Point{X: frame.Centre().X, Y: frame.Min.Y - 5}, Height: 2.5, Align: render.Middle,
 		String: b.Say("cards.depthing.worst", "error", signed(s.Units.Number, 100*(m.place.speed/p.Turn.Mean-1))),
+	})
+	b.Write(Stroke{Layer: render.LayerText, Quantity: "centres", Ink: render.Grey}, render.Text{
+		At: geometry.Point{X: frame.Centre().X, Y: frame.Min.Y - 9.5}, Height: 2.5, Align: render.Middle,
+		String: b.Say("cards.depthing.scale", "scale", DepthingScale(p, s)),
 	})
 	return b.Drawing
 }

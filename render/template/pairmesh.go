@@ -35,6 +35,26 @@ func newMeshing(b *Board, p Pair, place meshPlace, size float64) *meshing {
 	return m
 }
 
+// standardScale returns the greatest scale of ISO 5455, 1, 2 or 5 times a power of ten,
+// that is not over most, which must be more than nothing.
+func standardScale(most float64) float64 {
+	decade := math.Pow(10, math.Floor(math.Log10(most)))
+	for _, k := range []float64{5, 2} {
+		if k*decade <= most {
+			return k * decade
+		}
+	}
+	return decade
+}
+
+// scaleText writes a standard scale: "10 : 1" or "1 : 2".
+func scaleText(scale float64, s Style) string {
+	if scale < 1 {
+		return "1 : " + s.Units.Number(1/scale, 0)
+	}
+	return s.Units.Number(scale, 0) + " : 1"
+}
+
 // shown returns the part of the work about the pitch point that is drawn: the whole
 // of the smaller part, where that is not too large, and the teeth it meets.
 func (p Pair) shown() geometry.Box {
