@@ -114,7 +114,10 @@ func (a *additions) newCard(i int, of desk.Added) *card {
 			d.Type(d.Part(), c.of.Kind.Path, c.of.Kind.Choices[at].Value)
 		}
 	})
-	c.kind.came = func() { d.Light(c.of.Kind.Path) }
+	c.kind.came = func() {
+		d.Light(c.of.Kind.Path)
+		a.window.column.reveal(c.kind)
+	}
 	grid := &fyne.Container{Layout: cellLayout{}}
 	for _, f := range of.Fields {
 		c.cells = append(c.cells, a.newCell(c, f))

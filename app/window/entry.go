@@ -64,7 +64,10 @@ func (e *entry) TypedKey(k *fyne.KeyEvent) {
 // wire lets a box of the present part's field light its line, be nudged, and undo.
 func (w *Window) wire(e *entry, path func() geometry.Quantity) {
 	d := w.desk
-	e.came = func() { d.Light(path()) }
+	e.came = func() {
+		d.Light(path())
+		w.column.reveal(e)
+	}
 	e.nudge = func(by int) { d.Nudge(d.Part(), path(), by) }
 	e.undo, e.redo, e.escape = d.Undo, d.Redo, w.escape
 }

@@ -88,6 +88,20 @@ func TestAdditionsAreEditedInTheWindow(t *testing.T) {
 	require.Len(t, own.cards, n)
 }
 
+// Whatever the keyboard comes to is seen.
+func TestTheColumnFollowsTheKeyboard(t *testing.T) {
+	w := opened(t)
+	require.Zero(t, w.column.scroll.Offset.Y)
+	last := w.column.rows[len(w.column.rows)-1]
+	w.Canvas().Focus(last.entry)
+	down := w.column.scroll.Offset.Y
+	require.Positive(t, down)
+	w.Canvas().Focus(w.column.own.cards[0].cells[3].box)
+	require.Greater(t, w.column.scroll.Offset.Y, down)
+	w.Canvas().Focus(w.column.rows[0].entry)
+	require.Zero(t, w.column.scroll.Offset.Y)
+}
+
 func TestSuggestIsOnTheCrossingsStepOnly(t *testing.T) {
 	w := opened(t)
 	before := w.desk.Job()

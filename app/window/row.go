@@ -38,13 +38,17 @@ func newRow(w *Window, f desk.Field) *row {
 	r := &row{desk: d, field: f, label: written(f.Label, textSize, ink, false), hint: newFlow(smallSize, faint)}
 	r.border = choiceBorder()
 	r.border.Hidden = len(f.Choices) == 0
+	came := func() {
+		r.came()
+		w.column.reveal(r.Container)
+	}
 	if len(f.Choices) > 0 {
 		r.choice = newChoice(r.chosen)
-		r.choice.came = r.came
+		r.choice.came = came
 	} else {
 		r.entry = newEntry()
 		r.entry.OnChanged = r.typed
-		r.entry.came, r.entry.undo, r.entry.redo, r.entry.escape = r.came, d.Undo, d.Redo, w.escape
+		r.entry.came, r.entry.undo, r.entry.redo, r.entry.escape = came, d.Undo, d.Redo, w.escape
 		r.entry.nudge = func(by int) { d.Nudge(r.field.Part, r.field.Path, by) }
 	}
 	r.Container = &fyne.Container{Layout: rowLayout{r}, Objects: []fyne.CanvasObject{r.label, r.box(), r.hint.Container, r.border}}

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"tipline/app/job"
+	"tipline/app/solve"
 	"tipline/geometry"
 )
 
@@ -35,12 +36,44 @@ func (d *Desk) Type(part string, field geometry.Quantity, text string) {
 	if j == d.Job() {
 		return
 	}
+	if field == "crossing.style" {
+		j = d.begun(j, part, text)
+	}
 	if field == "id" {
 		d.rename(j, part, text)
 		return
 	}
 	d.history.Type(j, part, field)
 	d.workAside()
+}
+
+// startingSweep is the sweep that swept arms begin with, and startingWaist how wide
+// a waist begins beside the arm's lesser end.
+const (
+	startingSweep = "20°"
+	startingWaist = 0.75
+)
+
+// begun returns a job in which a style of arms that has just been chosen has what it
+// alone needs.
+func (d *Desk) begun(j *job.Job, part, style string) *job.Job {
+	w, _ := d.of(part).(*solve.Wheel)
+	var field geometry.Quantity
+	var text string
+	switch {
+	case style == "swept":
+		field, text = "crossing.sweep", startingSweep
+	case style == "waisted" && w != nil && w.Crossing != nil:
+		s := w.Crossing.Spec
+		field, text = "crossing.waist", d.stepped("crossing.waist", "", startingWaist*min(s.ArmAtRim, s.ArmAtHub))
+	}
+	if old, ok := j.Text(part, field); !ok || old != "" {
+		return j
+	}
+	if next, err := j.Set(part, field, text); err == nil {
+		return next
+	}
+	return j
 }
 
 // rename makes a job present in which a part has another id. A run of typing in
