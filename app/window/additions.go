@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
-	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
 	"tipline/geometry"
@@ -19,7 +18,7 @@ type additions struct {
 	window *Window
 	cards  []*card
 	list   *fyne.Container
-	add    *widget.Select
+	add    *choice
 	kinds  []desk.Choice
 }
 
@@ -51,14 +50,14 @@ func newAdditions(w *Window) *additions {
 	for _, c := range a.kinds {
 		labels = append(labels, c.Label)
 	}
-	a.add = widget.NewSelect(labels, nil)
-	a.add.PlaceHolder = say("additions.add")
-	a.add.OnChanged = func(string) {
+	a.add = newChoice(func(string) {
 		if i := a.add.SelectedIndex(); i >= 0 {
 			a.add.ClearSelected()
 			w.desk.AddAddition(a.kinds[i].Value)
 		}
-	}
+	})
+	a.add.set(labels, "", say("additions.add"))
+	a.add.came = func() { w.column.reveal(a.add) }
 	a.body.Objects = []fyne.CanvasObject{hint.Container, a.list, bordered(a.add)}
 	return a
 }

@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
-	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
 	"tipline/geometry"
@@ -20,7 +19,7 @@ type layers struct {
 	hint   *flow
 	rows   []*layer
 	list   *fyne.Container
-	put    *widget.Select
+	put    *choice
 	free   []desk.Choice
 	shown  []desk.Choice // the wheels of the rows
 }
@@ -37,15 +36,14 @@ func newLayers(w *Window) *layers {
 	say := w.desk.Words().Say
 	l := &layers{section: newOpening(say("stack.wheels")), window: w, hint: newFlow(smallSize, faint)}
 	l.list = box.New(layout.NewCustomPaddedVBoxLayout(4))
-	l.put = widget.NewSelect(nil, nil)
-	l.put.PlaceHolder = say("stack.put")
-	l.put.OnChanged = func(string) {
+	l.put = newChoice(func(string) {
 		if i := l.put.SelectedIndex(); i >= 0 {
 			to := l.free[i].Value
 			l.put.ClearSelected()
 			w.desk.PutOnStack(to)
 		}
-	}
+	})
+	l.put.came = func() { w.column.reveal(l.put) }
 	l.body.Objects = []fyne.CanvasObject{l.hint.Container, l.list, bordered(l.put)}
 	return l
 }
@@ -89,7 +87,7 @@ func wheelsOf(now []desk.Layer) []desk.Choice {
 
 // offer shows which wheels can be put on.
 func (l *layers) offer(free []desk.Choice) {
-	if reflect.DeepEqual(free, l.free) {
+	if reflect.DeepEqual(free, l.free) && l.put.PlaceHolder != "" {
 		return
 	}
 	l.free = free
@@ -97,15 +95,13 @@ func (l *layers) offer(free []desk.Choice) {
 	for i, c := range free {
 		labels[i] = c.Label
 	}
-	l.put.SetOptions(labels)
-	l.put.PlaceHolder = l.window.desk.Words().Say("stack.put")
 	if len(free) == 0 {
-		l.put.PlaceHolder = l.window.desk.Words().Say("stack.none-free")
+		l.put.set(nil, "", l.window.desk.Words().Say("stack.none-free"))
 		l.put.Disable()
-	} else {
-		l.put.Enable()
+		return
 	}
-	l.put.Refresh()
+	l.put.set(labels, "", l.window.desk.Words().Say("stack.put"))
+	l.put.Enable()
 }
 
 func (l *layers) rebuild(now []desk.Layer) {
