@@ -2,6 +2,7 @@ package cutter
 
 import (
 	"math"
+	"slices"
 
 	"tipline/geometry"
 	"tipline/geometry/internal/seek"
@@ -103,14 +104,17 @@ func (p Pointed) standsApart(s sweep, height float64) bool {
 	rim := p.TipRadius * (1 - atRim)
 	for i := range here {
 		for k := range here {
-			for _, m := range geometry.Meet(here[i], here[k].Rotate(turn)) {
-				if m.At.Norm() < rim {
-					return false
-				}
+			if meetWithin(here[i], here[k].Rotate(turn), rim) {
+				return false
 			}
 		}
 	}
 	return true
+}
+
+// meetWithin reports whether two segments meet nearer than r to the origin.
+func meetWithin(a, b geometry.Segment, r float64) bool {
+	return slices.ContainsFunc(geometry.Meet(a, b), func(m geometry.Meeting) bool { return m.At.Norm() < r })
 }
 
 // leastShank is the least width in millimetres that a form must have at the tip

@@ -50,6 +50,11 @@ func lengthHandle(q geometry.Quantity, at geometry.Point, least float64, value f
 	return oneHandle(q, at, least, greatestLength, value)
 }
 
+// diameterHandle is a handle of the diameter of a circle about the wheel's centre.
+func diameterHandle(q geometry.Quantity, at geometry.Point) Handle {
+	return lengthHandle(q, at, leastLength, func(p geometry.Point) float64 { return 2 * p.Norm() })
+}
+
 // angleHandle is a handle of one angle, from 0 to below a quarter turn.
 func angleHandle(q geometry.Quantity, at geometry.Point, value func(geometry.Point) float64) Handle {
 	return oneHandle(q, at, 0, 0.49*math.Pi, value)

@@ -17,9 +17,7 @@ func BlankHandles(w Wheel) []Handle {
 	}))
 	switch w.Teeth.Form {
 	case "pointed", "ratchet", "measured":
-		handles = append(handles, lengthHandle("teeth.tip_diameter", geometry.Polar(tips, geometry.Degrees(135)), leastLength, func(p geometry.Point) float64 {
-			return 2 * p.Norm()
-		}))
+		handles = append(handles, diameterHandle("teeth.tip_diameter", geometry.Polar(tips, geometry.Degrees(135))))
 	}
 	if w.Thickness > 0 {
 		face := edge + sectionPast

@@ -21,8 +21,10 @@ func CrossingHandles(w Wheel) []Handle {
 	middle := geometry.Clock((lay.Arms[len(lay.Arms)-1].Angle + geometry.FullTurn) / 2)
 	root := lay.RimRadius + lay.Spec.Rim
 	handles = append(handles,
-		lengthHandle("crossing.rim", geometry.Polar(lay.RimRadius, middle), leastLength, func(p geometry.Point) float64 { return root - p.Norm() }),
-		lengthHandle("crossing.hub", geometry.Polar(lay.HubRadius, hubHandleAt(win, middle)), leastLength, func(p geometry.Point) float64 { return 2 * p.Norm() }))
+		lengthHandle("crossing.rim", geometry.Polar(lay.RimRadius, middle), leastLength, func(p geometry.Point) float64 {
+			return root - p.Norm()
+		}),
+		diameterHandle("crossing.hub", geometry.Polar(lay.HubRadius, hubHandleAt(win, middle))))
 	handles = append(handles, outerHandle(lay, win, middle)...)
 	handles = append(handles, armHandles(lay, win)...)
 	for _, f := range filletCorners(win.Outline) {
@@ -177,5 +179,5 @@ func boreHandle(w Wheel) []Handle {
 	if w.Bore <= 0 {
 		return nil
 	}
-	return []Handle{lengthHandle("bore", geometry.Point{X: w.Bore / 2}, leastLength, func(p geometry.Point) float64 { return 2 * p.Norm() })}
+	return []Handle{diameterHandle("bore", geometry.Point{X: w.Bore / 2})}
 }

@@ -31,7 +31,7 @@ func colletHandles(c mount.Collet) []Handle {
 	}{{"mount.collet.register", c.Register, 170}, {"mount.collet.flange", c.Flange, 190}} {
 		if part.diameter > 0 {
 			at := geometry.Polar(part.diameter/2, geometry.Degrees(part.degrees))
-			handles = append(handles, lengthHandle(part.q, at, leastLength, func(p geometry.Point) float64 { return 2 * p.Norm() }))
+			handles = append(handles, diameterHandle(part.q, at))
 		}
 	}
 	return handles
@@ -44,7 +44,7 @@ func screwHandles(m mount.Mounting) []Handle {
 		return nil
 	}
 	at := m.Places[0].At
-	handles := []Handle{lengthHandle("mount.screw_circle", at, leastLength, func(p geometry.Point) float64 { return 2 * p.Norm() })}
+	handles := []Handle{diameterHandle("mount.screw_circle", at)}
 	if m.Screws.Start == nil || len(m.Places) < 2 {
 		return handles
 	}
