@@ -53,14 +53,15 @@ func (c *call) writePacket(r *solve.Result, o packet.Options, out string) (int, 
 	if err != nil {
 		return Nothing, err
 	}
-	doc, err := packet.Build(context.Background(), r, o)
+	ctx := context.Background()
+	doc, run, err := packet.Plan(ctx, r, o)
 	if err != nil {
 		return Nothing, c.drawing(err)
 	}
-	if err := c.write(out, func(w io.Writer) error { return pdf.Write(w, doc) }); err != nil {
+	if err := c.write(out, func(w io.Writer) error { return pdf.WriteEach(w, doc, run.Pages(ctx)) }); err != nil {
 		return Nothing, err
 	}
-	if _, err := fmt.Fprintln(c.out, c.words.Say("command.written", "file", out, "pages", len(doc.Pages))); err != nil {
+	if _, err := fmt.Fprintln(c.out, c.words.Say("command.written", "file", out, "pages", run.Len())); err != nil {
 		return Nothing, err
 	}
 	return verdict(said), nil
@@ -130,18 +131,16 @@ func ofAnother(step string, field geometry.Quantity) bool {
 // options are how the job is printed: on A4 for a job in millimetres, Letter for
 // one in inches, unless said otherwise.
 func (c *call) options(r *solve.Result) (packet.Options, error) {
-	name, given := c.flags["paper"]
-	if !given {
-		name = "a4"
-		if r.Job.Units == string(measure.Inch) {
-			name = "letter"
-		}
+	usual := "a4"
+	if r.Job.Units == string(measure.Inch) {
+		usual = "letter"
 	}
-	paper, err := sheet.ParsePaper(name)
+	paper, err := c.paper(usual)
 	if err != nil {
-		return packet.Options{}, refuse("command.paper", "read", name)
+		return packet.Options{}, err
 	}
-	return packet.Options{Paper: paper, Style: c.style(r)}, nil
+	printing, err := c.printing(paper)
+	return packet.Options{Paper: paper, Style: c.style(r), Printing: printing}, err
 }
 
 func (c *call) style(r *solve.Result) template.Style {
@@ -152,7 +151,10 @@ func (c *call) style(r *solve.Result) template.Style {
 func (c *call) drawing(err error) error {
 	var paper *sheet.Refusal
 	if errors.As(err, &paper) {
-		return refuse("command.paper", "read", paper.Read)
+		if paper.Code == "paper.size" {
+			return refuse("command.paper", "read", paper.Read)
+		}
+		return refuse(paper.Code, "read", paper.Read)
 	}
 	return refuse("command.undrawable", "reason", err.Error())
 }

@@ -13,6 +13,7 @@ import (
 	"strings"
 
 	"tipline/app/job"
+	printers "tipline/app/printer"
 	"tipline/assets/words"
 )
 
@@ -47,12 +48,16 @@ func commands() []command {
 	language := valued("lang")
 	return []command{
 		{name: "packet", job: true, run: packetCommand,
-			flags: []flag{valued("out"), valued("paper"), valued("copies"), valued("wheel"), valued("as"), language}},
+			flags: []flag{valued("out"), valued("paper"), valued("copies"), valued("wheel"), valued("as"),
+				valued("printer"), valued("look"), {name: "together"}, language}},
 		{name: "template", job: true, run: templateCommand,
-			flags: []flag{valued("wheel"), valued("kind"), valued("as"), valued("out"), valued("scale"), valued("side"), valued("paper"), language}},
+			flags: []flag{valued("wheel"), valued("kind"), valued("as"), valued("out"), valued("scale"), valued("side"), valued("paper"),
+				valued("printer"), valued("look"), language}},
 		{name: "figures", job: true, run: figuresCommand, flags: []flag{{name: "json"}, language}},
 		{name: "findings", job: true, run: findingsCommand, flags: []flag{language}},
 		{name: "stock", job: true, run: stockCommand, flags: []flag{{name: "csv"}, language}},
+		{name: "printer", others: 1, run: printerCommand,
+			flags: []flag{valued("out"), valued("paper"), valued("across"), valued("along"), {name: "again"}, language}},
 		{name: "sample", others: 1, run: sampleCommand},
 		{name: "version", run: versionCommand},
 		{name: "help", others: 1, run: helpCommand},
@@ -189,6 +194,10 @@ func sentence(err error, w words.Words) string {
 	var jobs *job.Refusal
 	if errors.As(err, &jobs) {
 		return jobs.Sentence(w)
+	}
+	var kept *printers.Refusal
+	if errors.As(err, &kept) {
+		return kept.Say(w.Say)
 	}
 	return err.Error()
 }

@@ -49,8 +49,8 @@ func TestWhatCannotBeDone(t *testing.T) {
 		args []string
 		want string
 	}{
-		{[]string{"frobnicate"}, `There is no command "frobnicate" and no job of that name; the commands are packet, template, figures, findings, stock, sample, version, help.`},
-		{[]string{"--packet", job}, `There is no command "--packet" and no job of that name; the commands are packet, template, figures, findings, stock, sample, version, help.`},
+		{[]string{"frobnicate"}, `There is no command "frobnicate" and no job of that name; the commands are packet, template, figures, findings, stock, printer, sample, version, help.`},
+		{[]string{"--packet", job}, `There is no command "--packet" and no job of that name; the commands are packet, template, figures, findings, stock, printer, sample, version, help.`},
 		{[]string{"figures"}, "figures needs the name of a job file."},
 		{[]string{"figures", "-json"}, "figures needs the name of a job file."},
 		{[]string{"figures", job, "more"}, `figures has no use for "more".`},

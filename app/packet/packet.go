@@ -16,6 +16,8 @@ type Options struct {
 	Copies int    // of each template, cards once; 0 is 1
 	Wheel  string // id of the one part to print, of whatever kind; all when empty
 	Style  template.Style
+
+	Printing sheet.Options // the printer's profile, the templates' look, whether they share sheets
 }
 
 // Build lays out the whole packet: cover, what to get in, the sheets of each wheel and
@@ -24,21 +26,31 @@ type Options struct {
 // cannot be drawn is left out, and the cover says what is missing. It gives way when
 // ctx is done.
 func Build(ctx context.Context, r *solve.Result, o Options) (render.Document, error) {
+	doc, run, err := Plan(ctx, r, o)
+	if err != nil {
+		return render.Document{}, err
+	}
+	return drawn(ctx, doc, run)
+}
+
+// Plan plans the packet that Build draws: the document, still without pages, and the
+// run that draws them one at a time.
+func Plan(ctx context.Context, r *solve.Result, o Options) (render.Document, *sheet.Run, error) {
 	sheets := append(cover(r, o), stock(r, o)...)
 	for _, p := range o.printed(r) {
 		if err := ctx.Err(); err != nil {
-			return render.Document{}, err
+			return render.Document{}, nil, err
 		}
 		of, err := partSheets(r, p, o)
 		if err != nil {
-			return render.Document{}, err
+			return render.Document{}, nil, err
 		}
 		sheets = append(sheets, of...)
 	}
 	sheets = append(sheets, sheet.Sheet{
 		Drawing: template.Cautions(o.Style), Block: titleBlock(r, o.Style.Words.Say("template.kind.cautions")),
 	})
-	return document(r, sheets, o)
+	return document(ctx, r, sheets, o)
 }
 
 // printed returns the parts that are printed, in the order of the work.
@@ -52,7 +64,12 @@ func One(r *solve.Result, p solve.Part, k Kind, scale float64, o Options) (rende
 	if err != nil {
 		return render.Document{}, err
 	}
-	return document(r, []sheet.Sheet{sh}, o)
+	ctx := context.Background()
+	doc, run, err := document(ctx, r, []sheet.Sheet{sh}, o)
+	if err != nil {
+		return render.Document{}, err
+	}
+	return drawn(ctx, doc, run)
 }
 
 // partSheets returns the sheets of one part in the order of the work.
@@ -97,20 +114,29 @@ func enlarged(r *solve.Result, p solve.Part, k Kind, o Options) (sheet.Sheet, er
 	var err error
 	for _, scale := range scales {
 		sh, err = Sheet(r, p, k, scale, o.Style)
-		if err != nil || sheet.Fits(sh.Drawing, o.Paper, sh.Block, o.Style) {
+		if err != nil || o.Printing.Fits(sh.Drawing, o.Paper, sh.Block, o.Style) {
 			break
 		}
 	}
 	return sh, err
 }
 
-func document(r *solve.Result, sheets []sheet.Sheet, o Options) (render.Document, error) {
-	pages, err := sheet.Lay(sheets, o.Paper, o.Style)
-	if err != nil {
-		return render.Document{}, err
-	}
+// document returns the document that sheets belong to, and their run.
+func document(ctx context.Context, r *solve.Result, sheets []sheet.Sheet, o Options) (render.Document, *sheet.Run, error) {
+	run, err := sheet.Plan(ctx, sheets, o.Paper, o.Style, o.Printing)
 	return render.Document{
 		Title: r.Job.Title, Subject: o.Style.Words.Say("packet.subject"), Author: r.Job.Maker,
-		Language: o.Style.Words.Language(), Pages: pages,
-	}, nil
+		Language: o.Style.Words.Language(),
+	}, run, err
+}
+
+// drawn returns the document with the pages that a run draws.
+func drawn(ctx context.Context, doc render.Document, run *sheet.Run) (render.Document, error) {
+	for page, err := range run.Pages(ctx) {
+		if err != nil {
+			return render.Document{}, err
+		}
+		doc.Pages = append(doc.Pages, page)
+	}
+	return doc, nil
 }
