@@ -31,12 +31,38 @@ func (t *Tooling) solveBit(r *reader, b *job.Bit) {
 		return
 	}
 	ground, err := t.Cut.Ground(edge)
+	if err != nil || math.Abs(ground.Worst.Off) > strays {
+		t.acrossFinding(r, edge, ground.Worst.Off, err)
+	}
 	if r.fail("cutter.bit.chain[0].x", err) {
 		return
 	}
 	t.Ground, t.BitBase = &ground, corners[0].Y-ground.Form.Edge.Vertex(0).Y
 	t.deviationFindings(r)
 	t.undercutFindings(r)
+}
+
+// elsewhere is the share of a deviation under which one move across must bring it for x to
+// have been measured from another place.
+const elsewhere = 0.1
+
+// acrossFinding says when a bit's x was measured from another place than the form's: moved
+// across by one amount it comes near, though as typed it strays by off or cannot be worked
+// out.
+func (t *Tooling) acrossFinding(r *reader, edge geometry.Chain, off float64, err error) {
+	move, worst, ok := t.Cut.Across(edge)
+	near := math.Abs(worst.Off)
+	if !ok || near > strays || err == nil && near > elsewhere*math.Abs(off) || math.Abs(move) <= strays {
+		return
+	}
+	code := "bit.x-from-the-middle"
+	if e := t.Cut.Form.Edge; e.Len() > 0 && e.Segment(0).Quantity == cutter.FrontRelief {
+		code = "bit.x-from-the-front"
+	}
+	if move > 0 {
+		code += "-more"
+	}
+	r.find(Caution, "cutter.bit.chain[0].x", code, number("by", math.Abs(move), FineLength), micrometres("off", math.Max(near, sameSize)))
 }
 
 // corners reads the corners of a measured bit; a radius left empty is a line.

@@ -181,6 +181,39 @@ func TestBitThatStrays(t *testing.T) {
 	}
 }
 
+// A bit whose x was measured from another place than the form's is told which, and by how
+// much; typed so, it is right.
+func TestBitMeasuredFromElsewhere(t *testing.T) {
+	for _, row := range []struct {
+		wheel, code, says string
+		by                float64
+	}{
+		{"escape", "bit.x-from-the-front", "smaller", 5},
+		{"escape", "bit.x-from-the-front-more", "greater", -1.25},
+		{"great", "bit.x-from-the-middle", "smaller", 3.97},
+		{"great", "bit.x-from-the-middle-more", "greater", -0.1},
+		{"escape", "bit.x-from-the-front", "smaller", 30}, // so far aside that it misses the blank
+	} {
+		t.Run(fmt.Sprint(row.wheel, row.by), func(t *testing.T) {
+			j := sample(t)
+			corners := solve.Solve(context.Background(), j).Wheel(row.wheel).Cut.Form.Corners()
+			for i := range corners {
+				corners[i].X += row.by
+			}
+			r := solve.Solve(context.Background(), typedBit(t, j, row.wheel, corners))
+			require.Contains(t, sentence(t, r, row.wheel, row.code), row.says)
+			require.InDelta(t, math.Abs(row.by), place(t, r.Findings, row.code, "by"), 1.1e-3, "corners are typed to 1 µm")
+			require.LessOrEqual(t, place(t, r.Findings, row.code, "off"), 2.0, "µm: corners are typed to one")
+			for i := range corners {
+				corners[i].X -= row.by
+			}
+			for _, code := range codes(solve.Solve(context.Background(), typedBit(t, j, row.wheel, corners)).Findings) {
+				require.NotContains(t, code, "bit.x-from")
+			}
+		})
+	}
+}
+
 func TestBadBits(t *testing.T) {
 	sound := []cutter.Corner{{X: 0, Y: 5}, {X: 0, Y: 0}, {X: 0.4, Y: 0}, {X: 5, Y: 5}}
 	for _, row := range []struct{ name, field, text, at, says string }{
