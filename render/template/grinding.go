@@ -177,7 +177,7 @@ func (e *enlargement) widths() {
 		title = e.Say("template.grinding.widths.laid")
 	}
 	ink, grey := Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Black}, Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Grey}
-	for i, line := range Wrap(title, 2.5, 2*widthsColumn, true) {
+	for i, line := range Wrap(title, 2.5, 3*widthsColumn, true) {
 		y -= 4 * float64(min(i, 1))
 		e.Write(ink, render.Text{At: geometry.Point{X: x, Y: y}, Height: 2.5, Bold: true, String: line})
 	}
