@@ -50,6 +50,12 @@ func (d *Desk) field(part string, path geometry.Quantity) Field {
 		f.Empty = d.Style().Units.Length(p.Nominal)
 	}
 	f.Choices = d.choices(path, known, f.Text)
+	if lent := d.lent(part, path); lent != "" && f.Text == "" {
+		f.Empty = lent
+		if len(f.Choices) > 0 {
+			f.Choices[0].Label = lent
+		}
+	}
 	f.Worked = d.worked(path)
 	f.Refusal, f.Grave = d.refusal(part, path)
 	f.Hint = d.hint(path, known, f.Text)

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"tipline/app/job"
+	"tipline/app/solve"
 	"tipline/geometry"
 )
 
@@ -41,6 +42,25 @@ func (d *Desk) Layers() (layers []Layer, free []Choice, ok bool) {
 		}
 	}
 	return layers, free, true
+}
+
+// lent returns what a stack without a mount of its own takes for a field of it from
+// its first wheel that has one, and whose that is.
+func (d *Desk) lent(part string, path geometry.Quantity) string {
+	s, ok := d.of(part).(*solve.Stack)
+	if !ok || s.Part.Mount != nil || !slices.Contains(mountFields, path) {
+		return ""
+	}
+	for _, id := range s.Part.Wheels {
+		if w := d.Job().Wheel(id); w != nil && w.Mount != nil {
+			text, _ := d.Job().Text(id, path)
+			if text == "" {
+				return ""
+			}
+			return d.words.Say("stack.lent", "text", text, "name", d.Name(id))
+		}
+	}
+	return ""
 }
 
 func tipPath(i int) geometry.Quantity { return geometry.Quantity(fmt.Sprintf("tips[%d]", i)) }

@@ -116,3 +116,17 @@ func TestAStackWithoutWheelsIsRefused(t *testing.T) {
 	require.Nil(t, drawing)
 	require.NotEmpty(t, d.Missing())
 }
+
+// A stack without a mount shows whose it takes.
+func TestAStackShowsTheMountItTakes(t *testing.T) {
+	d := stacked(t)
+	wheel := d.Job().Wheels[0]
+	require.Equal(t, "none", fieldOf(t, d, "mount.screws").Empty)
+	d.Type(wheel.ID, "mount.screws", "3")
+	d.Type(wheel.ID, "mount.thread", "BA 12")
+	require.Equal(t, "3 ("+wheel.Name+")", fieldOf(t, d, "mount.screws").Empty)
+	require.Equal(t, Choice{"", "BA 12 (" + wheel.Name + ")"}, fieldOf(t, d, "mount.thread").Choices[0])
+	require.Empty(t, fieldOf(t, d, "mount.screw_circle").Empty)
+	d.Type(d.Part(), "mount.screws", "4")
+	require.Equal(t, Choice{"", "none"}, fieldOf(t, d, "mount.thread").Choices[0])
+}
