@@ -25,10 +25,9 @@ func (c curve) at(x float64) float64 {
 	return c.y + c.halfSign*math.Sqrt(max(c.radius*c.radius-w*w, 0))
 }
 
-// crossing returns the x, between lo and hi, where the curve meets the line
+// crossing appends to xs the x, between lo and hi, where the curve meets the line
 // through p in direction way.
-func (c curve) crossing(p, way geometry.Point) []float64 {
-	var xs []float64
+func (c *curve) crossing(xs []float64, p, way geometry.Point) []float64 {
 	add := func(x float64) {
 		if x >= c.lo && x <= c.hi {
 			xs = append(xs, x)
@@ -77,11 +76,10 @@ func (g graph) lowest(x float64) float64 {
 	return least
 }
 
-// inset returns the edge's pieces moved d to their left, into the form, each by
-// itself, with an arc of radius d about every corner that turns into the form: as
-// high as the highest of them the section begins.
-func (s sweep) inset(d float64) graph {
-	g := make(graph, 0, len(s)+4)
+// inset appends to g the edge's pieces moved d to their left, into the form, each
+// by itself, with an arc of radius d about every corner that turns into the form:
+// as high as the highest of them the section begins.
+func (s sweep) inset(g graph, d float64) graph {
 	for i, piece := range s {
 		if a, ok := piece.Arc(); ok {
 			g = g.addArc(a, a.Radius-math.Copysign(d, float64(a.Sweep)))

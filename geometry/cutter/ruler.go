@@ -22,7 +22,7 @@ type measured struct {
 
 // ruler returns the swept edge as a ruler; flank says which pieces are flanks.
 func (s sweep) ruler(flank func(geometry.Segment) bool) ruler {
-	r := ruler{make([]measured, len(s)), s.inset(0)}
+	r := ruler{make([]measured, len(s)), s.inset(nil, 0)}
 	for i, g := range s {
 		a, _ := g.Arc()
 		r.pieces[i] = measured{g.From, g.To, a.Centre, a.Radius, g.Bulge, flank(g), g.Bounds()}

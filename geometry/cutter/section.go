@@ -17,6 +17,9 @@ type bit struct {
 	least, most float64          // x of the form's two sides
 	infeed      float64
 	slope       float64 // tan of the clearance
+
+	below  graph     // floor of the section looked at last
+	across []float64 // and its knots
 }
 
 // bit returns the cut's bit, ground with the clearance.
@@ -26,7 +29,7 @@ func (c Cut) bit(clearance geometry.Angle) bit {
 		b.front = front
 		b.under = b.under[1:]
 	}
-	b.edge = b.under.inset(0)
+	b.edge = b.under.inset(nil, 0)
 	b.least, b.most = c.Form.sides()
 	return b
 }
@@ -52,9 +55,11 @@ type section struct {
 }
 
 // sectionAt returns the section at depth z, which facets leave inset by z·tan c.
+// It holds until the bit's next section is looked at.
 func (b *bit) sectionAt(z float64) section {
 	s := section{b, z, z * b.slope, nil, b.least, b.most}
-	s.floor = b.under.inset(s.inset)
+	b.below = b.under.inset(b.below[:0], s.inset)
+	s.floor = b.below
 	if first := b.under[0]; b.front.From != b.front.To {
 		s.near = s.inset // no nearer to the tangent of the foremost point
 	} else if first.From.X == first.To.X {
@@ -93,8 +98,7 @@ func (s section) swingNeeded(x float64) (float64, bool) {
 // changes from one curve to the next, passes the infeed or meets the front: from
 // one to the next each is one smooth curve, and within the section or not.
 func (s section) knots() []float64 {
-	all := make([]float64, 0, 8*(len(s.floor)+len(s.edge)))
-	all = append(all, s.least, s.most, math.Max(s.wall, s.least), math.Min(s.near, s.most))
+	all := append(s.across[:0], s.least, s.most, math.Max(s.wall, s.least), math.Min(s.near, s.most))
 	for _, list := range [2]graph{s.floor, s.edge} {
 		for _, c := range list {
 			all = append(all, c.lo, c.hi)
@@ -104,12 +108,14 @@ func (s section) knots() []float64 {
 		}
 	}
 	foot, way := s.frontLine()
-	for _, c := range s.floor {
-		all = append(all, c.crossing(geometry.Point{Y: s.infeed}, geometry.Point{X: 1})...)
+	for i := range s.floor {
+		c := &s.floor[i]
+		all = c.crossing(all, geometry.Point{Y: s.infeed}, geometry.Point{X: 1})
 		if way.Y != 0 {
-			all = append(all, c.crossing(foot, way)...)
+			all = c.crossing(all, foot, way)
 		}
 	}
+	s.across = all
 	slices.Sort(all)
 	out := all[:0]
 	for _, x := range all {
@@ -168,7 +174,7 @@ func (s section) look() (swing, at float64) {
 	xs := s.knots()
 	for i := 1; i < len(xs); i++ {
 		step := (xs[i] - xs[i-1]) / between
-		for k := range between + 1 {
+		for k := min(i-1, 1); k <= between; k++ { // the knot between two is looked at once
 			if x := xs[i-1] + float64(k)*step; take(x) {
 				low, high = math.Max(x-step, xs[i-1]), math.Min(x+step, xs[i])
 			}
