@@ -55,12 +55,13 @@ func (t *Tooling) acrossFinding(r *reader, edge geometry.Chain, off float64, err
 	if !ok || near > strays || err == nil && near > elsewhere*math.Abs(off) || math.Abs(move) <= strays {
 		return
 	}
-	code := "bit.x-from-the-middle"
+	smaller, greater := "bit.x-from-the-middle", "bit.x-from-the-middle-more"
 	if e := t.Cut.Form.Edge; e.Len() > 0 && e.Segment(0).Quantity == cutter.FrontRelief {
-		code = "bit.x-from-the-front"
+		smaller, greater = "bit.x-from-the-front", "bit.x-from-the-front-more"
 	}
+	code := smaller
 	if move > 0 {
-		code += "-more"
+		code = greater
 	}
 	r.find(Caution, "cutter.bit.chain[0].x", code, number("by", math.Abs(move), FineLength), micrometres("off", math.Max(near, sameSize)))
 }
