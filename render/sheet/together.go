@@ -9,9 +9,9 @@ import (
 	"tipline/render/template"
 )
 
-// openSheets is how many of the latest shared sheets are still looked at for room,
-// so that a long run stays in the order of the work.
-const openSheets = 4
+// openSheets is how many of the latest shared sheets of a scale are still looked at
+// for room, so that a long run stays near the order of the work.
+const openSheets = 12
 
 // gathering puts templates together on shared sheets, in the order they come.
 type gathering struct {
@@ -20,7 +20,7 @@ type gathering struct {
 	options Options
 	copies  map[*render.Drawing]int // of each drawing, all told
 	met     map[*render.Drawing]int // of them, so far
-	open    []*shared
+	open    map[float64][]*shared   // by scale
 }
 
 // shared is a sheet that several templates of one scale share; while it has one
@@ -48,8 +48,9 @@ type member struct {
 // one that is open already. A template that does not fit on one sheet is refused.
 func (g *gathering) take(sh Sheet) (opened *shared, ok bool) {
 	m := g.member(sh)
-	for _, s := range g.open {
-		if s.admits(sh) && s.with(m, g) {
+	open := g.open[sh.Drawing.Scale]
+	for _, s := range open {
+		if s.admits(m, g) && s.with(m, g) {
 			return nil, true
 		}
 	}
@@ -58,17 +59,33 @@ func (g *gathering) take(sh Sheet) (opened *shared, ok bool) {
 		return nil, false
 	}
 	s := &shared{members: []member{m}, alone: p}
-	g.open = append(g.open, s)
-	g.open = g.open[max(0, len(g.open)-openSheets):]
+	open = append(open, s)
+	g.open[sh.Drawing.Scale] = open[max(0, len(open)-openSheets):]
 	return s, true
 }
 
-// admits reports whether a template may stand beside those on the sheet: in one
-// scale, and of one job.
-func (s *shared) admits(sh Sheet) bool {
-	first := s.members[0].sheet
-	return first.Drawing.Scale == sh.Drawing.Scale && first.Block.Job == sh.Block.Job
+// admits reports whether a template might stand beside those on the sheet: it is of
+// the same job, and there would be room for it if title block and header took the
+// least they can.
+func (s *shared) admits(m member, g *gathering) bool {
+	if s.members[0].sheet.Block.Job != m.sheet.Block.Job {
+		return false
+	}
+	var sizes []geometry.Point
+	for _, other := range append(slices.Clone(s.members), m) {
+		sizes = append(sizes, geometry.Point{X: other.bounds.Width(), Y: other.bounds.Height() + labelBelow + 2*lineOfFoot})
+	}
+	for _, way := range g.options.ways(g.paper) {
+		if _, ok := shelve(sizes, way.paper.Width-marginFiling-margin, way.paper.Height-2*margin-leastFurniture); ok {
+			return true
+		}
+	}
+	return false
 }
+
+// leastFurniture is the least height in millimetres that header and title block
+// take: a title, two rows and a line of caution.
+const leastFurniture = heightTitle + 2*rowHeight + lineOfFoot + 2*space
 
 // with adds a template to the sheet, if there is room for it, the paper upright or
 // else on its side.
