@@ -17,7 +17,7 @@ const (
 	tipShare   = 0.3 // of the tips' distance, at most
 )
 
-// holeLayers are the layers whose circles are drilled.
+// drilled reports whether circles on the layer are holes.
 func drilled(layer render.Layer) bool {
 	switch layer {
 	case render.LayerBore, render.LayerTrundles, render.LayerScrews, render.LayerAdditions, render.LayerStartHoles:
