@@ -18,15 +18,18 @@ import (
 	"tipline/render/pdf"
 )
 
+// pairOfBars is what two bars measured and what comes of it.
+type pairOfBars struct {
+	name         string
+	bar, x, y    float64
+	wantX, wantY float64
+	blamed       geometry.Quantity
+	source       string
+	least, most  float64
+}
+
 func TestAProfileFromBars(t *testing.T) {
-	for _, row := range []struct {
-		name         string
-		bar, x, y    float64
-		wantX, wantY float64
-		blamed       geometry.Quantity
-		source       string
-		least, most  float64
-	}{
+	for _, row := range []pairOfBars{
 		{name: "true", bar: BarMillimetres, x: 100, y: 100, wantX: 1, wantY: 1, source: "definition"},
 		{name: "mm", bar: BarMillimetres, x: 99.7, y: 100.4, wantX: 0.997, wantY: 1.004, source: "definition"},
 		{name: "inch", bar: BarInches, x: 101.6, y: 101.0, wantX: 1, wantY: 101.0 / 101.6, source: "definition"},
@@ -42,26 +45,28 @@ func TestAProfileFromBars(t *testing.T) {
 		{name: "no number", bar: BarMillimetres, x: math.NaN(), y: 100, blamed: "printing.across", least: 97, most: 103, source: "bad input"},
 		{name: "endless", bar: BarMillimetres, x: 100, y: math.Inf(1), blamed: "printing.up", least: 97, most: 103, source: "bad input"},
 	} {
-		t.Run(row.name, func(t *testing.T) {
-			p, err := FromBars("Laser", "a4", row.bar, row.x, row.y)
-			if row.blamed == "" {
-				require.NoError(t, err, row.source)
-				require.Equal(t, "Laser", p.Name)
-				require.Equal(t, "a4", p.Paper)
-				require.InDelta(t, row.wantX, p.X, 1e-12, row.source)
-				require.InDelta(t, row.wantY, p.Y, 1e-12, row.source)
-				require.NoError(t, p.Check())
-				return
-			}
-			var limit *geometry.Limit
-			require.ErrorAs(t, err, &limit, row.source)
-			require.Equal(t, row.blamed, limit.Quantity)
-			require.Equal(t, "printer.fitted", limit.Code)
-			require.InDelta(t, row.least, limit.Min, 1e-9)
-			require.InDelta(t, row.most, limit.Max, 1e-9)
-			require.True(t, p.None())
-		})
+		t.Run(row.name, func(t *testing.T) { row.try(t) })
 	}
+}
+
+func (row pairOfBars) try(t *testing.T) {
+	p, err := FromBars("Laser", "a4", row.bar, row.x, row.y)
+	if row.blamed == "" {
+		require.NoError(t, err, row.source)
+		require.Equal(t, "Laser", p.Name)
+		require.Equal(t, "a4", p.Paper)
+		require.InDelta(t, row.wantX, p.X, 1e-12, row.source)
+		require.InDelta(t, row.wantY, p.Y, 1e-12, row.source)
+		require.NoError(t, p.Check())
+		return
+	}
+	var limit *geometry.Limit
+	require.ErrorAs(t, err, &limit, row.source)
+	require.Equal(t, row.blamed, limit.Quantity)
+	require.Equal(t, "printer.fitted", limit.Code)
+	require.InDelta(t, row.least, limit.Min, 1e-9)
+	require.InDelta(t, row.most, limit.Max, 1e-9)
+	require.True(t, p.None())
 }
 
 // A printer that errs by (ex, ey) prints a corrected sheet's bars true, and bars
