@@ -9,13 +9,14 @@ import (
 	"io"
 	"math"
 
+	"tipline/geometry/measure"
 	"tipline/render"
 	"tipline/render/screen"
 )
 
 // A picture is painted at printResolution, or as finely as mostPixels allow.
 const (
-	printResolution = 300 / 25.4 // pixels to a millimetre: 300 dots an inch
+	printResolution = 300 / measure.MMPerInch // pixels to a millimetre: 300 dots an inch
 	mostPixels      = 64 << 20
 	pictureMargin   = 2 // mm round the drawing
 )
@@ -41,7 +42,7 @@ func writePNG(w io.Writer, d *render.Drawing) error {
 
 // screenResolution is pixels to a millimetre where a pixel is of ordinary size:
 // 96 to an inch, as CSS has it.
-const screenResolution = 96 / 25.4
+const screenResolution = 96 / measure.MMPerInch
 
 // afterHeader is where a PNG's first chunk, the header, ends: signature 8,
 // length 4, name 4, data 13, checksum 4 (PNG specification, second edition, 5.2).

@@ -102,6 +102,6 @@ func meshFigures(p *solve.Pair, u measure.Units) template.Row {
 		return template.Row{p.Name(), unknown, unknown, unknown, unknown}
 	}
 	t := p.Turn
-	ratio := template.RatioText(big.NewRat(int64(p.Driver.Count), int64(p.Follower.Count)))
+	ratio := u.Ratio(big.NewRat(int64(p.Driver.Count), int64(p.Follower.Count)))
 	return template.Row{p.Name(), u.Fine(t.Centres), ratio, u.Length(t.PitchPlay), u.Number(t.Contact, 2)}
 }

@@ -9,6 +9,7 @@ import (
 	"tipline/assets/tables"
 	"tipline/geometry"
 	"tipline/geometry/crossing"
+	"tipline/geometry/measure"
 )
 
 // solveCrossing lays the crossing out, without the screws' holes; a wheel that is
@@ -72,7 +73,7 @@ func (w *Wheel) crossingSpec(r *reader, c *job.Crossing) crossing.Spec {
 		StartHole:   r.length("crossing.start_hole", c.StartHole, w.Blade.StartHole),
 	}
 	if w.Blade.Name != "" {
-		s.BladeTurning, s.BladePitch = w.Blade.Turning(), 25.4/w.Blade.TeethPerInch
+		s.BladeTurning, s.BladePitch = w.Blade.Turning(), measure.MMPerInch/w.Blade.TeethPerInch
 	}
 	r.styled(c, &s)
 	return s

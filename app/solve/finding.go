@@ -115,9 +115,9 @@ func (p Place) In(u measure.Units) string {
 // bounded returns a length as it is written in the units: in inches the last digit
 // shown is a thousandth, or a 1/64.
 func (p Place) bounded(u measure.Units) float64 {
-	step := 25.4 / 1000
+	step := measure.MMPerInch / 1000
 	if u.Fractions {
-		step = 25.4 / 64
+		step = measure.MMPerInch / 64
 	}
 	switch {
 	case u.Unit != measure.Inch:

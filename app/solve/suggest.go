@@ -40,7 +40,7 @@ func SuggestCrossing(w *Wheel, unit measure.Unit) ([]Typed, bool) {
 	asked := crossing.Suggest(b)
 	for i, step := range tidySteps {
 		if unit == measure.Inch {
-			step = 25.4 / float64(tidyInchShares[i])
+			step = measure.MMPerInch / float64(tidyInchShares[i])
 		}
 		s := tidied(asked, step)
 		if _, err := crossing.Lay(b, s); err == nil {
@@ -84,7 +84,7 @@ func tidyText(mm float64, unit measure.Unit, tidy int) string {
 		return strings.TrimSuffix(strconv.FormatFloat(mm, 'f', 2, 64), "0") + " mm"
 	}
 	share := tidyInchShares[tidy]
-	parts := int(math.Round(mm / 25.4 * float64(share)))
+	parts := int(math.Round(mm / measure.MMPerInch * float64(share)))
 	if share == 1000 || parts == 0 {
 		return strconv.FormatFloat(float64(parts)/float64(share), 'f', -1, 64) + " in"
 	}

@@ -3,12 +3,13 @@ package solve
 import (
 	"tipline/app/job"
 	"tipline/geometry"
+	"tipline/geometry/measure"
 	"tipline/geometry/tooth"
 )
 
 // usualStock is the width of bit taken when none is given: 5/16 in, a size of
 // tool bit sold everywhere (common practice, no source).
-const usualStock = 25.4 * 5 / 16
+const usualStock = measure.MMPerInch * 5 / 16
 
 // solveTeeth works out the teeth and, where a cutter makes them, the cutter.
 func (w *Wheel) solveTeeth(r *reader) {

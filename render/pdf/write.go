@@ -15,11 +15,12 @@ import (
 	"iter"
 	"math"
 
+	"tipline/geometry/measure"
 	"tipline/render"
 )
 
 // pointsPerMM is the length of a millimetre in PDF's points of 1/72 in.
-const pointsPerMM = 72 / 25.4
+const pointsPerMM = 72 / measure.MMPerInch
 
 // Write writes the document. The same document always gives the same bytes:
 // there is no date in it. It asks the viewer not to scale, carries title,

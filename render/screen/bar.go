@@ -4,15 +4,13 @@ import (
 	"image"
 	"math"
 
+	"tipline/geometry/measure"
 	"tipline/render"
 )
 
-// inchesToMM is exact (international inch, 1959).
-const inchesToMM = 25.4
-
 // ordinary is how many pixels of ordinary size stand on a millimetre of screen:
 // 96 to the inch, the pixel of CSS Values and Units.
-const ordinary = 96 / inchesToMM
+const ordinary = 96 / measure.MMPerInch
 
 // Magnification returns how many times larger than the work a drawing is seen on a screen
 // of ordinary pixels.

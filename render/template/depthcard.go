@@ -58,7 +58,7 @@ func depthRows(cut *cutter.Cut, u measure.Units) []cutter.Depth {
 	var left []float64
 	if u.Unit == measure.Inch {
 		for _, l := range toGoInches {
-			left = append(left, l*mmPerInch)
+			left = append(left, l*measure.MMPerInch)
 		}
 	} else {
 		left = toGoMillimetres
@@ -70,14 +70,12 @@ func depthRows(cut *cutter.Cut, u measure.Units) []cutter.Depth {
 	return append([]cutter.Depth{cut.DepthAt(0)}, rows...)
 }
 
-const mmPerInch = measure.MMPerInch
-
 // stopNote says, under the line at which feeding stops, what the last division
 // takes off and how far on the tips are gone.
 func (c *card) stopNote(cut *cutter.Cut) {
 	step, change := 0.01, cut.LandAt(cut.Infeed-0.01)-cut.LandAt(cut.Infeed)
 	if c.Style.Units.Unit == measure.Inch {
-		step, change = mmPerInch/1000, cut.LandAt(cut.Infeed-mmPerInch/1000)-cut.LandAt(cut.Infeed)
+		step, change = measure.MMPerInch/1000, cut.LandAt(cut.Infeed-measure.MMPerInch/1000)-cut.LandAt(cut.Infeed)
 	}
 	text := c.Say("cards.depth.stop")
 	if step < cut.Infeed {

@@ -27,7 +27,7 @@ const (
 func (c *card) depthPlots(cut *cutter.Cut) {
 	unit, last := 1.0, lastMillimetres
 	if c.Style.Units.Unit == measure.Inch {
-		unit, last = mmPerInch, lastInches*mmPerInch
+		unit, last = measure.MMPerInch, lastInches*measure.MMPerInch
 	}
 	top := c.y - 7
 	low := max(-plotLow, top-mostPlot)

@@ -202,7 +202,7 @@ func (e *enlargement) widths() {
 func (e *enlargement) depths() []float64 {
 	unit := 1.0
 	if e.Style.Units.Unit == measure.Inch {
-		unit = 25.4
+		unit = measure.MMPerInch
 	}
 	steps := []float64{0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5, 1, 2, 5, 10, 20, 50}
 	n := 0

@@ -56,7 +56,7 @@ func (c *card) speed(w Wheel) {
 	figure := c.Say("cards.setting.rpm", "speed", number(low))
 	per, unit := 1.0, c.Say("cards.setting.metres")
 	if c.Style.Units.Unit == measure.Inch {
-		per, unit = 1000/(12*mmPerInch), c.Say("cards.setting.feet")
+		per, unit = 1000/(12*measure.MMPerInch), c.Say("cards.setting.feet")
 	}
 	cutting := number(per * usual.Low)
 	if high > low {
@@ -115,7 +115,7 @@ func (c *card) heelAllows(w Wheel) {
 // of it added or taken off rounds up or down.
 func (c *card) lastDigit() float64 {
 	if c.Style.Units.Unit == measure.Inch {
-		return mmPerInch / 1000
+		return measure.MMPerInch / 1000
 	}
 	return 0.01
 }

@@ -4,7 +4,6 @@ import (
 	"math/big"
 
 	"tipline/geometry/depthing"
-	"tipline/geometry/measure"
 )
 
 // Train is the way from one arbor to another through pairs, as a drawing needs it.
@@ -42,6 +41,3 @@ func (t Train) title() string {
 	}
 	return t.Arbors[0].Name + " – " + t.Arbors[len(t.Arbors)-1].Name
 }
-
-// RatioText writes a ratio with a decimal point, as measure.Units.Ratio.
-func RatioText(r *big.Rat) string { return measure.Units{}.Ratio(r) }
