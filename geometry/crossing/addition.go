@@ -104,7 +104,7 @@ func (s Spec) additionsInRange() error {
 // common practice, no source.
 const edgeShare = 1.5
 
-// checkAdditions refuses holes of the maker's own that run into the bore, a window,
+// checkAdditions refuses, to within what counts as the same place, holes of the maker's own that run into the bore, a window,
 // the teeth, a screw's hole or one another, and notes those that leave little metal.
 func (l *Layout) checkAdditions() error {
 	for i, a := range l.Spec.Additions {
@@ -119,10 +119,10 @@ func (l *Layout) checkAdditions() error {
 			}
 		}
 		d := drilling{m, a}
-		if most := d.largest(2, geometry.LeastLength); a.Diameter > most {
+		if most := d.largest(2, geometry.LeastLength); a.Diameter > most+same {
 			return d.refusal(i, most)
 		}
-		if most := d.largest(1/edgeShare, 0); a.Diameter > most {
+		if most := d.largest(1/edgeShare, 0); a.Diameter > most+same {
 			l.Notes = append(l.Notes, geometry.AtMost(additionField(i, "diameter"), a.Diameter, most, "crossing.addition-near-edge"))
 		}
 	}
@@ -176,7 +176,7 @@ func (d drilling) refusal(i int, most float64) *geometry.Limit {
 func (d drilling) nearest(from, to float64) (float64, bool) {
 	fits := func(r float64) bool {
 		d.addition.Radius = r
-		return d.largest(2, geometry.LeastLength) >= d.addition.Diameter
+		return d.addition.Diameter <= d.largest(2, geometry.LeastLength)+same
 	}
 	from = min(from, d.metal.root)
 	for i := 1; i <= steps; i++ {

@@ -1,0 +1,59 @@
+package solve_test
+
+import (
+	"context"
+	"fmt"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tipline/app/job"
+	"tipline/app/solve"
+	"tipline/geometry"
+)
+
+// added is a crossed wheel of 60 mm with additions of its maker's own and a mount.
+func added(t testing.TB, hub, additions, mount string) *job.Job {
+	return read(t, fmt.Sprintf(`{"tipline": 1, "units": "mm", "wheels": [{"id": "third", "thickness": 1.6, "bore": 6, "material": "brass",
+		"teeth": {"form": "measured", "count": 72, "tip_diameter": 60, "root_diameter": 55},
+		"crossing": {"arms": 6, "rim": 2.4, "hub": "%s", "arm_at_rim": 2.2, "arm_at_hub": 3, "fillet_at_rim": 0.8, "fillet_at_hub": 0.8},
+		"additions": [%s], "mount": %s}]}`, hub, additions, mount))
+}
+
+// What a hole's error says would do does when it is typed back as it is shown.
+func TestAHolesBoundBuildsAsItIsShown(t *testing.T) {
+	for _, row := range []struct {
+		radius, angle, diameter string
+		field                   geometry.Quantity
+	}{
+		{"26.3", "30", "3", "additions[0].diameter"},
+		{"0", "30", "1", "additions[0].radius"},
+		{"0", "0", "0.7", "additions[0].radius"},
+		{"27.4", "0", "1", "additions[0].diameter"},
+		{"26.3", "17", "4", "additions[0].diameter"},
+		{"5.5", "30", "5", "additions[0].diameter"},
+		{"12", "30", "0.9", "additions[0].radius"},
+		{"21", "30", "0.9", "additions[0].radius"},
+	} {
+		t.Run(row.radius+" "+row.diameter, func(t *testing.T) {
+			for _, units := range []string{"mm", "in"} {
+				j := added(t, "16 mm", fmt.Sprintf(`{"kind": "hole", "radius": "%s mm", "angle": %s, "diameter": "%s mm"}`, row.radius, row.angle, row.diameter), "null")
+				j = set(t, metricWheel(t, j), "", "units", units)
+				values := told(solve.Solve(context.Background(), j), "third", row.field)
+				require.Len(t, values, 1)
+				after := solve.Solve(context.Background(), set(t, j, "third", row.field, values[0]))
+				require.Empty(t, errorsOf(after, "third"), "%s was told to do", values[0])
+			}
+		})
+	}
+}
+
+// metricWheel writes the units of the wheel's own lengths out.
+func metricWheel(t testing.TB, j *job.Job) *job.Job {
+	for _, field := range []geometry.Quantity{"thickness", "bore", "teeth.tip_diameter", "teeth.root_diameter",
+		"crossing.rim", "crossing.arm_at_rim", "crossing.arm_at_hub", "crossing.fillet_at_rim", "crossing.fillet_at_hub"} {
+		text, _ := j.Text("third", field)
+		j = set(t, j, "third", field, text+" mm")
+	}
+	return j
+}
