@@ -11,22 +11,38 @@ import (
 // Handles returns the handles of the present drawing, none where the drawing is an
 // older one. What is solved for has none.
 func (d *Desk) Handles() []template.Handle {
-	made, ok := d.of(d.part).(solve.Made)
-	if _, stale := d.Drawing(); !ok || stale || d.picking != nil {
+	if _, stale := d.Drawing(); stale || d.picking != nil {
 		return nil
 	}
 	var hs []template.Handle
+	switch p := d.of(d.part).(type) {
+	case solve.Made:
+		hs = d.handlesOf(p.Template())
+	case *solve.Stack:
+		if t, ok := p.Template(); ok && d.at() == Mounting {
+			hs = template.StackHandles(t)
+		}
+	}
+	return slices.DeleteFunc(hs, func(h template.Handle) bool { return d.worked(h.Quantity) != "" })
+}
+
+// handlesOf returns the handles of what the present step shows of a wheel or pinion.
+func (d *Desk) handlesOf(t template.Wheel) []template.Handle {
 	switch d.at() {
 	case Blank:
 		if d.kindOf(d.part) == wheel {
-			hs = template.BlankHandles(made.Template())
+			return template.BlankHandles(t)
 		}
 	case Cutter:
-		hs = template.CutterHandles(made.Template())
+		return template.CutterHandles(t)
 	case Crossing:
-		hs = template.CrossingHandles(made.Template())
+		return template.CrossingHandles(t)
+	case Mounting:
+		if t.Mounting != nil {
+			return template.MountHandles(t)
+		}
 	}
-	return slices.DeleteFunc(hs, func(h template.Handle) bool { return d.worked(h.Quantity) != "" })
+	return nil
 }
 
 // Drag sets what a handle sets to what a point of the drawing means, each field in
@@ -36,7 +52,7 @@ func (d *Desk) Drag(h template.Handle, to geometry.Point) {
 	if err != nil {
 		return
 	}
-	j := d.history.Job()
+	j := d.mounted(d.history.Job())
 	for _, s := range settings {
 		old, _ := j.Text(d.part, s.Quantity)
 		if next, err := j.Set(d.part, s.Quantity, d.stepped(s.Quantity, old, s.Value)); err == nil {

@@ -95,3 +95,46 @@ func TestNudgingStaysWithinWhatAFieldMayBe(t *testing.T) {
 	}
 	require.False(t, d.Nudge("great", "name", 1))
 }
+
+func quantities(d *Desk) []geometry.Quantity {
+	var qs []geometry.Quantity
+	for _, h := range d.Handles() {
+		qs = append(qs, h.Quantity)
+	}
+	return qs
+}
+
+func TestADrilledWheelHasHandles(t *testing.T) {
+	d := worked(t, "cycloidal", Mounting)
+	require.Empty(t, d.Handles(), "nothing is drilled")
+	typed(d, screwed)
+	require.Contains(t, quantities(d), geometry.Quantity("mount.screw_circle"))
+	for _, h := range d.Handles() {
+		if h.Quantity == "mount.screw_circle" {
+			d.Drag(h, geometry.Point{Y: 5.5})
+		}
+	}
+	require.Equal(t, "11 mm", fieldOf(t, d, "mount.screw_circle").Text)
+}
+
+// What a stack takes from its wheel becomes its own when one field of it is dragged.
+func TestAStackWithALentMountIsDragged(t *testing.T) {
+	d := stacked(t)
+	stack, wheel := d.Part(), d.Job().Wheels[0].ID
+	d.Choose(wheel)
+	typed(d, map[geometry.Quantity]string{"mount.screws": "5", "mount.thread": "BA 12", "mount.screw_circle": "8 mm"})
+	d.Choose(stack)
+	require.Contains(t, quantities(d), geometry.Quantity("mount.screw_circle"))
+	for _, h := range d.Handles() {
+		if h.Quantity == "mount.screw_circle" {
+			d.Drag(h, geometry.Point{Y: 3.5})
+			d.Drag(h, geometry.Point{Y: 3.75})
+		}
+	}
+	d.Drop()
+	require.Equal(t, "7.5 mm", fieldOf(t, d, "mount.screw_circle").Text)
+	require.Equal(t, "BA 12", fieldOf(t, d, "mount.thread").Text)
+	require.Equal(t, "5 screws BA 12 on a circle of 7.50 mm", d.Summary())
+	text, _ := d.Job().Text(wheel, "mount.screw_circle")
+	require.Equal(t, "8 mm", text, "the wheel's own stays")
+}

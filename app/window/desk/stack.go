@@ -44,6 +44,32 @@ func (d *Desk) Layers() (layers []Layer, free []Choice, ok bool) {
 	return layers, free, true
 }
 
+// mounted returns a job in which the present stack has what it took from one of its
+// wheels as a mount of its own, so that one field of it can be another.
+func (d *Desk) mounted(j *job.Job) *job.Job {
+	i := slices.IndexFunc(j.Stacks, func(s *job.Stack) bool { return s.ID == d.part })
+	if i < 0 || j.Stacks[i].Mount != nil {
+		return j
+	}
+	lender := lenderTo(j, j.Stacks[i])
+	for _, path := range mountFields {
+		if text, _ := j.Text(lender, path); text != "" {
+			j = d.with(j, path, text)
+		}
+	}
+	return j
+}
+
+// lenderTo returns the wheel whose mount a stack without one takes, empty for none.
+func lenderTo(j *job.Job, s *job.Stack) string {
+	for _, id := range s.Wheels {
+		if w := j.Wheel(id); w != nil && w.Mount != nil {
+			return id
+		}
+	}
+	return ""
+}
+
 // lent returns what a stack without a mount of its own takes for a field of it from
 // its first wheel that has one, and whose that is.
 func (d *Desk) lent(part string, path geometry.Quantity) string {
@@ -51,16 +77,12 @@ func (d *Desk) lent(part string, path geometry.Quantity) string {
 	if !ok || s.Part.Mount != nil || !slices.Contains(mountFields, path) {
 		return ""
 	}
-	for _, id := range s.Part.Wheels {
-		if w := d.Job().Wheel(id); w != nil && w.Mount != nil {
-			text, _ := d.Job().Text(id, path)
-			if text == "" {
-				return ""
-			}
-			return d.words.Say("stack.lent", "text", text, "name", d.Name(id))
-		}
+	id := lenderTo(d.Job(), s.Part)
+	text, _ := d.Job().Text(id, path)
+	if id == "" || text == "" {
+		return ""
 	}
-	return ""
+	return d.words.Say("stack.lent", "text", text, "name", d.Name(id))
 }
 
 func tipPath(i int) geometry.Quantity { return geometry.Quantity(fmt.Sprintf("tips[%d]", i)) }
