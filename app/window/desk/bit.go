@@ -5,6 +5,7 @@ import (
 
 	"tipline/app/job"
 	"tipline/geometry"
+	"tipline/geometry/measure"
 )
 
 // BitCorner is a corner of the bit as it was measured: its place and the radius of
@@ -83,13 +84,17 @@ func (d *Desk) withCorner(j *job.Job, i int, x, y, radius float64) *job.Job {
 	return j
 }
 
-// fine writes a length in millimetres as a measured bit is typed: finer than a
-// drawing, and bare nothing.
+// fine writes a length in millimetres as a measured bit is typed: to some nanometres,
+// so that a bit of the wanted form's own corners strays from it by nothing that is told.
 func (d *Desk) fine(mm float64) string {
-	if mm == 0 {
-		return "0"
+	text := number(mm, 6)
+	if d.Style().Units.Unit == measure.Inch {
+		text = number(mm/measure.MMPerInch, 7)
 	}
-	return d.Style().Units.Fine(mm)
+	if text == "0" {
+		return text
+	}
+	return text + " " + d.Style().Units.Name()
 }
 
 // with returns a job in which the present part has a text in a field; the same
