@@ -88,13 +88,17 @@ func (d *Desk) solve() {
 	d.take(d.solver.Solve(context.Background(), d.Job()))
 }
 
-// take makes a job's result the one that is shown.
+// take makes a job's result the one that is shown. Where the part that is looked at is
+// no more, its neighbour is looked at.
 func (d *Desk) take(r *solve.Result) {
-	d.result = r
-	d.known = make(map[string]solve.Part)
-	for _, p := range d.result.Parts() {
-		d.known[p.ID()] = p
+	known := make(map[string]solve.Part)
+	for _, p := range r.Parts() {
+		known[p.ID()] = p
 	}
+	if d.part != "" && known[d.part] == nil {
+		d.part, d.turn = d.neighbour(func(id string) bool { return known[id] != nil }), 0
+	}
+	d.result, d.known = r, known
 }
 
 // of returns what a part comes to, nil for none of the id.

@@ -310,3 +310,24 @@ func TestWhatCannotBeReadOrWrittenLeavesTheDeskAlone(t *testing.T) {
 	require.Empty(t, d.Recent())
 	require.Zero(t, *changes)
 }
+
+// Undoing and redoing leave what is looked at, while it is there; else its neighbour is
+// looked at.
+func TestUndoKeepsThePartThatIsLookedAt(t *testing.T) {
+	d, _ := opened(t)
+	wheels := idsOf(d.result.Wheels)
+	require.NoError(t, d.Add("cycloidal"))
+	added := d.Part()
+	d.Undo()
+	require.Equal(t, wheels[len(wheels)-1], d.Part(), "the neighbour of what is gone")
+	d.Redo()
+	require.Equal(t, wheels[len(wheels)-1], d.Part())
+	d.Choose(added)
+	require.NoError(t, d.Delete())
+	require.Equal(t, wheels[len(wheels)-1], d.Part())
+	d.Choose(wheels[1])
+	d.Undo()
+	require.Equal(t, wheels[1], d.Part())
+	d.Redo()
+	require.Equal(t, wheels[1], d.Part())
+}

@@ -149,27 +149,14 @@ func (d *Desk) became(j *job.Job, part string, err error) error {
 	return nil
 }
 
-// Delete takes the present part away, with the pairs and trains that name it, and
-// looks at the next of its kind.
+// Delete takes the present part away, with the pairs and trains that name it.
 func (d *Desk) Delete() error {
-	next := after(d.order(), d.part)
-	for _, g := range d.Groups() {
-		var ids []string
-		for _, e := range g.Parts {
-			ids = append(ids, e.ID)
-		}
-		if slices.Contains(ids, d.part) && len(ids) > 1 {
-			next = after(ids, d.part)
-		}
-	}
 	j, err := d.Job().Delete(d.part)
 	if err != nil {
 		return err
 	}
 	d.leave()
-	d.history.Do(j)
-	d.part, d.turn = next, 0
-	d.work()
+	d.do(j)
 	return nil
 }
 

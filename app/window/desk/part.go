@@ -103,17 +103,36 @@ func (d *Desk) Name(id string) string {
 	}
 }
 
-// after returns the part to look at when one is taken away: the next of the list,
-// or the one before the last.
-func after(ids []string, id string) string {
-	i := slices.Index(ids, id)
-	switch {
-	case i < 0 || len(ids) < 2:
-		return ""
-	case i+1 < len(ids):
-		return ids[i+1]
+// neighbour returns which of the parts that are still there to look at when the present
+// one is taken away: of its kind if there is one, empty for none.
+func (d *Desk) neighbour(there func(id string) bool) string {
+	for _, g := range d.Groups() {
+		var ids []string
+		for _, e := range g.Parts {
+			ids = append(ids, e.ID)
+		}
+		if next := beside(ids, d.part, there); next != "" {
+			return next
+		}
 	}
-	return ids[i-1]
+	return beside(d.order(), d.part, there)
+}
+
+// beside returns the next of the list that is there, or the last before; empty where
+// there is none or the list does not hold the id.
+func beside(ids []string, id string, there func(id string) bool) string {
+	i := slices.Index(ids, id)
+	if i < 0 {
+		return ""
+	}
+	before := slices.Clone(ids[:i])
+	slices.Reverse(before)
+	for _, next := range append(slices.Clone(ids[i+1:]), before...) {
+		if there(next) {
+			return next
+		}
+	}
+	return ""
 }
 
 // drawPart draws what a step of a part shows.
