@@ -44,6 +44,7 @@ type Desk struct {
 	refused refused
 	picking *picking
 	photos  photos
+	unseen  []solve.Finding // photographs of the result's job that cannot be shown
 }
 
 // New returns a desk with an empty job in millimetres on it.
@@ -98,7 +99,7 @@ func (d *Desk) take(r *solve.Result) {
 	if d.part != "" && known[d.part] == nil {
 		d.part, d.turn = d.neighbour(func(id string) bool { return known[id] != nil }), 0
 	}
-	d.result, d.known = r, known
+	d.result, d.known = d.looked(r), known
 }
 
 // of returns what a part comes to, nil for none of the id.

@@ -152,8 +152,9 @@ func (d *Desk) Trouble(part string) solve.Severity {
 	if p == nil {
 		return ""
 	}
-	if s, _ := solve.Worst(p.Said()); s != solve.Note {
-		return s
+	s, _ := solve.Worst(slices.Concat(p.Said(), d.unseenOf(part)))
+	if s == solve.Note {
+		return ""
 	}
-	return ""
+	return s
 }

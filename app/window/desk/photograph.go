@@ -6,6 +6,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -29,9 +30,6 @@ func (d *Desk) PhotographFields() []Field {
 		"cutter.bit.photograph.edge", "cutter.bit.photograph.origin"} {
 		fs = append(fs, d.field(d.part, path))
 	}
-	if _, why := d.photo(fs[0].Text); why != "" && fs[0].Refusal == "" {
-		fs[0].Refusal = why
-	}
 	return fs
 }
 
@@ -48,22 +46,32 @@ type photos map[string]photo
 
 type photo struct {
 	image image.Image
-	why   string
+	err   error
 }
 
 // photo returns a photograph that lies beside the job, or why it cannot be shown.
-func (d *Desk) photo(file string) (image.Image, string) {
+func (d *Desk) photo(file string) (image.Image, error) {
 	key := filepath.Join(d.photoFolder(), file)
 	p, known := d.photos[key]
 	if !known {
-		i, err := job.Picture(d.photoFolder(), file)
-		if err != nil {
-			p.why = d.sentence(err)
-		}
-		p.image = i
+		p.image, p.err = job.Picture(d.photoFolder(), file)
 		d.photos[key] = p
 	}
-	return p.image, p.why
+	return p.image, p.err
+}
+
+// looked returns a result with what there is to say of the job's photographs.
+func (d *Desk) looked(r *solve.Result) *solve.Result {
+	d.unseen = solve.PhotographFindings(r.Job, func(file string) error {
+		_, err := d.photo(file)
+		return err
+	})
+	if len(d.unseen) == 0 {
+		return r
+	}
+	whole := *r
+	whole.Findings = slices.Concat(r.Findings, d.unseen)
+	return &whole
 }
 
 // photoFolder is where photographs lie: beside the job, and among the program's
@@ -171,4 +179,9 @@ func (d *Desk) bringPhotographs(folder string) *job.Job {
 		}
 	}
 	return j
+}
+
+// unseenOf returns what there is to say of a part's photograph.
+func (d *Desk) unseenOf(part string) []solve.Finding {
+	return slices.DeleteFunc(slices.Clone(d.unseen), func(f solve.Finding) bool { return f.Part != part })
 }

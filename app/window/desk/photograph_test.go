@@ -9,6 +9,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"tipline/app/solve"
 	"tipline/geometry"
 )
 
@@ -76,4 +77,33 @@ func TestPickingStopsWhereThereIsNothingLeftToPickOn(t *testing.T) {
 	require.True(t, d.StartPicking())
 	d.Choose("great")
 	require.Empty(t, d.Prompt())
+}
+
+// A photograph that cannot be shown is told of on its field, its step and its part, once.
+func TestAPhotographThatIsGoneIsAFinding(t *testing.T) {
+	folder := t.TempDir()
+	d := cutting(t)
+	require.NoError(t, d.UsePhotograph(scanned(t, "bit.png", 30)))
+	errors, trouble := d.Mark(Cutter).Errors, d.Trouble("escape")
+	require.NoError(t, d.SaveAs(filepath.Join(folder, "job")))
+	require.Equal(t, errors, d.Mark(Cutter).Errors, "it lies beside the job")
+	require.NoError(t, os.Remove(filepath.Join(folder, "bit.png")))
+	require.NoError(t, d.Open(filepath.Join(folder, "job.tipline")))
+	d.Choose("escape")
+	d.Go(Cutter)
+	require.Equal(t, errors+1, d.Mark(Cutter).Errors)
+	require.NotEqual(t, solve.Error, trouble)
+	require.Equal(t, solve.Error, d.Trouble("escape"))
+	require.Contains(t, d.PhotographFields()[0].Refusal, "bit.png")
+	require.True(t, d.PhotographFields()[0].Grave)
+	told := 0
+	for _, r := range d.Remarks() {
+		if r.Field == photographFile {
+			told++
+			require.Equal(t, "Cutter", r.Where)
+		}
+	}
+	require.Equal(t, 1, told)
+	d.DropPhotograph()
+	require.Equal(t, errors, d.Mark(Cutter).Errors)
 }
