@@ -57,3 +57,15 @@ func metricWheel(t testing.TB, j *job.Job) *job.Job {
 	}
 	return j
 }
+
+// Of two holes that meet, the later one is to blame and the other is named.
+func TestTwoAddedHolesThatMeet(t *testing.T) {
+	j := added(t, "14", `{"kind": "note", "radius": "10", "text": "up"}, {"kind": "hole", "radius": "26.3", "angle": "30", "diameter": "1.2"},
+		{"kind": "hole", "radius": "26.3", "angle": "31", "diameter": "1.2"}`, "null")
+	r := solve.Solve(context.Background(), j)
+	require.Empty(t, errorOn(r, "third", "additions[1].diameter"))
+	said := errorsOf(r, "third")
+	require.Len(t, said, 1)
+	require.Contains(t, said[0], "additions[2].radius: ")
+	require.Contains(t, said[0], "addition 2.")
+}

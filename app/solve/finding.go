@@ -9,6 +9,7 @@ import (
 	"tipline/app/job"
 	"tipline/assets/words"
 	"tipline/geometry"
+	"tipline/geometry/crossing"
 	"tipline/geometry/measure"
 )
 
@@ -210,7 +211,7 @@ func fromError(part string, field geometry.Quantity, err error) Finding {
 		if limit.Quantity != "" {
 			field = limit.Quantity
 		}
-		return Finding{Error, part, field, limit.Code, limitPlaces(limit)}
+		return Finding{Error, part, field, limit.Code, append(limitPlaces(limit), otherPlace(err)...)}
 	}
 	var refusal *measure.Refusal
 	if errors.As(err, &refusal) {
@@ -221,6 +222,16 @@ func fromError(part string, field geometry.Quantity, err error) Finding {
 		return Finding{Error, part, field, jobs.Code, []Place{text("value", jobs.Value), text("reason", jobs.Reason())}}
 	}
 	return Finding{Error, part, field, "finding.unbuildable", []Place{text("reason", err.Error())}}
+}
+
+// otherPlace names the addition that an error of geometry is about besides its field's
+// own, as they are counted from 1.
+func otherPlace(err error) []Place {
+	var meeting *crossing.Meeting
+	if errors.As(err, &meeting) {
+		return []Place{number("other", float64(meeting.Other+1), Count)}
+	}
+	return nil
 }
 
 // sorted puts the gravest findings first and keeps the order of the work within

@@ -104,29 +104,42 @@ func (s Spec) additionsInRange() error {
 // common practice, no source.
 const edgeShare = 1.5
 
-// checkAdditions refuses, to within what counts as the same place, holes of the maker's own that run into the bore, a window,
-// the teeth, a screw's hole or one another, and notes those that leave little metal.
+// checkAdditions refuses, to within what counts as the same place, holes of the
+// maker's own that run into the bore, a window, the teeth, a screw's hole or a hole
+// listed before them, and notes those that leave little metal.
 func (l *Layout) checkAdditions() error {
 	for i, a := range l.Spec.Additions {
 		if a.Kind != HoleKind {
 			continue
 		}
-		m := l.metal()
-		m.holes = append(m.holes, l.Spec.Screws...)
-		for j, other := range l.Spec.Additions {
-			if j != i {
-				m.holes = append(m.holes, other.holes()...)
-			}
-		}
-		d := drilling{m, a}
+		d := drilling{l.metal(), a}
+		d.metal.holes = l.Spec.Screws
+		bare := d.largest(2, geometry.LeastLength)
+		d.metal.holes = l.otherHoles(i, i)
 		if most := d.largest(2, geometry.LeastLength); a.Diameter > most+same {
-			return d.refusal(i, most)
+			limit := d.refusal(i, most)
+			if a.Diameter > bare+same {
+				return limit
+			}
+			return l.meeting(i, limit)
 		}
+		d.metal.holes = l.otherHoles(i, len(l.Spec.Additions))
 		if most := d.largest(1/edgeShare, 0); a.Diameter > most+same {
 			l.Notes = append(l.Notes, geometry.AtMost(additionField(i, "diameter"), a.Diameter, most, "crossing.addition-near-edge"))
 		}
 	}
 	return nil
+}
+
+// otherHoles returns the screws' holes and those of the first so many additions but i.
+func (l *Layout) otherHoles(i, first int) []Hole {
+	all := append([]Hole(nil), l.Spec.Screws...)
+	for j, other := range l.Spec.Additions[:first] {
+		if j != i {
+			all = append(all, other.holes()...)
+		}
+	}
+	return all
 }
 
 // drilling is a hole, repeated, about to be drilled.
