@@ -58,14 +58,22 @@ func (o Options) printed(r *solve.Result) []solve.Part {
 	return slices.DeleteFunc(r.Parts(), func(p solve.Part) bool { return o.Wheel != "" && p.ID() != o.Wheel })
 }
 
-// One lays out a single template or card.
+// One lays out a single template, or a card with those on which it goes on.
 func One(r *solve.Result, p solve.Part, k Kind, scale float64, o Options) (render.Document, error) {
 	sh, err := Sheet(r, p, k, scale, o.Style)
 	if err != nil {
 		return render.Document{}, err
 	}
+	sheets := []sheet.Sheet{sh}
+	if k.IsCard() {
+		more, err := k.more(p, sh.Block, o.Style)
+		if err != nil {
+			return render.Document{}, err
+		}
+		sheets = append(sheets, more...)
+	}
 	ctx := context.Background()
-	doc, run, err := document(ctx, r, []sheet.Sheet{sh}, o)
+	doc, run, err := document(ctx, r, sheets, o)
 	if err != nil {
 		return render.Document{}, err
 	}

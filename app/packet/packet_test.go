@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -222,6 +223,20 @@ func TestShroudsTakeOneSheet(t *testing.T) {
 				require.Len(t, doc.Pages, 1, "%d trundles of module %v on %s", leaves, module, paper)
 			}
 		}
+	}
+}
+
+// A dividing card printed by itself goes on until every tooth is listed.
+func TestOneDividingCardHasEveryTooth(t *testing.T) {
+	for count, sheets := range map[int]int{72: 1, 127: 2, 2000: 14} {
+		j, err := sample(t).Set("third", "teeth.count", strconv.Itoa(count))
+		require.NoError(t, err)
+		r := solve.Solve(context.Background(), j)
+		doc, err := packet.One(r, r.Part("third"), packet.Dividing, 1, options(t, j))
+		require.NoError(t, err)
+		require.Len(t, doc.Pages, sheets, "%d teeth", count)
+		last := doc.Pages[sheets-1]
+		require.True(t, says(last, fmt.Sprintf("%d of %d", sheets, sheets)))
 	}
 }
 

@@ -22,46 +22,54 @@ const (
 )
 
 // angles writes the angle table, with the place of the pin where the steps are not
-// all alike: every tooth, or every k-th where they are too many for what is left
-// of the card.
+// all alike: every tooth in the order of cutting, or the first of them where they are
+// too many for what is left of the card; the rest are DividingTable's.
 func (c *card) angles(w Wheel) {
-	table, columns := w.Dividing.Table(), columnsOf(w.Dividing)
-	rows := angleRows(angleTop - c.y)
-	every := evenly(len(table), columns*rows)
-	title := c.Say("cards.dividing.angles")
-	if every > 1 {
-		title = c.Say("cards.dividing.every", "k", every)
-	}
-	if !w.Dividing.Exact {
-		title += c.Say("cards.dividing.places", "circle", w.Dividing.Circle)
-	}
+	table, rows := inOrder(w.Dividing), angleRows(angleTop-c.y)
+	shown := table[:min(len(table), columnsOf(w.Dividing)*rows)]
 	c.rule(c.y)
-	for _, line := range Wrap(title, labelHeight, cardWidth, true) {
+	for _, line := range Wrap(c.angleTitle(*w.Dividing, len(shown)), labelHeight, cardWidth, true) {
 		c.text(0, c.y-7, labelHeight, render.Black, true, "dividing", line)
 		c.y -= 5
 	}
-	c.y += 5
-	var shown []dividing.Row
-	for i := 0; i < len(table); i += every {
-		shown = append(shown, table[i])
+	c.y += 5 - angleTop
+	c.table(shown, columnsOf(w.Dividing), rows, !w.Dividing.Exact)
+}
+
+// angleTitle says what a dividing card's angle table holds.
+func (c *card) angleTitle(a dividing.Answer, shown int) string {
+	title := c.Say("cards.dividing.angles")
+	if shown < a.Divisions {
+		title = c.Say("cards.dividing.first", "n", shown, "all", a.Divisions)
 	}
-	c.y -= angleTop
-	c.table(shown, columns, rows, !w.Dividing.Exact, every == 1)
+	if !a.Exact {
+		title += c.Say("cards.dividing.places", "circle", a.Circle)
+	}
+	return title + ordered(a, c.Style)
+}
+
+// ordered says that the teeth stand as they are cut, where that is not one after the
+// other.
+func ordered(a dividing.Answer, s Style) string {
+	if a.Compound == nil || a.Compound.Every == 1 {
+		return ""
+	}
+	return s.Words.Say("cards.dividing.order")
+}
+
+// inOrder returns the rows of the angle table in the order in which the teeth are cut.
+func inOrder(a *dividing.Answer) []dividing.Row {
+	table := a.Table()
+	rows := make([]dividing.Row, len(table))
+	for i, tooth := range a.Order() {
+		rows[i] = table[tooth]
+	}
+	return rows
 }
 
 // angleRows returns how many rows of the table stand below so much of a card.
 func angleRows(down float64) int {
 	return max(1, int((cardDown-down-angleTen)/(angleRow+angleTen/10)))
-}
-
-// evenly returns the least round k such that every k-th of n is no more than room.
-func evenly(n, room int) int {
-	for _, k := range []int{1, 2, 5, 10, 20, 50, 100, 200, 500} {
-		if (n+k-1)/k <= room {
-			return k
-		}
-	}
-	return 1000
 }
 
 func columnsOf(a *dividing.Answer) int {
@@ -72,9 +80,8 @@ func columnsOf(a *dividing.Answer) int {
 }
 
 // table writes rows of the angle table, column by column, whole tens in each where
-// there is room for so many rows, a gap before every ten, and a box to tick where every
-// tooth has its row.
-func (c *card) table(rows []dividing.Row, columns, room int, places, boxes bool) {
+// there is room for so many rows, a gap before every ten, and a box to tick for each.
+func (c *card) table(rows []dividing.Row, columns, room int, places bool) {
 	down := (len(rows) + columns - 1) / columns
 	if tens := (down + 9) / 10 * 10; tens <= room {
 		down = tens
@@ -84,13 +91,11 @@ func (c *card) table(rows []dividing.Row, columns, room int, places, boxes bool)
 		switch {
 		case i%down == 0:
 			y = c.y
-		case r.Tooth%10 == 0 && boxes:
+		case i%10 == 0:
 			y -= angleTen
 		}
 		at := geometry.Point{X: cardWidth / float64(columns) * float64(i/down), Y: y}
-		if boxes {
-			c.Rectangle(Stroke{Layer: render.LayerText, Quantity: "dividing", Pen: render.Thin}, at, at.Add(geometry.Point{X: angleBox, Y: angleBox}))
-		}
+		c.Rectangle(Stroke{Layer: render.LayerText, Quantity: "dividing", Pen: render.Thin}, at, at.Add(geometry.Point{X: angleBox, Y: angleBox}))
 		c.angle(r, at.Add(geometry.Point{X: angleBox}), places)
 		y -= angleRow
 		low = min(low, y)
@@ -108,28 +113,25 @@ func (c *card) angle(r dividing.Row, at geometry.Point, place bool) {
 	}
 }
 
-// DividingTable returns the cards that list every tooth's angle and the place of
-// the pin, as many as it takes; none when the dividing card has them all. It gives
-// none either where the dividing is not worked out.
+// DividingTable returns the cards that go on where the dividing card's table ends, as
+// many as it takes; none when the dividing card has every tooth, or where the dividing
+// is not worked out.
 func DividingTable(w Wheel, s Style) []*render.Drawing {
 	a := w.Dividing
 	if a == nil || a.Divisions < 1 {
 		return nil
 	}
-	room := columnsOf(a) * angleRows(angleTop-dividingHead(w, s).y)
-	if a.Divisions <= room {
-		return nil
-	}
+	from := columnsOf(a) * angleRows(angleTop-dividingHead(w, s).y)
 	line := s.Words.Say("cards.dividing.table.line", "circle", a.Circle)
 	if a.Circle == 0 {
 		line = s.Words.Say("cards.dividing.table.whole")
 	}
-	table, size := a.Table(), placedColumns*(angleRows(0)/10*10)
+	table, size := inOrder(a), placedColumns*(angleRows(0)/10*10)
 	var cards []*render.Drawing
-	for from := 0; from < len(table); from += size {
-		c := newCard(w, s, s.Words.Say("cards.dividing.table", "name", w.title()), line)
+	for ; from < len(table); from += size {
+		c := newCard(w, s, s.Words.Say("cards.dividing.table", "name", w.title()), line+ordered(*a, s))
 		c.y = -2.5
-		c.table(table[from:min(from+size, len(table))], placedColumns, angleRows(0), true, true)
+		c.table(table[from:min(from+size, len(table))], placedColumns, angleRows(0), true)
 		cards = append(cards, c.Drawing)
 	}
 	return cards

@@ -124,12 +124,8 @@ func TestEveryToothIsListed(t *testing.T) {
 			w := Wheel{ID: "w", Name: "W", Dividing: &answer}
 			card, err := DividingCard(w, metric)
 			require.NoError(t, err)
-			cards := DividingTable(w, metric)
 			listed := map[string]int{}
-			if len(cards) == 0 {
-				cards = append(cards, card)
-			}
-			for _, c := range cards {
+			for _, c := range append(DividingTable(w, metric), card) {
 				for _, text := range said(c) {
 					if strings.Contains(text, "′") || strings.Contains(text, `' `) {
 						listed[text]++

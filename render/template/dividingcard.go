@@ -12,8 +12,8 @@ import (
 
 // DividingCard is the card for indexing a wheel: turns and holes, the two moves that do
 // better where no circle is exact, and the angle of every tooth with a box to tick it
-// off, or of as many evenly chosen ones as the card holds. ErrNothing if the dividing is
-// not worked out.
+// off, or of the first of them where the card does not hold all: DividingTable has the
+// rest. ErrNothing if the dividing is not worked out.
 func DividingCard(w Wheel, s Style) (*render.Drawing, error) {
 	if w.Dividing == nil || w.Dividing.Divisions < 1 {
 		return nil, fmt.Errorf("dividing card of %s: %w", w.ID, ErrNothing)

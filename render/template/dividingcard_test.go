@@ -36,12 +36,13 @@ func boxes(d *render.Drawing) int {
 
 // Every tooth has one box to tick, on the card itself or on those that follow it.
 func TestEveryToothHasItsBox(t *testing.T) {
-	for _, n := range []int{6, 30, 51, 72, 84, 100, 101, 127, 360, 1000} {
+	for _, n := range []int{6, 30, 51, 72, 84, 100, 101, 110, 127, 360, 397, 1000, 2000} {
 		for _, ratio := range []int{40, 60} {
 			w := dividedBy(t, n, ratio)
 			d, err := DividingCard(w, metric)
 			require.NoError(t, err)
 			total := boxes(d)
+			require.Greater(t, total, min(n, 40)-1, "%d teeth: the first card is not left empty", n)
 			cards := DividingTable(w, metric)
 			for _, more := range cards {
 				total += boxes(more)
@@ -89,4 +90,48 @@ func TestDividingCardTellsTwoMoves(t *testing.T) {
 		requireClear(t, view, "dividing view of %d", row.n)
 	}
 	require.NotNil(t, dividedBy(t, 51, 40).Dividing.Compound)
+}
+
+// listed returns the teeth that dividing cards list, in the order in which they stand.
+func listed(t testing.TB, cards ...*render.Drawing) []int {
+	var teeth []int
+	for _, d := range cards {
+		for _, it := range d.Items {
+			if it.Text != nil && it.Text.Align == render.Right && it.Quantity == "dividing" {
+				tooth, err := strconv.Atoi(it.Text.String)
+				require.NoError(t, err)
+				teeth = append(teeth, tooth)
+			}
+		}
+	}
+	return teeth
+}
+
+// A count without an exact circle is cut from the cards alone: each tooth is ticked as it
+// comes, with its turns and holes beside it.
+func TestTeethAreListedInTheOrderOfCutting(t *testing.T) {
+	for _, row := range []struct{ n, ratio int }{{127, 60}, {2000, 60}, {397, 60}, {72, 60}, {51, 40}} {
+		w := dividedBy(t, row.n, row.ratio)
+		card, err := DividingCard(w, metric)
+		require.NoError(t, err)
+		cards := append([]*render.Drawing{card}, DividingTable(w, metric)...)
+		require.Equal(t, w.Dividing.Order(), listed(t, cards...), "%d teeth", row.n)
+		if w.Dividing.Exact {
+			continue
+		}
+		var places []string
+		for _, d := range cards {
+			for _, text := range said(d) {
+				if turns, _, found := strings.Cut(text, " + "); found && len(turns) < 4 {
+					places = append(places, text)
+				}
+			}
+		}
+		require.Len(t, places, row.n)
+		for i, tooth := range w.Dividing.Order() {
+			turns, holes := w.Dividing.Place(tooth)
+			require.Equal(t, strconv.Itoa(turns)+" + "+strconv.Itoa(holes), places[i], "tooth %d of %d", tooth, row.n)
+		}
+	}
+	require.Equal(t, 6, dividedBy(t, 127, 60).Dividing.Compound.Every)
 }

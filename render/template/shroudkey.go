@@ -121,3 +121,13 @@ func (b *Board) hole(x, y float64, i int, angle, chord string) {
 		})
 	}
 }
+
+// evenly returns the least round k such that every k-th of n is no more than room.
+func evenly(n, room int) int {
+	for _, k := range []int{1, 2, 5, 10, 20, 50, 100, 200, 500} {
+		if (n+k-1)/k <= room {
+			return k
+		}
+	}
+	return 1000
+}
