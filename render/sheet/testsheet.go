@@ -12,10 +12,10 @@ import (
 // Measures of the test sheet in millimetres.
 const (
 	testCircle = 80.0 // diameter; less, in tens, where the paper is small
-	testColumn = 88.0 // width of the blanks
+	testColumn = 82.0 // width of the blanks
 	testRow    = 9.0  // from one blank to the next
-	testBlank  = 28.0 // length of a blank
-	testApart  = 12.0 // from the circle to the blanks
+	testBlank  = 25.0 // length of a blank
+	testApart  = 10.0 // from the circle to the blanks
 	testAbove  = 8.0  // from circle and blanks to the steps
 	testLeast  = 30.0 // diameter; a smaller circle shows nothing and is left out
 	testSteps  = heightSmall
@@ -25,24 +25,24 @@ const (
 // circle that shows whether it is round, and blanks for what bars, corners and
 // circle measure. It is laid as every sheet is, which gives it the bars and the
 // corner crosses: without a profile to make one, or with one to see that it is
-// right.
+// right. It leaves room for any.
 func TestSheet(paper Paper, s template.Style) Sheet {
 	say := s.Words.Say
 	block := TitleBlock{Job: say("sheet.test"), Kind: say("sheet.test.kind"), Part: say("sheet.test.paper", "paper", paper.Name)}
 	b := template.NewBoard("", s)
 	b.Drawing.Title, b.Drawing.Description = say("sheet.test"), say("sheet.test.line")
-	l := plan(paper, b.Drawing, Options{}.filled(block, 1, s), s)
+	worst := Profile{Paper: paper.Name, X: 1 - MostError, Y: 1 - MostError}
+	l := plan(holds(paper, worst.stretch(false)), b.Drawing, Options{Profile: worst}.filled(block, 1, s), s)
 	t := testSheet{Board: b}
 	steps := t.steps(l.free.Width())
 	of := steps.Bounds()
-	height := l.free.Height() - testAbove - of.Height() - lineOfFoot // a profile's own
+	height := l.free.Height() - testAbove - of.Height() - lineOfFoot // of a long name in the profile's line
 	t.diameter = 10 * math.Floor(min(testCircle, l.free.Width()-testColumn-testApart, height)/10)
 	if t.diameter < testLeast {
 		t.diameter = 0
 	}
 	t.circle()
-	_, diagonal := l.corners()
-	t.blanks(diagonal, height)
+	t.blanks(height)
 	below := b.Drawing.Bounds()
 	at := geometry.Point{X: below.Min.X - of.Min.X, Y: below.Max.Y + testAbove - of.Min.Y}
 	b.Drawing.Add(steps.Placed(at, 1, 0).Items...)
@@ -96,11 +96,11 @@ func whole(mm float64) string { return strconv.Itoa(int(math.Round(mm))) }
 
 // blanks writes what is to be measured, each with a line to write on, within a
 // height.
-func (t testSheet) blanks(diagonal, height float64) {
+func (t testSheet) blanks(height float64) {
 	rows := []string{
 		t.Say("sheet.test.bar-across"), t.Say("sheet.test.bar-up"),
 		t.Say("sheet.test.inch-across"), t.Say("sheet.test.inch-up"),
-		t.Say("sheet.test.corner-rising", "mm", whole(diagonal)), t.Say("sheet.test.corner-falling", "mm", whole(diagonal)),
+		t.Say("sheet.test.corner-rising"), t.Say("sheet.test.corner-falling"),
 	}
 	if t.diameter > 0 {
 		rows = append(rows, t.Say("sheet.test.circle-across", "mm", whole(t.diameter)), t.Say("sheet.test.circle-up", "mm", whole(t.diameter)))
@@ -108,8 +108,12 @@ func (t testSheet) blanks(diagonal, height float64) {
 	left := t.diameter/2 + testApart
 	step := min(testRow, (height-2*heightText)/float64(len(rows)-1))
 	y := step * (float64(len(rows))/2 - 0.5)
+	height = heightText
+	if step < 2*heightText {
+		height = heightSmall
+	}
 	for _, row := range rows {
-		text := fit(row, false, testColumn-testBlank-2, heightText, heightSmall)
+		text := fit(row, false, testColumn-testBlank-2, height, heightSmall)
 		text.At, text.Centred = geometry.Point{X: left, Y: y}, true
 		t.Write(template.Stroke{Layer: render.LayerSheet}, text)
 		end := geometry.Point{X: left + testColumn, Y: y - heightText/2}

@@ -16,13 +16,16 @@ import (
 func TestTheTestSheetFitsEveryPaper(t *testing.T) {
 	for _, paper := range papers(t) {
 		sh := TestSheet(paper, style)
+		worst := Options{Profile: Profile{"Printer of a man whose name is long, in the shed", paper.Name, 0.97, 0.97}}
+		shaped, err := LayContext(t.Context(), []Sheet{sh}, paper, style, worst)
+		require.NoError(t, err)
+		require.Len(t, shaped, 1, paper.Name)
 		pages, err := Lay([]Sheet{sh}, paper, style)
 		require.NoError(t, err)
 		require.Len(t, pages, 1, paper.Name)
 		require.Equal(t, paper.Width, pages[0].Width, "%s lies as it is named", paper.Name)
 		require.Contains(t, said(pages[0]), "100 mm bar, across")
-		_, diagonal := plan(paper, sh.Drawing, sh.Block, style).corners()
-		require.Contains(t, said(pages[0]), whole(diagonal)+" mm corners, rising")
+		require.Contains(t, said(pages[0]), "corner crosses, rising")
 		for _, it := range pages[0].Drawing.Items {
 			if it.Quantity == "sheet.test" {
 				d := it.Outlines[0].Bounds().Width()
