@@ -26,9 +26,6 @@ func packetCommand(c *call) (int, error) {
 	if err != nil {
 		return Nothing, err
 	}
-	if _, err := c.choice("as", "pdf"); err != nil {
-		return Nothing, err
-	}
 	copies, err := c.number("copies", 1, mostCopies, 1)
 	if err != nil {
 		return Nothing, err
@@ -58,7 +55,15 @@ func (c *call) writePacket(r *solve.Result, o packet.Options, out string) (int, 
 	if err != nil {
 		return Nothing, c.drawing(err)
 	}
-	if err := c.write(out, func(w io.Writer) error { return pdf.WriteEach(w, doc, run.Pages(ctx)) }); err != nil {
+	as, err := c.format(out, "pdf", "zip")
+	if err != nil {
+		return Nothing, err
+	}
+	write := func(w io.Writer) error { return pdf.WriteEach(w, doc, run.Pages(ctx)) }
+	if as == "zip" {
+		write = func(w io.Writer) error { return archive(w, r, o, doc, run) }
+	}
+	if err := c.write(out, write); err != nil {
 		return Nothing, err
 	}
 	if _, err := fmt.Fprintln(c.out, c.words.Say("command.written", "file", out, "pages", run.Len())); err != nil {

@@ -62,7 +62,6 @@ func TestWhatCannotBeDone(t *testing.T) {
 		{[]string{"sample", "nobody"}, `There is no sample job "nobody"; the command sample lists what there is.`},
 		{[]string{"packet", job}, "packet needs the flag -out."},
 		{[]string{"packet", job, "-out"}, "The flag -out needs a value after it."},
-		{[]string{"packet", job, "-out", out, "-as", "zip"}, `The flag -as is "zip", but must be one of: pdf.`},
 		{[]string{"packet", job, "-out", out, "-copies", "0"}, `The flag -copies is "0", but must be a number from 1 to 50.`},
 		{[]string{"packet", job, "-out", out, "-copies", "1.5"}, `The flag -copies is "1.5", but must be a whole number from 1 to 50.`},
 		{[]string{"packet", job, "-out", out, "-copies", "NaN"}, `The flag -copies is "NaN", but must be a number from 1 to 50.`},

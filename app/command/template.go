@@ -9,6 +9,7 @@ import (
 
 	"tipline/app/packet"
 	"tipline/app/solve"
+	"tipline/render"
 	"tipline/render/dxf"
 	"tipline/render/pdf"
 	"tipline/render/svg"
@@ -80,7 +81,7 @@ func (c *call) ordered() (o order, err error) {
 	if o.kind, err = c.sided(o.kind); err != nil {
 		return o, err
 	}
-	if o.as, err = c.format(o.out); err != nil {
+	if o.as, err = c.format(o.out, "pdf", "svg", "dxf", "png"); err != nil {
 		return o, err
 	}
 	if o.scale, err = c.number("scale", leastScale, mostScale, 1); err != nil {
@@ -117,10 +118,9 @@ func (c *call) sided(k packet.Kind) (packet.Kind, error) {
 	return packet.Clearance, nil
 }
 
-// format returns what kind of file to write: what is asked for, else what the
-// name ends with, else PDF.
-func (c *call) format(out string) (string, error) {
-	formats := []string{"pdf", "svg", "dxf", "png"}
+// format returns what kind of file to write, of those there are: what is asked for,
+// else what the name ends with, else the first.
+func (c *call) format(out string, formats ...string) (string, error) {
 	if _, given := c.flags["as"]; given {
 		return c.choice("as", formats...)
 	}
@@ -128,7 +128,7 @@ func (c *call) format(out string) (string, error) {
 	if slices.Contains(formats, ending) {
 		return ending, nil
 	}
-	return "pdf", nil
+	return formats[0], nil
 }
 
 func (c *call) writeTemplate(r *solve.Result, p solve.Part, o order) error {
@@ -143,12 +143,9 @@ func (c *call) writeTemplate(r *solve.Result, p solve.Part, o order) error {
 		}
 		return c.write(o.out, func(file io.Writer) error { return pdf.Write(file, doc) })
 	}
-	d, err := packet.Draw(r, p, o.kind, o.scale, c.style(r))
+	d, err := drawnAlone(r, p, o.kind, o.scale, c.style(r))
 	if err != nil {
 		return c.drawing(err)
-	}
-	if !o.kind.Centred() {
-		d = d.Centred()
 	}
 	return c.write(o.out, func(file io.Writer) error {
 		switch o.as {
@@ -159,4 +156,13 @@ func (c *call) writeTemplate(r *solve.Result, p solve.Part, o order) error {
 		}
 		return writePNG(file, d)
 	})
+}
+
+// drawnAlone draws a template or card by itself, its origin at its centre.
+func drawnAlone(r *solve.Result, p solve.Part, k packet.Kind, scale float64, s template.Style) (*render.Drawing, error) {
+	d, err := packet.Draw(r, p, k, scale, s)
+	if err == nil && !k.Centred() {
+		d = d.Centred()
+	}
+	return d, err
 }

@@ -1,0 +1,80 @@
+package command
+
+import (
+	"archive/zip"
+	"context"
+	"fmt"
+	"io"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"tipline/app/packet"
+	"tipline/app/solve"
+	"tipline/render"
+	"tipline/render/dxf"
+	"tipline/render/pdf"
+	"tipline/render/sheet"
+	"tipline/render/svg"
+)
+
+// archive writes the packet and every template by itself, as SVG and DXF, into one
+// zip. Its files bear no time, so that the same job gives the same bytes.
+func archive(w io.Writer, r *solve.Result, o packet.Options, doc render.Document, run *sheet.Run) error {
+	z := zip.NewWriter(w)
+	if err := entry(z, "packet.pdf", func(w io.Writer) error { return pdf.WriteEach(w, doc, run.Pages(context.Background())) }); err != nil {
+		return err
+	}
+	for _, p := range r.Parts() {
+		if o.Wheel != "" && p.ID() != o.Wheel {
+			continue
+		}
+		if err := archiveTemplates(z, r, p, o); err != nil {
+			return err
+		}
+	}
+	return z.Close()
+}
+
+// archiveTemplates puts a part's templates into its folder; cards stand in the packet.
+func archiveTemplates(z *zip.Writer, r *solve.Result, p solve.Part, o packet.Options) error {
+	for _, k := range packet.Kinds() {
+		if k.IsCard() || !k.Needs(p) {
+			continue
+		}
+		d, err := drawnAlone(r, p, k, 1, o.Style)
+		if err != nil {
+			return err
+		}
+		name := fileName(p.ID()) + "/" + string(k)
+		if err := entry(z, name+".svg", func(w io.Writer) error { return svg.Write(w, d) }); err != nil {
+			return err
+		}
+		if err := entry(z, name+".dxf", func(w io.Writer) error { return dxf.Write(w, d) }); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func entry(z *zip.Writer, name string, write func(io.Writer) error) error {
+	w, err := z.CreateHeader(&zip.FileHeader{Name: name, Method: zip.Deflate})
+	if err != nil {
+		return err
+	}
+	return write(w)
+}
+
+// fileName returns an id as every file system takes it: letters and digits, and "_"
+// with the number of whatever else there is, so that no two ids share a name.
+func fileName(id string) string {
+	var b strings.Builder
+	for _, r := range id {
+		if r == '-' || r < utf8.RuneSelf && (unicode.IsLetter(r) || unicode.IsDigit(r)) {
+			b.WriteRune(r)
+			continue
+		}
+		fmt.Fprintf(&b, "_%x_", r)
+	}
+	return b.String()
+}
