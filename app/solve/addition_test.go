@@ -69,3 +69,22 @@ func TestTwoAddedHolesThatMeet(t *testing.T) {
 	require.Contains(t, said[0], "additions[2].radius: ")
 	require.Contains(t, said[0], "addition 2.")
 }
+
+// A screw that meets an added hole is told which, and the circle it is told would do
+// leaves the hole and the screw the metal that each is refused without.
+func TestAScrewThatMeetsAnAddedHole(t *testing.T) {
+	for _, hole := range []string{"5", "6.9", "4.4"} {
+		j := added(t, "16", `{"kind": "note", "radius": "10", "text": "up"}, {"kind": "hole", "radius": "`+hole+`", "angle": "30", "diameter": "1"}`,
+			`{"screws": 3, "thread": "BA 10", "screw_circle": "11.2", "collet": {"bore": "4", "register": "6", "flange": "16"}}`)
+		r := solve.Solve(context.Background(), j)
+		said := errorsOf(r, "third")
+		require.Len(t, said, 1)
+		require.Contains(t, said[0], "mount.screw_circle: ")
+		require.Contains(t, said[0], "addition 2.")
+		values := told(r, "third", "mount.screw_circle")
+		require.Len(t, values, 1, said)
+		after := solve.Solve(context.Background(), set(t, j, "third", "mount.screw_circle", values[0]))
+		require.Empty(t, errorsOf(after, "third"), "%s was told to do", values[0])
+		require.NotNil(t, after.Wheel("third").Mounting)
+	}
+}

@@ -11,6 +11,7 @@ import (
 	"tipline/geometry"
 	"tipline/geometry/crossing"
 	"tipline/geometry/measure"
+	"tipline/geometry/mount"
 )
 
 // Severity says how bad a finding is.
@@ -228,8 +229,12 @@ func fromError(part string, field geometry.Quantity, err error) Finding {
 // own, as they are counted from 1.
 func otherPlace(err error) []Place {
 	var meeting *crossing.Meeting
-	if errors.As(err, &meeting) {
+	var struck *mount.Struck
+	switch {
+	case errors.As(err, &meeting):
 		return []Place{number("other", float64(meeting.Other+1), Count)}
+	case errors.As(err, &struck):
+		return []Place{number("other", float64(struck.Addition+1), Count)}
 	}
 	return nil
 }

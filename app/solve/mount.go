@@ -147,13 +147,13 @@ func (w *Wheel) seat() mount.Seat {
 			s.Windows = append(s.Windows, o.Outline)
 		}
 	}
-	for _, a := range w.spec.Additions {
+	for i, a := range w.spec.Additions {
 		if a.Kind != crossing.HoleKind {
 			continue
 		}
 		for _, one := range a.EvenlySpread() {
 			h := crossing.Hole{Radius: one.Radius, Angle: one.Angle, Diameter: one.Diameter}
-			s.Holes = append(s.Holes, mount.Hole{At: h.Centre(), Diameter: h.Diameter})
+			s.Holes = append(s.Holes, mount.Hole{At: h.Centre(), Diameter: h.Diameter, Addition: i})
 		}
 	}
 	return s

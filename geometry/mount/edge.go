@@ -62,7 +62,15 @@ func (b bench) neighbour(hole float64) edge {
 	return edge{"mount.breaks-next", "mount.near-next", true, hole, func(r float64) float64 { return chord*r - hole }, chord}
 }
 
-// openings are a wheel's windows and other holes.
+// breaksHole is what is said of screws that run into another hole, and
+// breaksHoleInside where it is inside their circle that it lies.
+const (
+	breaksHole       = "mount.breaks-hole"
+	breaksHoleInside = "mount.breaks-hole-inside"
+)
+
+// openings are a wheel's windows and other holes; between two holes the least of
+// metal must stay, as there must between any two that a wheel has.
 func (b bench) openings(s Seat, hole float64) []edge {
 	var windows, holes []opening
 	for _, w := range s.Windows {
@@ -79,7 +87,7 @@ func (b bench) openings(s Seat, hole float64) []edge {
 		all = append(all, edge{"mount.breaks-window", "mount.near-window", false, hole, b.worst(windows), 1})
 	}
 	if len(holes) > 0 {
-		all = append(all, edge{"mount.breaks-hole", "mount.near-hole", false, hole, b.worst(holes), 1})
+		all = append(all, edge{breaksHole, "mount.near-hole", false, hole + geometry.LeastLength, b.worst(holes), 1})
 	}
 	return all
 }

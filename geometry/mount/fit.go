@@ -2,6 +2,7 @@ package mount
 
 import (
 	"math"
+	"strings"
 
 	"tipline/geometry"
 )
@@ -62,10 +63,14 @@ func fit(seats []Seat, c Collet, screws Screws) (Mounting, error) {
 	}
 	b := bench{seats: seats, collet: c, screws: screws, clear: clearance(screws.Thread), start: first(seats, screws)}
 	edges := b.edges()
-	if l := b.refuse(edges); l != nil {
+	switch l := b.refuse(edges); {
+	case l == nil:
+		return b.mounting(edges), nil
+	case strings.HasPrefix(l.Code, breaksHole):
+		return Mounting{}, b.struck(l)
+	default:
 		return Mounting{}, l
 	}
-	return b.mounting(edges), nil
 }
 
 // first returns where the first screw stands.

@@ -53,7 +53,7 @@ func some(r *rand.Rand) (Seat, Collet, Screws) {
 		s = Seat{Bore: bore, Root: root, Tip: root + 3, Teeth: 60, Thickness: 2}
 	}
 	for range r.IntN(3) {
-		s.Holes = append(s.Holes, Hole{geometry.Polar(share(0, 0.5), geometry.Angle(7*r.Float64())), share(0.01, 0.1)})
+		s.Holes = append(s.Holes, Hole{At: geometry.Polar(share(0, 0.5), geometry.Angle(7*r.Float64())), Diameter: share(0.01, 0.1)})
 	}
 	c := Collet{}
 	if r.IntN(2) == 0 {

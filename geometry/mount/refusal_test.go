@@ -1,6 +1,7 @@
 package mount
 
 import (
+	"errors"
 	"math"
 	"testing"
 
@@ -22,7 +23,7 @@ func limitOf(t *testing.T, err error) *geometry.Limit {
 func TestHolesThatBreakOut(t *testing.T) {
 	six := crossed(6, 14, 50, 6)
 	holed := plain()
-	holed.Holes = []Hole{{geometry.Point{Y: 10}, 3}}
+	holed.Holes = []Hole{{geometry.Point{Y: 20}, 1, 4}, {geometry.Point{Y: 10}, 3, 7}}
 	for _, row := range []struct {
 		name     string
 		seat     Seat
@@ -39,7 +40,8 @@ func TestHolesThatBreakOut(t *testing.T) {
 		{"the register", Seat{Root: 50, Tip: 54, Teeth: 60, Thickness: 1}, Collet{Register: 8}, 3, 9, 0, "mount.breaks-register", 8 + 1.6, math.Inf(1)},
 		{"the flange", plain(), Collet{Flange: 16}, 3, 15, 0, "mount.breaks-flange", math.Inf(-1), 16 - 1.6},
 		{"a window", six, Collet{}, 6, 15, 30, "mount.breaks-window", math.Inf(-1), 14 - 2.2},
-		{"another hole", holed, Collet{}, 1, 19, 0, "mount.breaks-hole", math.Inf(-1), 2 * (10 - 1.5 - 1.1)},
+		{"another hole", holed, Collet{}, 1, 19, 0, "mount.breaks-hole", math.Inf(-1), 2 * (10 - 1.5 - 1.1 - 0.01)},
+		{"another hole, from outside", holed, Collet{}, 1, 21, 0, "mount.breaks-hole-inside", 2 * (10 + 1.5 + 1.1 + 0.01), math.Inf(1)},
 		{"the bore, on the way out of the register", plain(), Collet{Register: 6}, 3, 2, 0, "mount.breaks-bore", 8.2, math.Inf(1)},
 	} {
 		t.Run(row.name, func(t *testing.T) {
@@ -48,6 +50,10 @@ func TestHolesThatBreakOut(t *testing.T) {
 			l := limitOf(t, err)
 			require.Equal(t, row.code, l.Code)
 			require.Equal(t, geometry.Quantity("mount.screw_circle"), l.Quantity)
+			var struck *Struck
+			if errors.As(err, &struck) {
+				require.Equal(t, 7, struck.Addition)
+			}
 			bounds(t, row.min, row.max, l)
 		})
 	}
@@ -148,7 +154,7 @@ func FuzzFit(f *testing.F) {
 	f.Add(0.0, 0.0, 10_000.0, 0.0, 0.0, 0.0, 24, 5000.0, 1e6)
 	f.Fuzz(func(t *testing.T, bore, hub, root, register, flange, circle float64, count int, hole, start float64) {
 		angle := geometry.Angle(start)
-		seat := Seat{Bore: bore, Hub: hub, Root: root, Tip: root + 1, Teeth: count, Thickness: 1, Holes: []Hole{{geometry.Point{X: hole}, hole}}}
+		seat := Seat{Bore: bore, Hub: hub, Root: root, Tip: root + 1, Teeth: count, Thickness: 1, Holes: []Hole{{At: geometry.Point{X: hole}, Diameter: hole}}}
 		screws := Screws{Count: count, Thread: thread(t, "BA 10"), Circle: circle, Start: &angle}
 		m, err := Fit(seat, Collet{Register: register, Flange: flange}, screws)
 		if err != nil {

@@ -23,6 +23,8 @@ func (b bench) refuse(edges []edge) *geometry.Limit {
 	up, more := nearest(edges, hole, radius, max(radius, b.most()))
 	value := b.screws.Circle
 	switch {
+	case more && worst.breaks == breaksHole && (!fewer || up-radius < radius-down):
+		return geometry.AtLeast(ofCircle, value, 2*up, breaksHoleInside)
 	case more && worst.inner:
 		return geometry.AtLeast(ofCircle, value, 2*up, worst.breaks)
 	case fewer && !worst.inner:

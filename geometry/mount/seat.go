@@ -10,6 +10,7 @@ import (
 type Hole struct {
 	At       geometry.Point
 	Diameter float64 // mm
+	Addition int     // which of the wheel's additions it is of, from 0
 }
 
 // Seat is what a wheel offers to the screws, in the wheel's own coordinates.
@@ -72,7 +73,7 @@ func (s Seat) turned(a geometry.Angle) Seat {
 		t.Windows = append(t.Windows, w.Rotate(-a))
 	}
 	for _, h := range s.Holes {
-		t.Holes = append(t.Holes, Hole{h.At.Rotate(-a), h.Diameter})
+		t.Holes = append(t.Holes, Hole{h.At.Rotate(-a), h.Diameter, h.Addition})
 	}
 	return t
 }

@@ -84,7 +84,7 @@ func TestHolesOfAWheelTurnWithIt(t *testing.T) {
 	screws := Screws{Count: 3, Thread: thread(t, "M2"), Circle: 16, Start: at(5)}
 	s, err := Stack(wheels, tips, Collet{}, screws, 0)
 	require.NoError(t, err)
-	wheels[1].Holes = []Hole{{s.OnWheel[1][0].At, 1}}
+	wheels[1].Holes = []Hole{{At: s.OnWheel[1][0].At, Diameter: 1}}
 	_, err = Stack(wheels, tips, Collet{}, screws, 0)
 	require.Equal(t, "mount.breaks-hole", limitOf(t, err).Code)
 }
