@@ -20,10 +20,12 @@ type solving struct {
 // done; until then the last result stands. What is typed meanwhile is solved next,
 // all but the newest passed over. Without Aside it is solved at once.
 func (d *Desk) workAside() {
-	switch {
-	case d.Aside == nil:
+	if d.Aside == nil {
 		d.work()
-	case d.solving == nil:
+		return
+	}
+	d.keepCopy()
+	if d.solving == nil {
 		d.start()
 	}
 }

@@ -5,6 +5,7 @@ package desk
 
 import (
 	"context"
+	"path/filepath"
 	"slices"
 
 	"tipline/app/job"
@@ -23,6 +24,10 @@ type Desk struct {
 	// Aside, where it is set, does what takes long beside the window: it calls run
 	// on another goroutine, and when that is over done on the window's.
 	Aside func(run, done func())
+
+	// Later, where it is set, calls do a moment later on any goroutine. With it an
+	// unsaved job is kept as it is edited; without it none is.
+	Later func(do func())
 
 	words   words.Words
 	recent  Recent
@@ -44,12 +49,16 @@ type Desk struct {
 	refused refused
 	picking *picking
 	photos  photos
+	unsaved unsaved
 	unseen  []solve.Finding // photographs of the result's job that cannot be shown
 }
 
 // New returns a desk with an empty job in millimetres on it.
 func New(w words.Words, recent Recent) *Desk {
 	d := &Desk{Changed: func() {}, words: w, recent: recent}
+	if recent.File != "" {
+		d.unsaved.folder = filepath.Join(filepath.Dir(recent.File), "unsaved")
+	}
 	d.lay(job.NewHistory(job.New("mm")), "")
 	return d
 }
@@ -66,6 +75,7 @@ func (d *Desk) lay(h *job.History, file string) {
 
 // work solves the job as it now stands and says that something changed.
 func (d *Desk) work() {
+	d.keepCopy()
 	d.solve()
 	d.show()
 }

@@ -59,6 +59,7 @@ func (d *Desk) SaveAs(name string) error {
 	d.history.Do(j)
 	d.file = name
 	d.history.MarkSaved()
+	d.keepCopy()
 	d.solve()
 	d.recent.Add(name)
 	d.Changed()
@@ -72,12 +73,14 @@ func (d *Desk) File() string { return d.file }
 func (d *Desk) Saved() bool { return d.history.Saved() }
 
 // Title returns the job's title, else its file's name, else that it has none.
-func (d *Desk) Title() string {
+func (d *Desk) Title() string { return d.titled(d.Job(), d.file) }
+
+func (d *Desk) titled(j *job.Job, file string) string {
 	switch {
-	case d.Job().Title != "":
-		return d.Job().Title
-	case d.file != "":
-		return strings.TrimSuffix(filepath.Base(d.file), Extension)
+	case j.Title != "":
+		return j.Title
+	case file != "":
+		return strings.TrimSuffix(filepath.Base(file), Extension)
 	}
 	return d.words.Say("window.untitled")
 }

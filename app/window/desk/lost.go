@@ -1,0 +1,99 @@
+package desk
+
+import (
+	"bufio"
+	"os"
+	"path/filepath"
+	"slices"
+	"strconv"
+	"strings"
+	"time"
+
+	"tipline/app/job"
+	"tipline/app/keep"
+)
+
+// Lost is a job that was not saved when the program that had it open ended.
+type Lost struct {
+	Title string
+	When  time.Time // it was last kept
+	name  string    // of the copy, without its ending
+	hold  *keep.Hold
+	job   *job.Job
+	file  string // the job's own; empty where it had none
+}
+
+// Lost lists the jobs that can be had back, the latest first. Those of running
+// programs are not among them. They are held until they are taken up or thrown away, so
+// that no other program offers them.
+func (d *Desk) Lost() []*Lost {
+	copies, err := filepath.Glob(filepath.Join(d.unsaved.folder, "*"+copyEnding))
+	if err != nil || d.unsaved.folder == "" {
+		return nil
+	}
+	var list []*Lost
+	for _, c := range copies {
+		if l := d.lost(strings.TrimSuffix(c, copyEnding)); l != nil {
+			list = append(list, l)
+		}
+	}
+	slices.SortFunc(list, func(a, b *Lost) int { return b.When.Compare(a.When) })
+	return list
+}
+
+// lost returns the job in a copy, nil where it is held or cannot be read.
+func (d *Desk) lost(name string) *Lost {
+	hold, err := keep.Take(name + lockEnding)
+	if err != nil {
+		return nil
+	}
+	l := &Lost{name: name, hold: hold}
+	if l.read() != nil {
+		_ = hold.LetGo()
+		return nil
+	}
+	l.Title = d.titled(l.job, l.file)
+	return l
+}
+
+func (l *Lost) read() error {
+	f, err := os.Open(l.name + copyEnding)
+	if err != nil {
+		return err
+	}
+	defer f.Close()
+	info, err := f.Stat()
+	if err != nil {
+		return err
+	}
+	l.When = info.ModTime()
+	in := bufio.NewReader(f)
+	line, err := in.ReadString('\n')
+	if err != nil {
+		return err
+	}
+	if l.file, err = strconv.Unquote(strings.TrimSpace(line)); err != nil {
+		return err
+	}
+	l.job, err = job.Read(in)
+	return err
+}
+
+// TakeUp puts a lost job on the desk as it was: not saved, in its own file's name. What
+// undo goes back to is the file.
+func (d *Desk) TakeUp(l *Lost) {
+	d.unsaved.forget()
+	before, err := job.Load(l.file)
+	if err != nil {
+		before = job.New("mm")
+	}
+	h := job.NewHistory(before)
+	h.Do(l.job)
+	d.unsaved.disk.Lock()
+	d.unsaved.hold, d.unsaved.name = l.hold, l.name
+	d.unsaved.disk.Unlock()
+	d.lay(h, l.file)
+}
+
+// ThrowAway takes the copy of a lost job away.
+func (d *Desk) ThrowAway(l *Lost) { drop(l.name, l.hold) }
