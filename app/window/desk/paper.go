@@ -28,6 +28,7 @@ const mostCopies = 50
 // packetDesk is the packet as it would be printed.
 type packetDesk struct {
 	paper, copies string // as typed; empty for the usual
+	printing      printing
 	page          int
 	laid          *solve.Result // what the pages were laid out from
 	document      render.Document
@@ -41,10 +42,11 @@ func (d *Desk) paperFields() []Field {
 		papers = append(papers, Choice{p.Name, d.choiceLabel(paperField, p.Name)})
 	}
 	say := d.words.Say
-	return append(fs,
+	fs = append(fs,
 		Field{Path: paperField, Label: say("field.printing.paper"), Text: d.paper().Name, Choices: papers},
 		Field{Path: copiesField, Label: say("field.printing.copies"), Text: d.packet.copies, Empty: "1",
 			Hint: say("help.printing.copies"), Refusal: d.copiesRefusal()})
+	return append(fs, d.printingFields()...)
 }
 
 // setPacket takes what was typed in a field that is the printer's and not the
@@ -56,7 +58,9 @@ func (d *Desk) setPacket(field geometry.Quantity, text string) bool {
 	case copiesField:
 		d.packet.copies = text
 	default:
-		return false
+		if !d.packet.printing.set(field, text) {
+			return false
+		}
 	}
 	d.packet.laid = nil
 	d.Changed()
@@ -96,7 +100,7 @@ func (d *Desk) layOut() (render.Document, error) {
 	p := &d.packet
 	if p.laid != d.result {
 		copies, _ := d.copies()
-		o := packet.Options{Paper: d.paper(), Copies: copies, Style: d.Style()}
+		o := packet.Options{Paper: d.paper(), Copies: copies, Style: d.Style(), Printing: d.printed()}
 		doc, err := packet.Build(context.Background(), d.result, o)
 		if err == nil {
 			p.document = doc

@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"errors"
 	"slices"
 
 	"tipline/app/printer"
@@ -58,7 +59,7 @@ func (d *Desk) printingFields() []Field {
 // printers are the printers that were measured with the present paper, and none.
 func (d *Desk) printers() []Choice {
 	choices := []Choice{{"", d.words.Say("choice.printing.printer.none")}}
-	known, _ := d.profiles.List() // what cannot be read is not offered
+	known, _ := printer.Usual().List() // what cannot be read is not offered
 	for _, p := range known {
 		if p.Paper == d.paper().Name {
 			choices = append(choices, Choice{p.Name, p.Name})
@@ -92,16 +93,16 @@ func (d *Desk) profile() (sheet.Profile, error) {
 	if d.packet.printing.printer == "" {
 		return sheet.Profile{}, nil
 	}
-	return d.profiles.Load(d.packet.printing.printer, d.paper().Name)
+	return printer.Usual().Load(d.packet.printing.printer, d.paper().Name)
 }
 
 // printerRefusal says why the chosen printer shapes nothing.
 func (d *Desk) printerRefusal() string {
-	_, err := d.profile()
-	if err == nil {
-		return ""
+	var refusal *printer.Refusal
+	if _, err := d.profile(); errors.As(err, &refusal) {
+		return refusal.Say(d.words.Say)
 	}
-	return said(err, d)
+	return ""
 }
 
 func usual(text, otherwise string) string {
@@ -110,6 +111,3 @@ func usual(text, otherwise string) string {
 	}
 	return text
 }
-
-// Profiles says where the profiles of printers are kept.
-func (d *Desk) Profiles(f printer.Folder) { d.profiles = f }
