@@ -36,7 +36,12 @@ func message(text *flow) fyne.CanvasObject {
 }
 
 // quit closes the window, after asking.
-func (w *Window) quit() { w.careful(w.Close) }
+func (w *Window) quit() {
+	w.careful(func() {
+		w.desk.Close()
+		w.Close()
+	})
+}
 
 // tell says an error, if there is one.
 func (w *Window) tell(err error) {

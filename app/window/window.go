@@ -4,6 +4,8 @@
 package window
 
 import (
+	"time"
+
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
@@ -61,8 +63,12 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	return w
 }
 
-// ShowAndRun shows the window and runs the program until it is closed. From then on
-// what is typed and dragged is solved beside the window's thread.
+// between is how long after an edit the job is kept, and how often at most.
+const between = time.Second
+
+// ShowAndRun shows the window, offers what a crash left, and runs the program until it
+// is closed. From then on what is typed and dragged is solved and kept beside the
+// window's thread.
 func (w *Window) ShowAndRun() {
 	w.desk.Aside = func(run, done func()) {
 		go func() {
@@ -70,6 +76,8 @@ func (w *Window) ShowAndRun() {
 			fyne.Do(done)
 		}()
 	}
+	w.desk.Later = func(do func()) { time.AfterFunc(between, do) }
+	w.offerLost(w.desk.Lost())
 	w.Window.ShowAndRun()
 }
 
