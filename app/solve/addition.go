@@ -8,22 +8,38 @@ import (
 	"tipline/geometry/crossing"
 )
 
-// additions reads the maker's own holes, circles, lines and notes, those that can be
-// read. A line without
-// an angle of its own to end at runs out along its ray, one without a radius round
-// its circle.
+// additions reads the maker's own holes, circles, lines and notes. One that cannot be
+// read is left out and keeps its place in the list. A line without an angle of its own
+// to end at runs out along its ray, one without a radius round its circle.
 func (r *reader) additions(list []*job.Addition) []crossing.Addition {
-	var all []crossing.Addition
+	all := make([]crossing.Addition, len(list))
 	for i, a := range list {
 		mark := len(r.findings)
-		read := r.addition(a, func(name string) geometry.Quantity {
+		all[i] = r.addition(a, func(name string) geometry.Quantity {
 			return geometry.Quantity(fmt.Sprintf("additions[%d].%s", i, name))
 		})
-		if r.sound(mark) {
-			all = append(all, read)
+		if !r.sound(mark) {
+			all[i] = leftOut(all[i])
 		}
 	}
 	return all
+}
+
+// leftOut returns nothing, at an addition's place.
+func leftOut(a crossing.Addition) crossing.Addition {
+	return crossing.Addition{Kind: crossing.LeftOut, Radius: a.Radius, Angle: a.Angle}
+}
+
+// onWheel leaves out what lies off the wheel, and says what reaches out of it.
+func (r *reader) onWheel(all []crossing.Addition, tip float64) {
+	for i, a := range all {
+		if l := a.Beyond(i, tip); l != nil {
+			r.fail(l.Quantity, l)
+			all[i] = leftOut(a)
+		} else if l := a.Outside(i, tip); l != nil {
+			r.notes([]*geometry.Limit{l})
+		}
+	}
 }
 
 func (r *reader) addition(a *job.Addition, of func(name string) geometry.Quantity) crossing.Addition {

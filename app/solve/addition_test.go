@@ -88,3 +88,59 @@ func TestAScrewThatMeetsAnAddedHole(t *testing.T) {
 		require.NotNil(t, after.Wheel("third").Mounting)
 	}
 }
+
+// An addition that cannot be read, or lies off the wheel, is left out with an error on
+// its field; the crossing and the other additions stand, each under its own number.
+func TestAnAdditionThatIsLeftOut(t *testing.T) {
+	for _, row := range []struct {
+		text, field, code string
+	}{
+		{`{"kind": "note", "radius": "10"}`, "text", "finding.missing"},
+		{`{"kind": "circle"}`, "diameter", "finding.missing"},
+		{`{"radius": "3"}`, "kind", "finding.missing"},
+		{`{"kind": "circle", "diameter": "1500"}`, "diameter", "crossing.addition-off-wheel"},
+		{`{"kind": "circle", "diameter": "100"}`, "diameter", "crossing.addition-off-wheel"},
+		{`{"kind": "circle", "radius": "32.999", "diameter": "10"}`, "radius", "crossing.addition-off-wheel"},
+		{`{"kind": "note", "radius": "500", "text": "far"}`, "radius", "crossing.addition-off-wheel"},
+		{`{"kind": "line", "radius": "10", "to_radius": "190"}`, "to_radius", "crossing.addition-off-wheel"},
+		{`{"kind": "hole", "radius": "40", "diameter": "1"}`, "radius", "crossing.addition-hole-off-wheel"},
+		{`{"kind": "circle", "radius": "500", "diameter": "1500"}`, "radius", "crossing.addition-off-wheel"},
+	} {
+		t.Run(row.text, func(t *testing.T) {
+			j := added(t, "14", row.text+`, {"kind": "hole", "radius": "5", "angle": "30", "diameter": "1"}`, "null")
+			r := solve.Solve(context.Background(), j)
+			require.Len(t, errorsOf(r, "third"), 1)
+			field := geometry.Quantity("additions[0]." + row.field)
+			require.Equal(t, row.code, errorOn(r, "third", field))
+			w := r.Wheel("third")
+			require.NotNil(t, w.Crossing)
+			require.Len(t, w.Additions(), 1)
+			require.Len(t, w.Template().Additions, 2)
+			for _, v := range told(r, "third", field) {
+				after := solve.Solve(context.Background(), set(t, j, "third", field, v))
+				require.NotEqual(t, row.code, errorOn(after, "third", field), v)
+			}
+			worse := solve.Solve(context.Background(), set(t, j, "third", "additions[1].diameter", "30"))
+			require.NotEmpty(t, errorOn(worse, "third", "additions[1].diameter")+errorOn(worse, "third", "additions[1].radius"))
+		})
+	}
+}
+
+// What reaches a little beyond the tips is made, and told.
+func TestAnAdditionThatReachesBeyondTheTips(t *testing.T) {
+	for text, told := range map[string]bool{
+		`{"kind": "line", "radius": "10", "to_radius": "32"}`: true,
+		`{"kind": "circle", "diameter": "61"}`:                true,
+		`{"kind": "line", "radius": "10", "to_radius": "30"}`: false,
+		`{"kind": "circle", "diameter": "60"}`:                false,
+	} {
+		r := solve.Solve(context.Background(), added(t, "14", text, "null"))
+		require.Empty(t, errorsOf(r, "third"), text)
+		require.Len(t, r.Wheel("third").Additions(), 1)
+		if told {
+			require.Contains(t, codesOf(r, "third"), "crossing.addition-outside-tips", text)
+		} else {
+			require.NotContains(t, codesOf(r, "third"), "crossing.addition-outside-tips", text)
+		}
+	}
+}

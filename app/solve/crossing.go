@@ -13,10 +13,14 @@ import (
 )
 
 // solveCrossing lays the crossing out, without the screws' holes; a wheel that is
-// not crossed is weighed as it is.
+// not crossed is weighed as it is. Additions that cannot be read, or lie off the
+// wheel, are left out.
 func (w *Wheel) solveCrossing(r *reader) {
-	mark := len(r.findings)
 	w.spec.Additions = r.additions(w.Part.Additions)
+	if w.Teeth != nil {
+		r.onWheel(w.spec.Additions, w.Teeth.TipRadius)
+	}
+	mark := len(r.findings)
 	if c := w.Part.Crossing; c != nil {
 		r.need(map[geometry.Quantity]job.Value{
 			"crossing.arms": c.Arms, "crossing.rim": c.Rim, "crossing.hub": c.Hub,

@@ -71,8 +71,17 @@ func (w *Wheel) ID() string { return w.Part.ID }
 // Name returns what the wheel is called.
 func (w *Wheel) Name() string { return named(w.Part.Name, w.Part.ID) }
 
-// Additions returns the maker's own holes, circles, lines and notes.
-func (w *Wheel) Additions() []crossing.Addition { return w.spec.Additions }
+// Additions returns the maker's own holes, circles, lines and notes, without those
+// that are left out.
+func (w *Wheel) Additions() []crossing.Addition {
+	var all []crossing.Addition
+	for _, a := range w.spec.Additions {
+		if a.Kind != crossing.LeftOut {
+			all = append(all, a)
+		}
+	}
+	return all
+}
 
 // Said returns what there is to say of the wheel.
 func (w *Wheel) Said() []Finding { return w.Findings }

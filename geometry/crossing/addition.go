@@ -17,6 +17,7 @@ const (
 	CircleKind Kind = "circle" // scribed, of Diameter, about its place
 	LineKind   Kind = "line"   // scribed, from its place to ToRadius and ToAngle
 	NoteKind   Kind = "note"   // Text at its place
+	LeftOut    Kind = ""       // nothing: one that cannot be read, or is refused, and keeps its place in the list
 )
 
 // Addition is something of the maker's own on a wheel, at Radius from the wheel's
@@ -79,6 +80,8 @@ func (a Addition) inRange(i int) error {
 			return geometry.AtLeast(of("to_radius"), a.ToRadius, 0, "crossing.addition-radius-negative")
 		}
 	case NoteKind:
+	case LeftOut:
+		return nil
 	default:
 		return geometry.Refused(of("kind"), 0, "crossing.addition-kind-unknown")
 	}
