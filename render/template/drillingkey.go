@@ -130,7 +130,7 @@ func drillText(d mount.Drill, s Style) string {
 
 // How the holes' angles stand on the paper.
 const (
-	holesWide = 46.0
+	holesWide = 45.0
 	holesDown = 8
 )
 
@@ -150,7 +150,7 @@ func holeAngles(part string, places []mount.Place, s Style) *Board {
 }
 
 func holeRow(b *Board, x, y, height float64, ink render.Ink, texts ...string) {
-	for i, at := range []float64{5, 22, 41} {
+	for i, at := range []float64{4, 19, 41} {
 		b.Write(Stroke{Layer: render.LayerText, Quantity: "mount.screws", Ink: ink},
 			render.Text{At: geometry.Point{X: x + at, Y: y}, Height: height, Align: render.Right, String: texts[i]})
 	}

@@ -16,6 +16,7 @@ const (
 	scribeLetter  = 8.0  // where a setting's letter stands
 	scribeText    = 15.0 // and what it is
 	scribeFigures = 96.0 // and where its figure ends
+	scribeApart   = 4.0  // between the two at least
 	scribeRight   = 102.0
 )
 
@@ -58,7 +59,7 @@ func (c *card) scribeStep(n int, step scribeStep) {
 		value := render.Text{At: geometry.Point{X: scribeFigures, Y: c.y}, Height: 2.9, Align: render.Right, Bold: true, String: c.Style.Units.Length(setting.value())}
 		c.Write(Stroke{Layer: render.LayerText, Quantity: setting.quantity}, value)
 		what := render.Text{Height: 2.5, String: setting.text}
-		room := scribeFigures - value.Width() - scribeText - 2
+		room := scribeFigures - value.Width() - scribeText - scribeApart
 		c.text(scribeText, c.y, 2.5*min(1, room/what.Width()), render.Black, false, setting.quantity, setting.text)
 	}
 	if step.how != "" {

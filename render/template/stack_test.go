@@ -93,7 +93,7 @@ func TestStackTellsItsError(t *testing.T) {
 		values[f.Label] = f.Value
 	}
 	small, large := st.Wheels[1].Teeth.TipRadius, st.Wheels[0].Teeth.TipRadius
-	require.Equal(t, metric.Units.Fine(0.05*large/small)+" at the larger's tips, "+metric.Units.Number(0.05/small*180/math.Pi, 2)+"°",
+	require.Equal(t, metric.Units.Fine(0.05*large/small)+" at the larger's, "+metric.Units.Number(0.05/small*180/math.Pi, 2)+"°",
 		values["Smaller's tips out by 0.050 mm"])
 	var names []string
 	for _, m := range StackNotes(st, metric).Legend {
