@@ -3,6 +3,7 @@ package window
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
@@ -13,18 +14,37 @@ import (
 type turner struct {
 	*fyne.Container
 	desk   *desk.Desk
-	slider *widget.Slider
+	slider *slider
 	groove *canvas.Rectangle
 	name   *canvas.Text
 	filled bool // while the turner itself sets the slider
 }
+
+// slider is a slider that has the keyboard once it is taken hold of, which the toolkit's
+// own has only when it is let go where it was.
+type slider struct{ widget.Slider }
+
+func newSlider() *slider {
+	s := &slider{}
+	s.Max = 1
+	s.ExtendBaseWidget(s)
+	return s
+}
+
+func (s *slider) MouseDown(*desktop.MouseEvent) {
+	if c := fyne.CurrentApp().Driver().CanvasForObject(s); c != nil {
+		c.Focus(s)
+	}
+}
+
+func (s *slider) MouseUp(*desktop.MouseEvent) {}
 
 // turns is how many steps the slider divides a pitch in.
 const turns = 200
 
 // newTurner returns a turner; turned is called after each turn.
 func newTurner(d *desk.Desk, turned func()) *turner {
-	t := &turner{desk: d, slider: widget.NewSlider(0, 1), name: written(d.Words().Say("window.turn"), smallSize, faint, false)}
+	t := &turner{desk: d, slider: newSlider(), name: written(d.Words().Say("window.turn"), smallSize, faint, false)}
 	t.groove = canvas.NewRectangle(backdrop)
 	t.groove.CornerRadius = 14
 	t.slider.Step = 1.0 / turns

@@ -169,6 +169,21 @@ func TestPartsArePutOnArborsAndTakenOff(t *testing.T) {
 	require.Len(t, w.column.arbors.body.Objects, cards)
 }
 
+func TestTheSliderHasTheKeyboardWhenItIsTakenHoldOf(t *testing.T) {
+	w := opened(t)
+	w.desk.Choose(w.desk.Result().Pairs[0].ID())
+	s := w.turner.slider
+	s.MouseDown(&desktop.MouseEvent{Button: desktop.MouseButtonPrimary})
+	s.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: fyne.NewPos(s.Size().Width/2, 4)}})
+	s.DragEnd()
+	require.Same(t, s, w.Canvas().Focused())
+	before, _ := w.desk.Mesh()
+	require.Positive(t, before)
+	w.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyRight})
+	after, _ := w.desk.Mesh()
+	require.Greater(t, after, before)
+}
+
 func TestTheMeasuredBitIsTypedDraggedAndCleared(t *testing.T) {
 	w := opened(t)
 	w.desk.Choose("great")

@@ -211,8 +211,6 @@ var shownBy = map[geometry.Quantity]geometry.Quantity{
 	"crossing.blade":      "crossing.allowance",
 	"teeth.floor_slope":   "teeth.floor",
 	"teeth.back_fillet":   "teeth.back_angle",
-	"wheel":               "centres",
-	"pinion":              "centres",
 	"form":                "leaves",
 	"mount.thread":        "mount.screws",
 	"mount.start":         "mount.screws",

@@ -13,6 +13,7 @@ import (
 	"tipline/assets/samples"
 	"tipline/assets/words"
 	"tipline/geometry"
+	"tipline/render"
 )
 
 // opened returns a desk with the sample job on it, and how often it changed.
@@ -330,4 +331,23 @@ func TestUndoKeepsThePartThatIsLookedAt(t *testing.T) {
 	require.Equal(t, wheels[1], d.Part())
 	d.Redo()
 	require.Equal(t, wheels[1], d.Part())
+}
+
+// Driver and follower light their own teeth and circle, not the speed's plot.
+func TestDriverAndFollowerLightTheirOwnLines(t *testing.T) {
+	d, _ := opened(t)
+	d.Choose(d.result.Pairs[0].ID())
+	drawing, _ := d.Drawing()
+	for _, field := range []geometry.Quantity{"wheel", "pinion"} {
+		d.Light(field)
+		lines := 0
+		for _, it := range drawing.Items {
+			if it.Part == d.Lit().Part && it.Quantity == d.Lit().Quantity {
+				require.Contains(t, []render.Layer{render.LayerTeeth, render.LayerPitchCircle, render.LayerText}, it.Layer)
+				require.True(t, it.Layer != render.LayerText || it.Text != nil, field)
+				lines++
+			}
+		}
+		require.Positive(t, lines, field)
+	}
 }
