@@ -21,9 +21,11 @@ type bits struct {
 	ways              *fyne.Container
 }
 
-// cornerRow is one corner: x, y, radius, and the button that takes it out.
+// cornerRow is one corner: x, y, radius, and the button that takes it out; below them
+// why they will not do.
 type cornerRow struct {
 	*fyne.Container
+	why   *flow
 	boxes [3]*entry
 	paths [3]geometry.Quantity
 	fill  bool
@@ -54,11 +56,7 @@ func (b *bits) show() {
 	corners := b.window.desk.Bit()
 	b.start.Hidden, b.add.Hidden, b.clear.Hidden = len(corners) > 0, len(corners) == 0, len(corners) == 0
 	b.hint.lay(columnWidth)
-	if why := b.window.desk.BitTrouble(); why != "" {
-		b.hint.set(why, red)
-	} else {
-		b.hint.set(b.window.desk.Words().Say("bit.line"), faint)
-	}
+	b.hint.set(b.window.desk.Words().Say("bit.line"), faint)
 	if len(corners) != len(b.rows) {
 		b.rebuild(len(corners))
 	}
@@ -72,7 +70,11 @@ func (b *bits) shape() float32 {
 	if b.Hidden {
 		return 0
 	}
-	return 1 + float32(len(b.rows))*inputHeight + b.hint.tall(columnWidth)
+	high := 1 + b.hint.tall(columnWidth)
+	for _, r := range b.rows {
+		high += inputHeight + r.why.tall(columnWidth)
+	}
+	return high
 }
 
 // rebuild makes as many rows as there are corners; those there are kept.
@@ -100,7 +102,9 @@ func (b *bits) heads() fyne.CanvasObject {
 
 func (b *bits) newRow(i int) *cornerRow {
 	d := b.window.desk
-	r := &cornerRow{Container: &fyne.Container{Layout: cornerLayout{high: inputHeight}}}
+	r := &cornerRow{why: newFlow(smallSize, red)}
+	line := &fyne.Container{Layout: cornerLayout{high: inputHeight}}
+	r.Container = box.New(layout.NewCustomPaddedVBoxLayout(0), line, r.why.Container)
 	for k := range r.boxes {
 		e := newEntry()
 		e.SetPlaceHolder(map[bool]string{true: d.Words().Say("empty.cutter.bit.chain.radius")}[k == 2])
@@ -111,15 +115,18 @@ func (b *bits) newRow(i int) *cornerRow {
 		}
 		b.window.wire(e, func() geometry.Quantity { return r.paths[k] })
 		r.boxes[k] = e
-		r.Add(e)
+		line.Add(e)
 	}
-	r.Add(quiet("×", func() { d.DropCorner(i) }))
+	line.Add(quiet("×", func() { d.DropCorner(i) }))
 	return r
 }
 
 func (r *cornerRow) show(c desk.BitCorner) {
 	r.fill = true
 	defer func() { r.fill = false }()
+	r.why.lay(columnWidth)
+	r.why.set(c.Trouble(), red)
+	r.why.Hidden = c.Trouble() == ""
 	for k, f := range []desk.Field{c.X, c.Y, c.Radius} {
 		r.paths[k] = f.Path
 		if r.boxes[k].Text != f.Text {

@@ -193,16 +193,23 @@ func TestTheMeasuredBitIsTypedDraggedAndCleared(t *testing.T) {
 	n := len(w.desk.Bit())
 	require.Greater(t, n, 3)
 	require.Len(t, w.column.bits.rows, n)
-	require.Empty(t, w.desk.BitTrouble())
+	require.Equal(t, "", troubles(w))
 	ground := w.desk.Result().Wheel("great").Ground
 	require.NotNil(t, ground)
 	require.Less(t, ground.Worst.Off, 0.01)
 	box := w.column.bits.rows[1].boxes[0]
 	w.Canvas().Focus(box)
-	box.SetText("x")
-	require.NotEmpty(t, w.desk.BitTrouble())
-	require.Equal(t, red, w.column.bits.hint.colour)
+	good := w.board.drawing
+	box.SetText("abc")
+	require.Contains(t, w.column.bits.rows[1].why.text, "abc")
+	require.False(t, w.column.bits.rows[1].why.Hidden)
+	require.Equal(t, w.column.bits.rows[1].why.text, troubles(w), "under its own row only")
+	require.Same(t, good, w.board.drawing, "the last good bit stays")
+	require.Equal(t, geometry.Quantity("cutter.bit.chain[1].x"), w.board.painter.Lit.Quantity)
+	require.True(t, w.board.legend.tag.Hidden)
 	w.desk.Undo()
+	require.Equal(t, "", troubles(w))
+	require.True(t, w.board.legend.tag.Hidden, "the bit's own labels are not covered")
 	at := grip(t, w, "cutter.bit.chain[0].x")
 	pull(w, at, fyne.NewPos(at.X-6, at.Y))
 	w.board.DragEnd()
@@ -215,6 +222,15 @@ func TestTheMeasuredBitIsTypedDraggedAndCleared(t *testing.T) {
 	require.Empty(t, w.desk.Bit())
 	require.Nil(t, w.desk.Result().Wheel("great").Ground)
 	require.False(t, w.column.bits.start.Hidden)
+}
+
+// troubles returns what stands under the corners of the bit.
+func troubles(w *Window) string {
+	all := ""
+	for _, r := range w.column.bits.rows {
+		all += r.why.text
+	}
+	return all
 }
 
 // scan writes a picture of the size and returns its name.

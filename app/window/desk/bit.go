@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"cmp"
 	"fmt"
 
 	"tipline/app/job"
@@ -49,17 +50,8 @@ func (d *Desk) itemField(path geometry.Quantity) Field {
 	return f
 }
 
-// BitTrouble returns the first thing that stands against the measured bit.
-func (d *Desk) BitTrouble() string {
-	for _, c := range d.Bit() {
-		for _, f := range []Field{c.X, c.Y, c.Radius} {
-			if f.Refusal != "" {
-				return f.Refusal
-			}
-		}
-	}
-	return ""
-}
+// Trouble returns the first thing that stands against a corner.
+func (c BitCorner) Trouble() string { return cmp.Or(c.X.Refusal, c.Y.Refusal, c.Radius.Refusal) }
 
 // StartBit begins the measured bit with the corners of the wanted form, to be
 // changed to what is measured.

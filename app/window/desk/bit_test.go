@@ -22,7 +22,7 @@ func TestABitOfTheWantedFormIsTheForm(t *testing.T) {
 			d.ClearBit()
 			d.StartBit()
 			ground := tooling(d.of(id)).Ground
-			require.NotNil(t, ground, "%s %s: %s", id, units, d.BitTrouble())
+			require.NotNil(t, ground, "%s %s", id, units)
 			require.Less(t, max(ground.Worst.Off, -ground.Worst.Off), 1e-5, "%s %s", id, units)
 			begun++
 		}

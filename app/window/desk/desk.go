@@ -7,6 +7,7 @@ import (
 	"context"
 	"path/filepath"
 	"slices"
+	"strings"
 
 	"tipline/app/job"
 	"tipline/app/solve"
@@ -216,8 +217,12 @@ var shownBy = map[geometry.Quantity]geometry.Quantity{
 	"mount.start":         "mount.screws",
 }
 
-// LitText returns what stands in the field that is lit, as typed or worked out.
+// LitText returns what stands in the field that is lit, as typed or worked out. A bit's
+// corners are marked by themselves, so there it is nothing until one is dragged.
 func (d *Desk) LitText() string {
+	if strings.HasPrefix(string(d.lit), "cutter.bit.chain[") && !d.Dragging() {
+		return ""
+	}
 	if worked := d.worked(d.lit); worked != "" {
 		return worked
 	}
