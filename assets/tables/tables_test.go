@@ -151,6 +151,7 @@ func TestThreadsByName(t *testing.T) {
 	}{
 		{"BA 10", 1.70}, {"ba 16", 0.79}, {"UNF 0-80", 1.524}, {"UNC  2-56", 2.1844}, {"M2", 2}, {"ISO metric coarse M1.6", 1.6}, {"UNM 0.30", 0.3},
 		{"ISO M2", 2}, {"UNF 0", 1.524}, {"10BA", 1.70}, {"10 ba", 1.70}, {"UNC 2", 2.1844}, {"UNS 00-90", 1.1938},
+		{"BA10", 1.70}, {"2-56", 2.1844}, {"2-56 unc", 2.1844}, {"0-80", 1.524}, {"UNM0.30", 0.3}, {"0.30 UNM", 0.3},
 	} {
 		thread, ok := ThreadNamed(row.name)
 		require.True(t, ok, row.name)
@@ -158,7 +159,7 @@ func TestThreadsByName(t *testing.T) {
 		require.Less(t, thread.Tap, thread.Major)
 		require.Positive(t, thread.Tap)
 	}
-	for _, name := range []string{"", "10", "BA", "BA 17", "0-80"} {
+	for _, name := range []string{"", "10", "BA", "BA 17", "2-80", "0.30"} {
 		_, ok := ThreadNamed(name)
 		require.False(t, ok, name)
 	}

@@ -52,8 +52,8 @@ func Threads() []Thread { return append([]Thread(nil), threads()...) }
 
 // ThreadNamed returns the thread of that name, "system size". It may also go by
 // names in use on the bench: a metric one by its size alone or as "ISO M2", a BA
-// one as "10BA" or "10 BA", an inch one without its pitch, "UNF 0". Case does not
-// matter.
+// one as "BA10", "10BA" or "10 BA", an inch one without its pitch, "UNF 0", or by its
+// size alone or first, "2-56" or "2-56 UNC". Case does not matter.
 func ThreadNamed(name string) (Thread, bool) {
 	name = strings.Join(strings.Fields(name), " ")
 	for _, t := range threads() {
@@ -73,9 +73,9 @@ func (t Thread) names() []string {
 	case strings.HasPrefix(t.Size, "M"):
 		names = append(names, t.Size, "ISO "+t.Size)
 	case inch:
-		names = append(names, t.System+" "+number)
+		names = append(names, t.System+" "+number, t.Size, t.Size+" "+t.System)
 	default:
-		names = append(names, t.Size+t.System, t.Size+" "+t.System)
+		names = append(names, t.System+t.Size, t.Size+t.System, t.Size+" "+t.System)
 	}
 	return names
 }
