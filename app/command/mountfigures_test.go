@@ -91,7 +91,7 @@ func TestAbsurdMounts(t *testing.T) {
 	}
 	require.ElementsMatch(t, []string{
 		"wooden mount.screws", "wooden mount.thread", "wooden mount.screw_circle", "wooden mount.collet.register", "thin thickness",
-		"cluttered additions[0].kind", "cluttered additions[1].kind", "cluttered additions[3].repeat", "cluttered additions[4].text",
+		"cluttered additions[0].kind", "cluttered additions[1].kind", "cluttered additions[2].radius", "cluttered additions[3].repeat", "cluttered additions[4].text",
 		"cluttered additions[5].to_radius", "adrift additions[0].radius",
 		"lone wheels", "void wheels", "phantom wheels", "phantom tips", "phantom misplacement", "doubled wheels", "flimsy wheels",
 	}, fields)

@@ -86,7 +86,7 @@ func TestPacketPrintsTheRest(t *testing.T) {
 	require.Greater(t, pagesOf(t, out).NumPage(), 2)
 
 	r = run("packet", awkward+"absurd-values.tipline", "-out", out+"2", "-wheel", "two-teeth")
-	require.Equal(t, ran{Nothing, "", "tipline: two-teeth cannot be drawn because of teeth.count: 2 is out of range: from 3 to 2000 will do.\n"}, r)
+	require.Equal(t, ran{Nothing, "", "tipline: two-teeth cannot be drawn because of teeth.count: 2 is out of range: this takes from 3 to 2000.\n"}, r)
 	require.NoFileExists(t, out+"2")
 	require.Equal(t, Done, run("packet", awkward+"absurd-values.tipline", "-out", out, "-wheel", "sound").code)
 }

@@ -3,6 +3,7 @@ package solve_test
 import (
 	"context"
 	"fmt"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -10,6 +11,7 @@ import (
 	"tipline/app/job"
 	"tipline/app/solve"
 	"tipline/geometry"
+	"tipline/geometry/measure"
 )
 
 // added is a crossed wheel of 60 mm with additions of its maker's own and a mount.
@@ -143,4 +145,25 @@ func TestAnAdditionThatReachesBeyondTheTips(t *testing.T) {
 			require.NotContains(t, codesOf(r, "third"), "crossing.addition-outside-tips", text)
 		}
 	}
+}
+
+// A field left empty is called by its name, and a blade too coarse tells the sheet's
+// thickness with its unit.
+func TestSentencesThatStandByThemselves(t *testing.T) {
+	for _, f := range job.Fields() {
+		if strings.HasPrefix(string(f.Path), "crossing.") || strings.HasPrefix(string(f.Path), "mount.") || strings.HasPrefix(string(f.Path), "additions.") {
+			says := solve.Finding{Field: f.Path, Code: "finding.missing"}.Sentence(english, measure.Units{})
+			require.NotContains(t, says, string(f.Path)+" ")
+			require.NotContains(t, says, "{")
+		}
+	}
+	j := set(t, set(t, added(t, "14", "", "null"), "third", "crossing.blade", "2/0"), "third", "thickness", "0.26")
+	var says []string
+	for _, f := range solve.Solve(context.Background(), j).Findings {
+		if f.Code == "crossing.blade-too-coarse" {
+			says = append(says, f.Sentence(english, measure.Units{}))
+		}
+	}
+	require.Len(t, says, 1)
+	require.Contains(t, says[0], "In a sheet 0.26 mm thick the blade")
 }

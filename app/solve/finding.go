@@ -77,11 +77,20 @@ const (
 
 // Sentence says the finding in the maker's language and units.
 func (f Finding) Sentence(w words.Words, u measure.Units) string {
-	args := make([]any, 0, 2*len(f.Places))
+	args := []any{"label", f.label(w)}
 	for _, p := range f.Places {
 		args = append(args, p.Name, p.In(u))
 	}
 	return w.Say(f.Code, args...)
+}
+
+// label returns what the finding's field is called; its path where it has no name.
+func (f Finding) label(w words.Words) string {
+	field, ok := job.FieldAt(f.Field)
+	if key := "field." + string(field.Path); ok && w.Has(key) {
+		return w.Say(key)
+	}
+	return string(f.Field)
 }
 
 // In writes the place in the units.
@@ -191,7 +200,7 @@ func upTo(v, step float64) float64 {
 // kindOf returns how a field's values are written.
 func kindOf(field geometry.Quantity) Kind {
 	f, ok := job.FieldAt(field)
-	if !ok {
+	if !ok || field == "crossing.blade" { // of a blade the sheet's thickness is told
 		return Length
 	}
 	switch f.Kind {

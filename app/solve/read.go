@@ -3,6 +3,8 @@ package solve
 import (
 	"math/big"
 	"slices"
+	"strconv"
+	"strings"
 
 	"tipline/app/job"
 	"tipline/geometry"
@@ -60,6 +62,9 @@ func (r *reader) count(field geometry.Quantity, v job.Value, absent int) int {
 		return absent
 	}
 	n, err := measure.ParseCount(v.Text)
+	if below, not := strconv.Atoi(strings.TrimSpace(v.Text)); not == nil && below < 0 {
+		n, err = below, nil
+	}
 	if r.fail(field, err) || !r.within(field, float64(n)) {
 		return absent
 	}

@@ -68,6 +68,7 @@ func TestBadValues(t *testing.T) {
 		{"escape", "crossing.waist_at", "at the middle", "“at the middle”", true},
 		{"third", "mount.screws", "a few", "“a few”", true},
 		{"third", "mount.screws", "25", "from 1 to 24", true},
+		{"third", "mount.screws", "-2", "-2 is out of range: this takes from 1 to 24.", true},
 		{"third", "mount.thread", "M99", "ISO metric coarse M1 – M5", true},
 		{"third", "mount.thread", "", "still empty", true},
 		{"third", "mount.screw_circle", "", "still empty", true},
