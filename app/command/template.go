@@ -58,8 +58,7 @@ func templateCommand(c *call) (int, error) {
 	if err := c.misplaced(p, c.flags["kind"]); err != nil {
 		return Nothing, err
 	}
-	w, wheel := p.(*solve.Wheel)
-	if !o.kind.Needs(p) || o.kind == packet.Crossing && wheel && w.Crossing == nil && w.Part.Crossing != nil {
+	if !o.kind.Needs(p) {
 		return Nothing, c.unbuildable(r, p, o.step)
 	}
 	return Done, c.writeTemplate(r, p, o)

@@ -68,9 +68,6 @@ func missing(p solve.Part, s template.Style) string {
 			names = append(names, s.Words.Say("template.kind."+string(k)))
 		}
 	}
-	if w, ok := p.(*solve.Wheel); ok && w.Part.Crossing != nil && w.Teeth != nil && w.Crossing == nil {
-		names = append(names, s.Words.Say("packet.windows"))
-	}
 	if len(names) == 0 {
 		return ""
 	}

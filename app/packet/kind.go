@@ -95,10 +95,11 @@ func inStack(p solve.Part) bool {
 	return ok && w.Stack != ""
 }
 
-// crossed reports whether a part is of those that are crossed out: a wheel.
+// crossed reports whether a part is of those that are crossed out, a wheel, and is not
+// asked for a crossing that cannot be built: its tips alone would pass for its template.
 func crossed(p solve.Part) bool {
-	_, ok := p.(*solve.Wheel)
-	return ok
+	w, ok := p.(*solve.Wheel)
+	return ok && (w.Crossing != nil || w.Part.Crossing == nil)
 }
 
 // asked reports whether the job asks for a sheet of this kind of the part.

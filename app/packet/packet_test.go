@@ -280,12 +280,22 @@ func TestCoverSaysWhatIsMissing(t *testing.T) {
 	require.True(t, says(front(d), "Third wheel: not in this packet"))
 	require.NotContains(t, titles(d), "Third wheel")
 	require.Contains(t, titles(d), "Hour wheel")
-	for field, text := range map[geometry.Quantity]string{"crossing.hub": "70 mm"} {
-		broken, err = j.Set("third", field, text)
-		require.NoError(t, err)
-		d = build(t, broken, options(t, j))
-		require.True(t, says(front(d), "the windows of the crossing"))
-	}
+}
+
+// A crossing that was asked for and cannot be built leaves no template without windows in
+// the packet; a wheel that is not to be crossed has one of its tips.
+func TestCrossingThatCannotBeBuiltIsLeftOut(t *testing.T) {
+	j := sample(t)
+	broken, err := j.Set("third", "crossing.hub", "70 mm")
+	require.NoError(t, err)
+	d := build(t, broken, options(t, j))
+	require.True(t, says(front(d), "Third wheel: not in this packet, for it cannot be made yet: Crossing template, Scribing card"))
+	require.NotContains(t, titles(d), "Third wheel")
+	require.Contains(t, titles(d), "Third wheel: dividing")
+	plain, err := job.Read(strings.NewReader(`{"tipline": 1, "wheels": [{"id": "plain", "name": "Plain wheel",
+		"teeth": {"form": "measured", "count": 72, "tip_diameter": 60, "root_diameter": 55}}]}`))
+	require.NoError(t, err)
+	require.Contains(t, titles(build(t, plain, options(t, plain))), "Plain wheel")
 }
 
 // Every sheet keeps within its paper, says its number, and has the bars.
