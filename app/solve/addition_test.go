@@ -167,3 +167,34 @@ func TestSentencesThatStandByThemselves(t *testing.T) {
 	require.Len(t, says, 1)
 	require.Contains(t, says[0], "In a sheet 0.26 mm thick the blade")
 }
+
+// A collet's flange is told of without screws as well, and thin parts by their field.
+func TestWhatWillNotLast(t *testing.T) {
+	for _, row := range []struct {
+		field      geometry.Quantity
+		text, code string
+	}{
+		{"mount.collet.flange", "14.1", "mount.flange-over-windows"},
+		{"mount.collet.flange", "55.1", "mount.flange-beyond-root"},
+		{"mount.collet.flange", "14", ""},
+		{"crossing.hub", "7.9", "crossing.hub-wall-frail"},
+		{"crossing.hub", "8", ""},
+		{"crossing.rim", "0.29", "crossing.rim-frail"},
+		{"crossing.arm_at_rim", "0.29", "crossing.arm-frail"},
+		{"crossing.arm_at_hub", "0.29", "crossing.arm-frail"},
+		{"crossing.arm_at_hub", "0.3", ""},
+	} {
+		j := added(t, "14", "", `{"collet": {"bore": "4", "register": "6"}}`)
+		j = set(t, set(t, j, "third", "crossing.arm_at_hub", "1"), "third", row.field, row.text)
+		r := solve.Solve(context.Background(), j)
+		require.Empty(t, errorsOf(r, "third"))
+		var cautions []string
+		for _, f := range r.On("third") {
+			if f.Severity == solve.Caution {
+				require.Equal(t, row.field, f.Field, f.Code)
+				cautions = append(cautions, f.Code)
+			}
+		}
+		require.Equal(t, strings.Fields(row.code), append([]string{}, cautions...), "%s %s", row.field, row.text)
+	}
+}

@@ -105,7 +105,9 @@ func (w *Wheel) solveMount(r *reader, stands standing) {
 		return
 	}
 	if !w.asked.screwed {
-		r.fail("mount.collet.register", w.Collet.Check(w.Bore))
+		if !r.fail("mount.collet.register", w.Collet.Check(w.Bore)) {
+			r.notes(w.Collet.Notes(w.seat()))
+		}
 		return
 	}
 	m, err := mount.Fit(w.seat(), w.Collet, w.asked.screws)

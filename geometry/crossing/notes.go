@@ -4,13 +4,15 @@ import "tipline/geometry"
 
 // notes lists what will go wrong with a crossing that can be laid out: a saw line
 // that vanishes or falls apart, a start hole that finds no place, fillets tighter
-// than the blade turns in, and arms so wide that they meet before the hub.
+// than the blade turns in, arms so wide that they meet before the hub, and parts too
+// thin to last.
 func notes(b Blank, s Spec, patterns []pattern) []*geometry.Limit {
 	var all []*geometry.Limit
 	all = append(all, sawNote(s, patterns)...)
 	all = append(all, holeNote(s, patterns)...)
 	all = append(all, meetNote(b, s)...)
 	all = append(all, waistNote(b, s)...)
+	all = append(all, frailNotes(b, s)...)
 	if least := teethInSheet * s.BladePitch; b.Thickness < least {
 		all = append(all, geometry.AtLeast(ofBlade, b.Thickness, least, "crossing.blade-too-coarse"))
 	}
@@ -20,6 +22,34 @@ func notes(b Blank, s Spec, patterns []pattern) []*geometry.Limit {
 	}{{ofFilletAtRim, s.FilletAtRim}, {ofFilletAtHub, s.FilletAtHub}} {
 		if f.radius < s.BladeTurning {
 			all = append(all, geometry.AtLeast(f.of, f.radius, s.BladeTurning, "crossing.fillet-tighter-than-blade"))
+		}
+	}
+	return all
+}
+
+// What is thinner than these, in mm, bends under the file or breaks: a rim or an arm,
+// and the wall of a hub round its bore. Common practice, no source.
+const (
+	frail     = 0.3
+	frailWall = 1.0
+)
+
+// frailNotes says which parts of a crossing are too thin to last.
+func frailNotes(b Blank, s Spec) []*geometry.Limit {
+	var all []*geometry.Limit
+	for _, part := range []struct {
+		of    geometry.Quantity
+		width float64
+		least float64
+		code  string
+	}{
+		{ofRim, s.Rim, frail, "crossing.rim-frail"},
+		{ofArmAtRim, s.ArmAtRim, frail, "crossing.arm-frail"},
+		{ofArmAtHub, s.ArmAtHub, frail, "crossing.arm-frail"},
+		{ofHub, s.Hub, b.Bore + 2*frailWall, "crossing.hub-wall-frail"},
+	} {
+		if part.width < part.least-same {
+			all = append(all, geometry.AtLeast(part.of, part.width, part.least, part.code))
 		}
 	}
 	return all

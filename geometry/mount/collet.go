@@ -66,6 +66,18 @@ func (c Collet) Check(bore float64) error {
 	return nil
 }
 
+// Notes says where the flange of a collet is larger than what of a wheel lies on it:
+// its metal within the root circle, or the hub of its crossing.
+func (c Collet) Notes(s Seat) []*geometry.Limit {
+	switch {
+	case c.Flange > s.Root+same:
+		return []*geometry.Limit{geometry.AtMost(ofFlange, c.Flange, s.Root, "mount.flange-beyond-root")}
+	case s.Hub > 0 && c.Flange > s.Hub+same:
+		return []*geometry.Limit{geometry.AtMost(ofFlange, c.Flange, s.Hub, "mount.flange-over-windows")}
+	}
+	return nil
+}
+
 func (s Screws) check() error {
 	switch {
 	case s.Count < 1 || s.Count > MostScrews:

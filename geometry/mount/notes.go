@@ -23,6 +23,12 @@ func (b bench) notes(edges []edge) []*geometry.Limit {
 	all := b.nearNotes(edges)
 	all = append(all, b.hubNotes()...)
 	for _, s := range b.seats {
+		if over := b.collet.Notes(s); over != nil {
+			all = append(all, over...)
+			break
+		}
+	}
+	for _, s := range b.seats {
 		if r := b.collet.Register; r > 0 && s.Bore-r > looseFit {
 			all = append(all, geometry.AtLeast(ofRegister, r, s.Bore-looseFit, "mount.register-loose"))
 			break

@@ -34,6 +34,8 @@ func TestWhatWillGoWrong(t *testing.T) {
 		{"near a window", six, Collet{}, 6, 16, 30, "mount.near-window", math.Inf(-1), 20 - 6},
 		{"deep", thick, Collet{}, 3, 20, 0, "mount.deep-hole", math.Inf(-1), 10},
 		{"loose register", plain(), Collet{Register: 5.9}, 3, 20, 0, "mount.register-loose", 5.97, math.Inf(1)},
+		{"a flange beyond the roots", plain(), Collet{Flange: 51}, 3, 20, 0, "mount.flange-beyond-root", math.Inf(-1), 50},
+		{"a flange over the windows", six, Collet{Flange: 20.1}, 6, 13, 30, "mount.flange-over-windows", math.Inf(-1), 20},
 		{"a single screw", plain(), Collet{}, 1, 20, 0, "mount.single-screw", 2, math.Inf(1)},
 		{"five screws and six arms", six, Collet{}, 5, 13, 0, "mount.screws-off-symmetry", math.Inf(-1), math.Inf(1)},
 		{"lopsided", six, Collet{}, 3, 13, 40, "mount.start-off-symmetry", 30 * math.Pi / 180, 60 * math.Pi / 180},
