@@ -2,7 +2,10 @@ package template
 
 import (
 	"bytes"
+	"cmp"
 	"math"
+	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -49,8 +52,8 @@ func TestStackedTipsAreInLine(t *testing.T) {
 		require.InDelta(t, 0, near.Dist(tip), 1e-6, w.Name)
 		require.NotEqual(t, teeth[0].Ink, teeth[1].Ink)
 	}
-	require.Contains(t, said(d), "Escape wheel, small, tip 7")
-	require.Contains(t, said(d), "Escape wheel, large, tip 0")
+	require.Contains(t, said(d), "B: Escape wheel, small, tip 7")
+	require.Contains(t, said(d), "A: Escape wheel, large, tip 0")
 	// of two 60-tooth outlines turned by 7 tips there is no telling; the windows tell
 	unturned := st.Wheels[1].Crossing.Windows[0].Outline
 	sin, cos := math.Sincos(2 * math.Pi * 7 / 60)
@@ -62,6 +65,56 @@ func TestStackedTipsAreInLine(t *testing.T) {
 		best = min(best, near.Dist(want))
 	}
 	require.InDelta(t, 0, best, 1e-9)
+}
+
+// The smallest and the largest of three wheels lie in no order of size: on a printer with
+// one ink each has its own pen, a letter at its tips, and one place in every list.
+func TestStackedWheelsAreToldApart(t *testing.T) {
+	var wheels []Wheel
+	for i, count := range []int{60, 54, 80} {
+		w, ok := laid(t, count, scribedSpec(6, crossing.Straight))
+		require.True(t, ok)
+		w.ID, w.Name = "w"+strconv.Itoa(i), "Wheel of "+strconv.Itoa(count)
+		wheels = append(wheels, w)
+	}
+	c := mount.Collet{Bore: 2, Register: 5, Flange: 13}
+	stacked, err := mount.Stack([]mount.Seat{seatOf(wheels[0]), seatOf(wheels[1]), seatOf(wheels[2])}, []int{0, 0, 0}, c,
+		mount.Screws{Count: 3, Thread: threadNamed(t, "BA 10"), Circle: 9}, 0.05)
+	require.NoError(t, err)
+	st := Stack{ID: "three", Wheels: wheels, Stacked: stacked, Collet: c}
+	d, err := StackTemplate(st, metric)
+	require.NoError(t, err)
+	requireClear(t, d, "three wheels")
+	pens, inks := map[render.Pen]bool{}, map[render.Ink]bool{render.Blue: true}
+	for _, it := range itemsOn(d, render.LayerTeeth, "wheels") {
+		pens[it.Pen], inks[it.Ink] = true, true
+	}
+	require.Len(t, pens, 3)
+	require.NotContains(t, pens, render.Centre, "the screw circle's")
+	require.Len(t, inks, 4, "and none the centre lines' blue")
+	names := []string{"A: Wheel of 60", "B: Wheel of 54", "C: Wheel of 80"}
+	texts := textsOf(d)
+	slices.SortFunc(texts, func(a, b render.Text) int { return cmp.Or(cmp.Compare(b.At.Y, a.At.Y), cmp.Compare(a.At.X, b.At.X)) })
+	var heading, letters, parts, legend []string
+	for _, text := range texts {
+		switch name, tip := strings.CutSuffix(text.String, ", tip 0"); {
+		case tip:
+			heading = append(heading, name)
+		case slices.Contains(names, name):
+			parts = append(parts, name)
+		case len(name) == 1 && name >= "A":
+			letters = append(letters, name)
+		}
+	}
+	for _, m := range StackNotes(st, metric).Legend {
+		if slices.Contains(names, m.Text) {
+			legend = append(legend, m.Text)
+		}
+	}
+	require.Equal(t, names, heading)
+	require.Equal(t, names, parts)
+	require.Equal(t, names, legend)
+	require.ElementsMatch(t, []string{"A", "B", "C"}, letters)
 }
 
 // The parts bear as many dots as they are high up, the collet one, beside hole 1.
@@ -99,7 +152,7 @@ func TestStackTellsItsError(t *testing.T) {
 	for _, m := range StackNotes(st, metric).Legend {
 		names = append(names, m.Text)
 	}
-	require.Subset(t, names, []string{"Escape wheel, large", "Escape wheel, small"})
+	require.Subset(t, names, []string{"A: Escape wheel, large", "B: Escape wheel, small"})
 }
 
 func TestStackComesBackFromFiles(t *testing.T) {

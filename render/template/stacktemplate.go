@@ -8,7 +8,7 @@ import (
 
 // StackTemplate draws the full-scale template of a stack, its centre at the origin:
 // the wheels laid over each other with their reference tips in line at 12 o'clock, each
-// in its own ink, the holes common to all, and below it each part with the dots that
+// in its own pen and ink and with its letter, the holes common to all, and below it each part with the dots that
 // say in which order and which way round it goes back. ErrNothing if the wheels cannot
 // be drawn.
 func StackTemplate(st Stack, s Style) (*render.Drawing, error) {
@@ -47,7 +47,7 @@ func (st Stack) part(b *Board, mark mount.Mark, centre geometry.Point, k float64
 	bore, name := st.Collet.Bore, b.Say("template.stack.collet")
 	if mark.Part >= 0 {
 		line.Ink = lookOf(mark.Part).ink
-		bore, name = st.Wheels[mark.Part].Bore, st.Wheels[mark.Part].title()
+		bore, name = st.Wheels[mark.Part].Bore, st.named(b.Style, mark.Part)
 	}
 	edge := k * (m.Screws.Circle/2 + m.Clear.MM + markApart)
 	b.Circle(line, centre, edge)
@@ -81,9 +81,9 @@ func StackNotes(st Stack, s Style) Notes {
 		n = mountNotes(m, thread, s)
 		n.Legend = n.Legend[:len(n.Legend)-1]
 	}
-	for i, w := range st.Wheels {
+	for i := range st.Wheels {
 		look := lookOf(i)
-		n.Legend = append(n.Legend, Mark{Pen: look.pen, Ink: look.ink, Text: w.title()})
+		n.Legend = append(n.Legend, Mark{Pen: look.pen, Ink: look.ink, Text: st.named(s, i)})
 	}
 	if st.Stacked.Twist > 0 {
 		n.Figures = append(n.Figures, st.twist(s))

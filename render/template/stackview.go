@@ -9,13 +9,14 @@ import (
 	"tipline/render"
 )
 
-// stackLook is how the wheels of a stack are told apart: each by its own ink and pen.
+// stackLook is how the wheels of a stack are told apart beside their letters: each by its
+// own pen, for a printer with one ink, and by its own ink, none that of the centre lines.
 // Past the last they begin again.
 var stackLook = []struct {
 	ink render.Ink
 	pen render.Pen
-}{{render.Black, render.Visible}, {render.Green, render.Visible}, {render.Blue, render.Visible}, {render.Grey, render.Visible},
-	{render.Black, render.Thin}, {render.Green, render.Thin}, {render.Blue, render.Thin}, {render.Grey, render.Thin}}
+}{{render.Black, render.Visible}, {render.Green, render.Hidden}, {render.Grey, render.Thin}, {render.Black, render.Hair},
+	{render.Green, render.Visible}, {render.Grey, render.Hidden}, {render.Black, render.Thin}, {render.Green, render.Hair}}
 
 // Measures of a stack's drawing in millimetres of paper.
 const (
@@ -80,14 +81,37 @@ func overlaid(st Stack, s Style) (*Board, error) {
 	line := Stroke{Layer: render.LayerCentreLines, Quantity: "tips", Pen: render.Centre, Ink: render.Blue}
 	b.Line(line, radial(punchGap, largest.Teeth.TipRadius+armLineTo, 0), radial(punchGap, largest.Teeth.TipRadius+farLineTo, geometry.Degrees(180)))
 	b.Line(line, radial(punchGap, largest.Teeth.TipRadius+farLineTo, geometry.Degrees(90)), radial(punchGap, largest.Teeth.TipRadius+farLineTo, geometry.Degrees(270)))
-	for n, i := range st.bySize() {
-		t := st.Wheels[i]
-		at := geometry.Point{Y: largest.Teeth.TipRadius + armNumberAt + 4.4*float64(len(st.Wheels)-1-n)}
-		b.Write(Stroke{Layer: render.LayerText, Quantity: "tips", Ink: lookOf(i).ink}, render.Text{
-			At: at, Height: 2.9, Align: render.Middle, Centred: true, Bold: true,
-			String: b.Say("template.stack.tip", "name", t.title(), "tip", st.tip(i))})
-	}
+	st.tips(b)
 	return b, nil
+}
+
+// tips writes above the drawing which tip of each wheel stands in line, the lowest wheel
+// first, and beside it each wheel's letter, led to its tips.
+func (st Stack) tips(b *Board) {
+	out := st.Wheels[st.Stacked.Larger].Teeth.TipRadius
+	for i, w := range st.Wheels {
+		text := Stroke{Layer: render.LayerText, Quantity: "tips", Ink: lookOf(i).ink}
+		b.Write(text, render.Text{
+			At: geometry.Point{Y: out + armNumberAt + 4.4*float64(len(st.Wheels)-1-i)}, Height: 2.9, Align: render.Middle, Centred: true, Bold: true,
+			String: b.Say("template.stack.tip", "wheel", st.named(b.Style, i), "tip", st.tip(i))})
+		way := letterWay(i)
+		b.Line(Stroke{Layer: render.LayerDimensions, Quantity: "wheels", Pen: render.Thin, Ink: lookOf(i).ink}, radial(w.Teeth.TipRadius, out+3, way))
+		text.Quantity = "wheels"
+		b.Write(text, render.Text{
+			At: geometry.Polar(out+5.4, geometry.Clock(way)), Height: 2.9, Align: render.Middle, Centred: true, Bold: true, String: letterOf(i)})
+	}
+}
+
+// letterWay returns the angle at which wheel i's letter stands: a quarter turn on from
+// that of the wheel before, clear of the lines through the centre.
+func letterWay(i int) geometry.Angle { return geometry.Degrees(float64(35 + 90*i + 20*(i/4))) }
+
+// letterOf returns the letter of wheel i, the lowest A.
+func letterOf(i int) string { return string(rune('A' + i%26)) }
+
+// named returns what wheel i is called on a stack's sheets: its letter and its name.
+func (st Stack) named(s Style, i int) string {
+	return s.Words.Say("template.stack.named", "letter", letterOf(i), "name", st.Wheels[i].title())
 }
 
 // lookOf returns how wheel i is drawn.
@@ -143,7 +167,7 @@ func (st Stack) wheel(b *Board, i int, lowest bool) {
 	}
 	b.Closed(Stroke{Layer: render.LayerTeeth, Quantity: "wheels", Pen: look.pen, Ink: look.ink}, teeth)
 	for _, win := range windows {
-		b.Closed(Stroke{Layer: render.LayerWindows, Quantity: "wheels", Pen: render.Thin, Ink: look.ink}, win)
+		b.Closed(Stroke{Layer: render.LayerWindows, Quantity: "wheels", Pen: look.pen, Ink: look.ink}, win)
 	}
 }
 
