@@ -53,3 +53,30 @@ func TestScrewsStartBetweenArms(t *testing.T) {
 	require.NoError(t, err)
 	require.Zero(t, bare.Places[0].Angle)
 }
+
+// Arms on tips that they do not divide leave unequal windows; with nobody saying where,
+// the screws stand so that wheel and screws are their own mirror image.
+func TestScrewsStartOnTheWheelsSymmetry(t *testing.T) {
+	for _, row := range []struct {
+		teeth int
+		tips  []int
+		count int
+		want  float64 // degrees
+		lone  bool    // no axis
+	}{
+		{72, []int{0, 14, 29, 43, 58}, 5, 36, false},
+		{70, []int{0, 18, 35, 53}, 4, 18 * 180.0 / 70, false},
+		{72, []int{0, 12, 24, 36, 48, 60}, 3, 30, false},
+		{71, []int{0, 24, 47}, 3, 60, false},
+		{40, []int{0, 3, 8, 20}, 2, 13.5, true},
+	} {
+		s := plain()
+		for _, tip := range row.tips {
+			s.Arms = append(s.Arms, geometry.FullTurn*geometry.Angle(tip)/geometry.Angle(row.teeth))
+		}
+		m, err := Fit(s, Collet{}, Screws{Count: row.count, Thread: thread(t, "M1.6"), Circle: 14})
+		require.NoError(t, err)
+		require.InDelta(t, row.want, m.Places[0].Angle.Degrees(), 1e-9)
+		require.Equal(t, row.lone, noteOf(m.Notes, "mount.arms-without-symmetry") != nil)
+	}
+}

@@ -2,6 +2,7 @@ package mount
 
 import (
 	"math"
+	"slices"
 
 	"tipline/geometry"
 )
@@ -18,8 +19,49 @@ func (b bench) symmetryNotes() []*geometry.Limit {
 		if len(s.Arms) < 2 {
 			continue
 		}
+		if b.screws.Start == nil && len(axes(s.Arms)) == 0 {
+			return append(all, geometry.Refused(ofStart, float64(b.start), "mount.arms-without-symmetry"))
+		}
 		if l := b.offSymmetry(s.Arms); l != nil {
 			return append(all, l)
+		}
+	}
+	return all
+}
+
+// start returns where the first screw stands best when nobody says: of the places that
+// make wheel and screws one another's mirror image, about an axis of the arms, the one
+// nearest to midway between arms 0 and 1, and where the arms have no axis just there.
+func (s Seat) start(screws int) geometry.Angle {
+	middle := s.between()
+	best, least := middle, math.Inf(1)
+	step := geometry.Angle(math.Pi) / geometry.Angle(screws)
+	for _, axis := range axes(s.Arms) {
+		past := middle - axis
+		off := past - step*geometry.Angle(math.Round(float64(past/step)))
+		if far := math.Abs(float64(off)); far < least-onAxis {
+			best, least = (middle - off).Turn(), far
+		}
+	}
+	if least <= onAxis {
+		return middle
+	}
+	return best
+}
+
+// axes returns the axes about which the arms are their own mirror image, each by one
+// of its two directions.
+func axes(arms []geometry.Angle) []geometry.Angle {
+	var all []geometry.Angle
+	for _, other := range arms {
+		axis := (arms[0] + other) / 2
+		mirrored := func(a geometry.Angle) bool {
+			return slices.ContainsFunc(arms, func(b geometry.Angle) bool {
+				return math.Abs(float64((2*axis - a - b).Normal())) <= onAxis
+			})
+		}
+		if !slices.ContainsFunc(arms, func(a geometry.Angle) bool { return !mirrored(a) }) {
+			all = append(all, axis)
 		}
 	}
 	return all
