@@ -15,8 +15,8 @@ import (
 var stackLook = []struct {
 	ink render.Ink
 	pen render.Pen
-}{{render.Black, render.Visible}, {render.Green, render.Hidden}, {render.Grey, render.Thin}, {render.Black, render.Hair},
-	{render.Green, render.Visible}, {render.Grey, render.Hidden}, {render.Black, render.Thin}, {render.Green, render.Hair}}
+}{{render.Black, render.Visible}, {render.Green, render.Thin}, {render.Grey, render.Hidden}, {render.Black, render.Hair},
+	{render.Green, render.Visible}, {render.Grey, render.Hair}, {render.Black, render.Hidden}, {render.Green, render.Hidden}}
 
 // Measures of a stack's drawing in millimetres of paper.
 const (
