@@ -22,14 +22,14 @@ func stockCommand(c *call) (int, error) {
 	return Done, c.stockList(r, items)
 }
 
-// stockList prints the items below their kinds.
+// stockList prints the items below their kinds, like ones on one line.
 func (c *call) stockList(r *solve.Result, items []solve.Item) error {
 	if len(items) == 0 {
 		_, err := fmt.Fprintln(c.out, c.words.Say("stock.nothing"))
 		return err
 	}
 	kind, units := solve.StockKind(""), solve.Units(r.Job)
-	for _, i := range items {
+	for _, i := range solve.Gather(items) {
 		if i.Kind != kind {
 			kind = i.Kind
 			if _, err := fmt.Fprintln(c.out, c.words.Say("stock.kind."+string(kind))); err != nil {
@@ -60,11 +60,20 @@ func (c *call) stockTable(items []solve.Item) error {
 	}}
 	for _, i := range items {
 		rows = append(rows, []string{
-			string(i.Kind), i.Part.ID(), c.words.Say(i.Use), i.Name, strconv.Itoa(i.Count),
+			string(i.Kind), i.Part.ID(), c.words.Say(i.Use), nameCell(i), strconv.Itoa(i.Count),
 			cell(i.Diameter), cell(i.Width), cell(i.Thickness), cell(i.Length), strconv.FormatBool(i.Usual),
 		})
 	}
 	return table.WriteAll(rows)
+}
+
+// nameCell is the item's name; of rod, which is bought by its material, it says where
+// that is not known.
+func nameCell(i solve.Item) string {
+	if i.Name == "" && i.Kind == solve.Rod {
+		return "not said"
+	}
+	return i.Name
 }
 
 // cell writes a size to a tenth of a micrometre; one that is not known is left

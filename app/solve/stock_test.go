@@ -105,6 +105,40 @@ func TestStockLengths(t *testing.T) {
 	}
 }
 
+// Like things stand on one line that names all they are for: one drill serves, bits and
+// screws are added up, and a blade's cuts are.
+func TestLikeStockIsGathered(t *testing.T) {
+	j := read(t, collets)
+	a, b := &solve.Wheel{Part: j.Wheel("large")}, &solve.Wheel{Part: j.Wheel("small")}
+	bit := solve.Item{Kind: solve.ToolBit, Use: "stock.use.cutter", Count: 1, Width: 6}
+	drill := solve.Item{Kind: solve.Drill, Use: "stock.use.bore", Count: 1, Diameter: 6}
+	blade := solve.Item{Kind: solve.Blade, Use: "stock.use.windows", Name: "2/0", Count: 1, Length: 100}
+	screw := solve.Item{Kind: solve.Screw, Use: "stock.use.screws", Name: "BA 10", Count: 3, Length: 2}
+	longer := screw
+	longer.Length = 3
+	sheet := solve.Item{Kind: solve.Sheet, Use: "stock.use.wheel", Name: "brass", Count: 1, Diameter: 60}
+	var items []solve.Item
+	for _, i := range []solve.Item{sheet, bit, drill, screw, longer, blade} {
+		for _, p := range []solve.Part{a, b} {
+			i.Part = p
+			items = append(items, i)
+		}
+	}
+	var said []string
+	for _, g := range solve.Gather(items) {
+		said = append(said, g.Describe(english, measure.Units{})+" | "+g.For(english))
+	}
+	require.Equal(t, []string{
+		"brass, Ø 60.00 mm | large: the blank",
+		"brass, Ø 60.00 mm | small: the blank",
+		"2 × 6.00 mm wide | large: the cutter; small: the cutter",
+		"Ø 6.00 mm | large: the bore, or a drill under it and bored; small: the bore, or a drill under it and bored",
+		"6 × BA 10, through 2.00 mm | large: into the collet; small: into the collet",
+		"6 × BA 10, through 3.00 mm | large: into the collet; small: into the collet",
+		"2/0, 200.00 mm to saw | large: the windows; small: the windows",
+	}, said)
+}
+
 // A job of which nothing can be built needs nothing.
 func TestNoStockForWhatCannotBeBuilt(t *testing.T) {
 	j := set(t, set(t, set(t, read(t, collets), "large", "teeth.count", "many"), "small", "teeth.count", "1"), "single", "teeth.count", "")
