@@ -13,8 +13,9 @@ func stock(r *solve.Result, o Options) []sheet.Sheet {
 	}
 	u := solve.Units(r.Job)
 	rows := map[solve.StockKind][]template.StockRow{}
-	for _, i := range solve.Stock(r) {
-		rows[i.Kind] = listed(rows[i.Kind], i.Kind, template.StockRow{Item: i.Describe(o.Style.Words, u), For: i.For(o.Style.Words), Usual: i.Usual})
+	for _, g := range solve.Gather(solve.Stock(r)) {
+		row := template.StockRow{Item: g.Describe(o.Style.Words, u), For: g.For(o.Style.Words), Usual: g.Usual}
+		rows[g.Kind] = append(rows[g.Kind], row)
 	}
 	var groups []template.StockGroup
 	for _, k := range solve.StockKinds() {
@@ -26,17 +27,4 @@ func stock(r *solve.Result, o Options) []sheet.Sheet {
 		sheets = append(sheets, sheet.Sheet{Drawing: d, Block: block})
 	}
 	return sheets
-}
-
-// listed adds a row to those of its kind. A tool that serves several times is got in
-// once.
-func listed(rows []template.StockRow, kind solve.StockKind, row template.StockRow) []template.StockRow {
-	tool := kind == solve.Drill || kind == solve.Tap
-	if last := len(rows) - 1; tool && last >= 0 && rows[last].Item == row.Item && rows[last].Usual == row.Usual {
-		if rows[last].For != row.For {
-			rows[last].For += "; " + row.For
-		}
-		return rows
-	}
-	return append(rows, row)
 }

@@ -73,7 +73,8 @@ const (
 	plotGap    = 1.6 // from an axis to its figures
 )
 
-// newPlot draws the grid, the axes and their figures. q is what the curve shows.
+// newPlot draws the grid, the axes and their figures. q is what the curve shows; the
+// grid and the axes are nobody's, so that no field lights them.
 func newPlot(b *Board, frame geometry.Box, x, y axis, q geometry.Quantity) plot {
 	p := plot{b, frame, x, y, q}
 	var grid []geometry.Line
@@ -87,8 +88,8 @@ func newPlot(b *Board, frame geometry.Box, x, y axis, q geometry.Quantity) plot 
 		grid = append(grid, geometry.Line{From: at, To: geometry.Point{X: frame.Max.X, Y: at.Y}})
 		p.figure(geometry.Point{X: at.X - plotGap, Y: at.Y - plotFigure/2}, render.Right, b.Style.Units.Number(v, y.decimals))
 	}
-	b.Line(Stroke{Layer: render.LayerText, Quantity: q, Pen: render.Hair, Ink: render.Grey}, grid...)
-	b.Line(Stroke{Layer: render.LayerText, Quantity: q, Pen: render.Thin, Ink: render.Black},
+	b.Line(Stroke{Layer: render.LayerText, Pen: render.Hair, Ink: render.Grey}, grid...)
+	b.Line(Stroke{Layer: render.LayerText, Pen: render.Thin, Ink: render.Black},
 		geometry.Line{From: geometry.Point{X: frame.Min.X, Y: frame.Max.Y}, To: frame.Min},
 		geometry.Line{From: frame.Min, To: geometry.Point{X: frame.Max.X, Y: frame.Min.Y}})
 	p.titles()
