@@ -42,7 +42,7 @@ func TestStackFiguresByHand(t *testing.T) {
 	require.InDelta(t, 0.05/small*large, s["error_mm"], 1e-9)
 	require.Equal(t, s["hole_angles_deg"], hour.at("mount")["hole_angles_deg"])
 	require.Equal(t, s["hole_angles_deg"], day.at("mount")["hole_angles_deg"])
-	require.InDelta(t, 33.75, s["hole_angles_deg"].([]any)[0], 1e-9, "midway between tips 0 and 6 of 32")
+	require.InDelta(t, 36, s["hole_angles_deg"].([]any)[0], 1e-9, "where the job says the first stands")
 	require.InDelta(t, 2.2, s["depth_mm"], 1e-12)
 	require.Equal(t, "hour-pipe", day.at("mount")["stack"])
 	require.Equal(t, []any{1.0, 2.0}, s["marks"])

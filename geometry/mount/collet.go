@@ -38,7 +38,7 @@ type Screws struct {
 	Count  int // 1 to MostScrews
 	Thread tables.Thread
 	Circle float64         // diameter through their centres, mm
-	Start  *geometry.Angle // the first, clockwise from 12 o'clock; where nil midway between arms 0 and 1, or at the place of symmetry nearest to it
+	Start  *geometry.Angle // the first, clockwise from 12 o'clock; where nil midway between arms 0 and 1
 }
 
 // Check refuses what no collet can be, alone or with a wheel of that bore.

@@ -80,7 +80,7 @@ func first(seats []Seat, screws Screws) geometry.Angle {
 	}
 	for _, s := range seats {
 		if len(s.Arms) > 1 {
-			return s.start(screws.Count)
+			return s.between()
 		}
 	}
 	return 0

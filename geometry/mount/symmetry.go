@@ -22,6 +22,11 @@ func (b bench) symmetryNotes() []*geometry.Limit {
 		if b.screws.Start == nil && len(axes(s.Arms)) == 0 {
 			return append(all, geometry.Refused(ofStart, float64(b.start), "mount.arms-without-symmetry"))
 		}
+		if b.screws.Start == nil && b.shared(len(s.Arms)) {
+			if best := s.alike(b.start, b.screws.Count); math.Abs(float64((best - b.start).Normal())) > onAxis {
+				return append(all, geometry.AtLeast(ofStart, float64(b.start), float64(best), "mount.start-lopsided"))
+			}
+		}
 		if l := b.offSymmetry(s.Arms); l != nil {
 			return append(all, l)
 		}
@@ -29,22 +34,17 @@ func (b bench) symmetryNotes() []*geometry.Limit {
 	return all
 }
 
-// start returns where the first screw stands best when nobody says: of the places that
-// make wheel and screws one another's mirror image, about an axis of the arms, the one
-// nearest to midway between arms 0 and 1, and where the arms have no axis just there.
-func (s Seat) start(screws int) geometry.Angle {
-	middle := s.between()
-	best, least := middle, math.Inf(1)
+// alike returns the place nearest to one in which the first of so many screws stands so
+// that wheel and screws are their own mirror image, about an axis of the arms.
+func (s Seat) alike(start geometry.Angle, screws int) geometry.Angle {
+	best, least := start, math.Inf(1)
 	step := geometry.Angle(math.Pi) / geometry.Angle(screws)
 	for _, axis := range axes(s.Arms) {
-		past := middle - axis
+		past := start - axis
 		off := past - step*geometry.Angle(math.Round(float64(past/step)))
 		if far := math.Abs(float64(off)); far < least-onAxis {
-			best, least = (middle - off).Turn(), far
+			best, least = (start - off).Turn(), far
 		}
-	}
-	if least <= onAxis {
-		return middle
 	}
 	return best
 }
@@ -75,7 +75,7 @@ const onAxis = 1e-9
 // stand alike to them.
 func (b bench) offSymmetry(arms []geometry.Angle) *geometry.Limit {
 	n, k := b.screws.Count, len(arms)
-	if n > 1 && n%k != 0 && k%n != 0 {
+	if !b.shared(k) {
 		return geometry.Refused(ofScrews, float64(n), "mount.screws-off-symmetry")
 	}
 	// Axes of the arms and of the screws coincide where the first screw stands a
@@ -89,6 +89,12 @@ func (b bench) offSymmetry(arms []geometry.Angle) *geometry.Limit {
 	}
 	low := (arms[0] + geometry.Angle(steps)*step).Turn()
 	return geometry.Between(ofStart, float64(b.start), float64(low), float64(low+step), "mount.start-off-symmetry")
+}
+
+// shared reports whether the number of screws has a simple share in that of the arms.
+func (b bench) shared(arms int) bool {
+	n := b.screws.Count
+	return n <= 1 || n%arms == 0 || arms%n == 0
 }
 
 // uneven returns the most by which an arm stands off an even spread from arm 0.
