@@ -68,7 +68,7 @@ func TestMountsInTheText(t *testing.T) {
 		"  The same wheel uncrossed\n    area of metal ",
 		"hour-pipe\n    wheels, from the collet up    hour, day\n    each turned by                0°, 0°\n",
 		"  Addition\n    kind                          note\n",
-		"    note                          dial side\n",
+		"    note                          dial\n",
 	} {
 		require.Contains(t, out, line)
 	}
