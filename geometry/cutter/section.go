@@ -52,12 +52,17 @@ type section struct {
 	floor    graph
 	near     float64 // x of the section's upright front, or of the form's foremost extent
 	wall     float64 // x of the section's upright far side
+
+	foot, way geometry.Point // of its front line
+	slack     float64        // coincide, as a cross product with way
 }
 
 // sectionAt returns the section at depth z, which facets leave inset by z·tan c.
 // It holds until the bit's next section is looked at.
 func (b *bit) sectionAt(z float64) section {
-	s := section{b, z, z * b.slope, nil, b.least, b.most}
+	s := section{bit: b, z: z, inset: z * b.slope, near: b.least, wall: b.most}
+	s.foot, s.way = s.frontLine()
+	s.slack = coincide * s.way.Norm()
 	b.below = b.under.inset(b.below[:0], s.inset)
 	s.floor = b.below
 	if first := b.under[0]; b.front.From != b.front.To {
@@ -78,8 +83,7 @@ func (s section) bottom(x float64) (float64, bool) {
 	if y > s.infeed+coincide || math.IsInf(y, -1) || x > s.wall+coincide || x < s.near-coincide {
 		return y, false
 	}
-	foot, way := s.frontLine()
-	return y, way.Cross(geometry.Point{X: x, Y: y}.Sub(foot)) >= -coincide*way.Norm()
+	return y, s.way.Cross(geometry.Point{X: x, Y: y}.Sub(s.foot)) >= -s.slack
 }
 
 // swingNeeded returns the least swing ρ at which the section's lowest point at x
@@ -107,12 +111,11 @@ func (s section) knots() []float64 {
 			}
 		}
 	}
-	foot, way := s.frontLine()
 	for i := range s.floor {
 		c := &s.floor[i]
 		all = c.crossing(all, geometry.Point{Y: s.infeed}, geometry.Point{X: 1})
-		if way.Y != 0 {
-			all = c.crossing(all, foot, way)
+		if s.way.Y != 0 {
+			all = c.crossing(all, s.foot, s.way)
 		}
 	}
 	s.across = all
