@@ -19,12 +19,7 @@ func TestRandomBitsAreDrawnClear(t *testing.T) {
 	between := func(low, high float64) float64 { return low + (high-low)*random.Float64() }
 	drawn := 0
 	for i := range 50 {
-		p := cutter.Pointed{
-			Count: 12 + random.IntN(60), TipRadius: between(5, 40), Undercut: geometry.Degrees(between(0, 20)),
-			FrontRelief: geometry.Degrees(between(0, 10)), Floor: between(0.1, 1), FloorSlope: geometry.Degrees(between(0, 25)),
-			BackRadius: between(1, 15), Straight: i%2 == 0, BackAngle: geometry.Degrees(between(15, 55)),
-			Land: between(0.05, 0.4), StockWidth: between(3, 10), Solve: cutter.RootDiameter,
-		}
+		p := randomForm(random, i%2 == 0)
 		cut, err := p.Cut()
 		if err != nil {
 			continue

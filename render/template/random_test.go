@@ -17,15 +17,9 @@ import (
 // clear, at the scales it may be printed in.
 func TestRandomFormsAreDrawnClear(t *testing.T) {
 	random := rand.New(rand.NewPCG(7, 11))
-	between := func(low, high float64) float64 { return low + (high-low)*random.Float64() }
 	drawn := 0
 	for i := range 400 {
-		p := cutter.Pointed{
-			Count: 12 + random.IntN(60), TipRadius: between(5, 40), Undercut: geometry.Degrees(between(0, 20)),
-			FrontRelief: geometry.Degrees(between(0, 10)), Floor: between(0.1, 1), FloorSlope: geometry.Degrees(between(0, 25)),
-			BackRadius: between(1, 15), Straight: i%2 == 0, BackAngle: geometry.Degrees(between(15, 55)),
-			Land: between(0.05, 0.4), StockWidth: between(3, 10), Solve: cutter.RootDiameter,
-		}
+		p := randomForm(random, i%2 == 0)
 		cut, err := p.Cut()
 		if err != nil {
 			continue
@@ -90,4 +84,15 @@ func TestRandomTrainWheelsAreDrawnClear(t *testing.T) {
 		drawn++
 	}
 	require.Greater(t, drawn, 40)
+}
+
+// randomForm draws a pointed form at random; not every one can be built.
+func randomForm(random *rand.Rand, straight bool) cutter.Pointed {
+	between := func(low, high float64) float64 { return low + (high-low)*random.Float64() }
+	return cutter.Pointed{
+		Count: 12 + random.IntN(60), TipRadius: between(5, 40), Undercut: geometry.Degrees(between(0, 20)),
+		FrontRelief: geometry.Degrees(between(0, 10)), Floor: between(0.1, 1), FloorSlope: geometry.Degrees(between(0, 25)),
+		BackRadius: between(1, 15), Straight: straight, BackAngle: geometry.Degrees(between(15, 55)),
+		Land: between(0.05, 0.4), StockWidth: between(3, 10), Solve: cutter.RootDiameter,
+	}
 }
