@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/measure"
 	"tipline/render"
 	"tipline/render/template"
 )
@@ -51,7 +52,7 @@ func (l layout) drawCorners(b *template.Board) {
 			geometry.Line{From: at.Add(geometry.Point{X: -cornerReach}), To: at.Add(geometry.Point{X: cornerReach})},
 			geometry.Line{From: at.Add(geometry.Point{Y: -cornerReach}), To: at.Add(geometry.Point{Y: cornerReach})})
 	}
-	say := b.Say("sheet.corners", "mm", whole(diagonal), "inch", b.Style.Units.Number(diagonal/25.4, 3))
+	say := b.Say("sheet.corners", "mm", whole(diagonal), "inch", b.Style.Units.Number(diagonal/measure.MMPerInch, 3))
 	text := fit(say, false, box.Height()-4*cornerReach, heightSmall, heightLabel)
 	text.At = geometry.Point{X: l.paper.Width - diagonalFrom, Y: box.Centre().Y}
 	text.Turn, text.Align = geometry.FullTurn/4, render.Middle

@@ -13,7 +13,7 @@ import (
 // measured.
 const (
 	BarMillimetres = 100.0
-	BarInches      = 4 * 25.4
+	BarInches      = 4 * measure.MMPerInch
 )
 
 // MostError is how far a printer's lengths may be out, as a share: makers of laser

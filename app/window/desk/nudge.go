@@ -15,7 +15,6 @@ const (
 	stepMM      = 0.01
 	stepInch    = 0.0005
 	stepDegrees = 0.1
-	mmPerInch   = 25.4
 )
 
 // stepped writes a value in millimetres or radians in the unit that stands in a
@@ -25,7 +24,7 @@ func (d *Desk) stepped(path geometry.Quantity, old string, value float64) string
 		return number(math.Round(geometry.Angle(value).Degrees()/stepDegrees)*stepDegrees, 1) + tail(old, "°", " deg", "°")
 	}
 	if d.unitIn(old) == measure.Inch {
-		return number(math.Round(value/mmPerInch/stepInch)*stepInch, 4) + tail(old, `"`, " in", `"`)
+		return number(math.Round(value/measure.MMPerInch/stepInch)*stepInch, 4) + tail(old, `"`, " in", `"`)
 	}
 	return number(math.Round(value/stepMM)*stepMM, 2) + tail(old, "", " mm", "")
 }
@@ -87,7 +86,7 @@ func (d *Desk) nudged(known job.Field, text string, by int) (string, bool) {
 		}
 		step := stepMM
 		if l.Unit() == measure.Inch {
-			step = stepInch * mmPerInch
+			step = stepInch * measure.MMPerInch
 		}
 		return d.stepped(known.Path, text, min(max(l.MM()+float64(by)*step, known.Min), known.Max)), true
 	}

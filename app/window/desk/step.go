@@ -37,9 +37,6 @@ var stepsOf = map[kind][]Step{
 	stack:   {Mounting, Paper},
 }
 
-// MostSteps is the greatest number of steps that a part goes through.
-const MostSteps = 6
-
 // Steps lists the steps of the present part in the order of the work.
 func (d *Desk) Steps() []Step { return stepsOf[d.kindOf(d.part)] }
 

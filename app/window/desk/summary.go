@@ -129,7 +129,7 @@ func (d *Desk) Missing() string {
 // Unit returns the length in millimetres and the name of the job's unit.
 func (d *Desk) Unit() (mm float64, name string) {
 	if u := d.Style().Units.Unit; u == measure.Inch {
-		return 25.4, string(u)
+		return measure.MMPerInch, string(u)
 	}
 	return 1, string(measure.MM)
 }

@@ -86,7 +86,7 @@ func (d *Desk) depthTable(c cutter.Cut) Table {
 	inch := u.Unit == measure.Inch
 	decimals, mm, division := 3, 1.0, "0.01 mm"
 	if inch {
-		decimals, mm, division = 4, 25.4, "0.001 in"
+		decimals, mm, division = 4, measure.MMPerInch, "0.001 in"
 	}
 	t := Table{
 		Title: say("depth.title"), Chosen: depthRows - 1,
