@@ -33,7 +33,7 @@ func keyOf(name, paper string) (string, error) {
 }
 
 // plainName keeps a name's unaccented letters and its digits, with a dash for what
-// stands between.
+// stands between, up to longestName of them.
 func plainName(name string) string {
 	plain := strings.Map(func(r rune) rune {
 		if r < utf8.RuneSelf && (unicode.IsLower(r) || unicode.IsDigit(r)) {
@@ -41,5 +41,6 @@ func plainName(name string) string {
 		}
 		return '-'
 	}, name)
-	return strings.Trim(plain, "-")
+	plain = strings.Trim(plain, "-")
+	return plain[:min(len(plain), longestName)]
 }

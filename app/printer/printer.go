@@ -51,12 +51,33 @@ func (f Folder) Load(name, paper string) (sheet.Profile, error) {
 	return p, nil
 }
 
+// mostBytes is the most of a file that is read, far beyond any profile.
+const mostBytes = 1 << 16
+
 // read reads one file.
 func read(file string) (sheet.Profile, error) {
-	data, err := os.ReadFile(file)
+	data, err := bytesOf(file)
 	if err != nil {
 		return sheet.Profile{}, err
 	}
+	return profileIn(data, filepath.Base(file))
+}
+
+// bytesOf returns what is in a file; one beyond mostBytes is an error.
+func bytesOf(file string) ([]byte, error) {
+	f, err := os.Open(file)
+	if err != nil {
+		return nil, err
+	}
+	data, err := io.ReadAll(io.LimitReader(f, mostBytes+1))
+	if err = errors.Join(err, f.Close()); err == nil && len(data) > mostBytes {
+		err = errors.New("it is too large")
+	}
+	return data, err
+}
+
+// profileIn returns the profile that a file of this name holds.
+func profileIn(data []byte, file string) (sheet.Profile, error) {
 	var w written
 	if err := json.Unmarshal(data, &w); err != nil {
 		return sheet.Profile{}, err
@@ -65,7 +86,7 @@ func read(file string) (sheet.Profile, error) {
 	if p.None() {
 		return p, errors.New("it says nothing")
 	}
-	if key, err := keyOf(p.Name, p.Paper); err != nil || key != filepath.Base(file) {
+	if key, err := keyOf(p.Name, p.Paper); err != nil || key != file {
 		return sheet.Profile{}, errors.New("it is of another printer or paper than its name says")
 	}
 	if p.Check() != nil {
@@ -115,7 +136,7 @@ func (f Folder) put(file string, p sheet.Profile) error {
 // setAside copies a file that cannot be read as a profile beside itself, under a
 // name that is free.
 func setAside(file string) error {
-	data, err := os.ReadFile(file)
+	data, err := bytesOf(file)
 	if err != nil {
 		return err
 	}
@@ -124,7 +145,7 @@ func setAside(file string) error {
 		if n > 1 {
 			beside = fmt.Sprintf("%s-%d", beside, n)
 		}
-		was, err := os.ReadFile(beside)
+		was, err := bytesOf(beside)
 		switch {
 		case errors.Is(err, fs.ErrNotExist):
 			return keep.Write(beside, func(w io.Writer) error {
