@@ -2,12 +2,17 @@ package geometry
 
 import "math"
 
-// At returns the point a share t of the way along the segment, by length.
+// At returns the point a share t of the way along the segment, by length. From the
+// start of an arc that turns by θ the chord to it is sin(tθ/2)/sin(θ/2) of the whole
+// and turned back from it by (1−t)θ/2 (the angle between chord and tangent, plain
+// geometry): this holds for the flattest arc, whose centre is too far off to tell.
 func (s Segment) At(t float64) Point {
-	if a, ok := s.Arc(); ok {
-		return a.At(t)
+	half := Angle(2 * math.Atan(s.Bulge))
+	if half*half == 0 {
+		return s.From.Toward(s.To, t)
 	}
-	return s.From.Toward(s.To, t)
+	chord := s.To.Sub(s.From).Rotate((Angle(t) - 1) * half)
+	return s.From.Add(chord.Times(math.Sin(t*float64(half)) / math.Sin(float64(half))))
 }
 
 // Tangent returns the unit direction of travel a share t of the way along.

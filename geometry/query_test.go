@@ -86,3 +86,17 @@ func TestMarginIsTheDistanceInside(t *testing.T) {
 		require.InDelta(t, 5-p.Dist(Point{1, 2}), round.Margin(p), 1e-9, "%v", p)
 	}
 }
+
+// A point along an arc is on it however flat the arc is: with t of the length behind
+// it, it stands off the chord by the parabola's 4t(1−t) of the rise, which an arc of
+// so little turn is to far less than a nanometre.
+func TestPlacesAlongFlatArcs(t *testing.T) {
+	for _, bulge := range []float64{1e-5, -1e-7, 1e-9, 1e-14, -1e-60, 1e-200, 5e-324} {
+		s := Segment{From: Point{X: 10, Y: 10}, To: Point{X: 210, Y: 10}, Bulge: bulge}
+		for _, share := range []float64{0, 0.25, 0.5, 0.9, 1} {
+			at := s.At(share)
+			require.InDelta(t, 10+200*share, at.X, 1e-6, "bulge %g", bulge)
+			require.InDelta(t, 10-100*bulge*4*share*(1-share), at.Y, 1e-9, "bulge %g", bulge)
+		}
+	}
+}

@@ -46,6 +46,11 @@ func Picture(folder, file string) (image.Image, error) {
 		refusal.Value = file
 		return nil, refusal
 	}
+	return pictureIn(data, file)
+}
+
+// pictureIn returns the picture that a file of this name holds.
+func pictureIn(data []byte, file string) (image.Image, error) {
 	for _, f := range formats {
 		if bytes.HasPrefix(data, []byte(f.begins)) {
 			return f.read(data, file)

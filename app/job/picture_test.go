@@ -22,7 +22,7 @@ func small() image.Image {
 	return m
 }
 
-func pngOf(t *testing.T, m image.Image) []byte {
+func pngOf(t testing.TB, m image.Image) []byte {
 	var b bytes.Buffer
 	require.NoError(t, png.Encode(&b, m))
 	return b.Bytes()
@@ -30,7 +30,7 @@ func pngOf(t *testing.T, m image.Image) []byte {
 
 // claiming returns the head of a PNG that says it is so large, its check sum
 // right, with no picture behind it.
-func claiming(t *testing.T, width, height uint32) []byte {
+func claiming(t testing.TB, width, height uint32) []byte {
 	data := pngOf(t, small())
 	header := data[8+4 : 8+4+4+13]
 	binary.BigEndian.PutUint32(header[4:], width)

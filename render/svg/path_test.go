@@ -44,7 +44,10 @@ func readPath(t require.TestingT, data string) (paths [][]geometry.Segment, clos
 			require.Equal(t, v[0], v[1])
 			require.Zero(t, v[3], "no arc is longer than half a circle")
 			to := point(v[5], -v[6])
-			bulge := math.Tan(math.Asin(min(1, at.Dist(to)/(2*v[0]))) / 2)
+			bulge := 0.0 // of an arc too small for its radius to be written
+			if v[0] > 0 {
+				bulge = math.Tan(math.Asin(min(1, at.Dist(to)/(2*v[0]))) / 2)
+			}
 			if v[4] == 1 {
 				bulge = -bulge
 			}
@@ -109,7 +112,7 @@ func TestOutlinesComeBack(t *testing.T) {
 // rest. The last line of an outline is not written.
 func compareSegment(t require.TestingT, s geometry.Segment, pieces []geometry.Segment) []geometry.Segment {
 	arc, curved := s.Arc()
-	if !curved {
+	if !curved || render.Flat(s) {
 		if len(pieces) == 0 {
 			return nil
 		}
@@ -120,9 +123,7 @@ func compareSegment(t require.TestingT, s geometry.Segment, pieces []geometry.Se
 	require.GreaterOrEqual(t, len(pieces), count)
 	for i, p := range pieces[:count] {
 		middle := arc.At((float64(i) + 0.5) / float64(count))
-		piece, ok := p.Arc()
-		require.True(t, ok)
-		require.InDelta(t, 0, piece.At(0.5).Dist(middle), 0.001)
+		require.InDelta(t, 0, p.At(0.5).Dist(middle), 0.001)
 		require.InDelta(t, 0, p.To.Dist(arc.At(float64(i+1)/float64(count))), 0.001)
 	}
 	return pieces[count:]
