@@ -81,7 +81,7 @@ func gathered[P, F any](parts []P, figures func(P) (F, bool)) []F {
 }
 
 func findingsOf(r *solve.Result, w words.Words) []Finding {
-	units := solve.Units(r.Job)
+	units := solve.Units(r.Job, w)
 	list := []Finding{}
 	for _, f := range r.Findings {
 		list = append(list, Finding{string(f.Severity), f.Part, string(f.Field), f.Code, f.Sentence(w, units)})

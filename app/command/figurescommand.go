@@ -38,7 +38,7 @@ func figuresCommand(c *call) (int, error) {
 		out.SetIndent("", "  ")
 		return Done, out.Encode(figures)
 	}
-	p := printer{c.out, c.words, solve.Units(r.Job)}
+	p := printer{c.out, c.words, solve.Units(r.Job, c.words)}
 	if err := p.figures(r, figures); err != nil {
 		return Nothing, err
 	}

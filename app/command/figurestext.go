@@ -99,7 +99,7 @@ func empty(v reflect.Value) bool {
 	return (v.Kind() == reflect.String || v.Kind() == reflect.Slice) && v.Len() == 0
 }
 
-// value writes a figure, or several with commas between.
+// value writes a figure, or several as a list.
 func (p printer) value(name string, v reflect.Value) string {
 	switch v := v.Interface().(type) {
 	case int:
@@ -124,7 +124,7 @@ func (p printer) value(name string, v reflect.Value) string {
 		for i := range v {
 			places[i] = p.several(name, v[i])
 		}
-		return strings.Join(places, "; ")
+		return strings.Join(places, " / ")
 	}
 	return strings.Trim(strings.Join(strings.Fields(fmt.Sprint(v.Interface())), ", "), "[]")
 }
@@ -134,7 +134,7 @@ func (p printer) several(name string, vs []float64) string {
 	for i, v := range vs {
 		texts[i] = p.number(name, v)
 	}
-	return strings.Join(texts, ", ")
+	return p.units.List(texts)
 }
 
 // number writes a figure in the unit that its name ends with.

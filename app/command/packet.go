@@ -123,7 +123,7 @@ func (c *call) unbuildable(r *solve.Result, p solve.Part, step string) error {
 		}
 	}
 	return refuse("command.cannot-build", "id", p.ID(), "field", worst.Field,
-		"reason", worst.Sentence(c.words, solve.Units(r.Job)))
+		"reason", worst.Sentence(c.words, solve.Units(r.Job, c.words)))
 }
 
 // ofAnother reports whether a field belongs to a step of the work other than this one,
@@ -149,7 +149,7 @@ func (c *call) options(r *solve.Result) (packet.Options, error) {
 }
 
 func (c *call) style(r *solve.Result) template.Style {
-	return template.Style{Words: c.words, Units: solve.Units(r.Job)}
+	return template.Style{Words: c.words, Units: solve.Units(r.Job, c.words)}
 }
 
 // drawing says an error of drawing.

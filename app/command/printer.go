@@ -101,7 +101,7 @@ func (c *call) listPrinters(name string) (int, error) {
 }
 
 func (c *call) sayPrinter(key string, p sheet.Profile) string {
-	x, y := p.Errors(measure.Units{})
+	x, y := p.Errors(measure.Units{Comma: c.words.Comma()})
 	return c.words.Say(key, "name", p.Name, "paper", p.Paper, "x", x, "y", y)
 }
 
@@ -127,7 +127,7 @@ func (c *call) keepPrinter(name string) (int, error) {
 	}
 	p, err := was.Remeasured(name, paper.Name, c.bar(), x.MM(), y.MM())
 	if err != nil {
-		return Nothing, misprinted(err, x.Unit())
+		return Nothing, misprinted(err, measure.Units{Unit: x.Unit(), Comma: c.words.Comma()})
 	}
 	if err := printers.Usual().Save(p); err != nil {
 		return Nothing, err
@@ -155,12 +155,11 @@ func (c *call) bar() float64 {
 }
 
 // misprinted says the refusal of bars that no printer prints.
-func misprinted(err error, unit measure.Unit) error {
+func misprinted(err error, u measure.Units) error {
 	var limit *geometry.Limit
 	if !errors.As(err, &limit) || math.IsNaN(limit.Value) {
 		return err
 	}
-	u := measure.Units{Unit: unit}
 	return refuse(limit.Code, "value", u.Fine(limit.Value), "min", u.Fine(limit.Min), "max", u.Fine(limit.Max))
 }
 

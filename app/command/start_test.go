@@ -18,7 +18,7 @@ func started(t *testing.T, kind string) solve.Part {
 	require.NoError(t, err)
 	r := solve.Solve(context.Background(), j)
 	for _, f := range r.Findings {
-		require.Equal(t, solve.Note, f.Severity, "%s: %s", kind, f.Sentence(words.English(), solve.Units(j)))
+		require.Equal(t, solve.Note, f.Severity, "%s: %s", kind, f.Sentence(words.English(), solve.Units(j, words.English())))
 	}
 	return r.Part(id)
 }
@@ -55,6 +55,6 @@ func TestAStartingPairMeshes(t *testing.T) {
 	r := solve.Solve(context.Background(), j)
 	require.NotNil(t, r.Pairs[0].Turn)
 	for _, f := range r.Findings {
-		require.Equal(t, solve.Note, f.Severity, "%s", f.Sentence(words.English(), solve.Units(j)))
+		require.Equal(t, solve.Note, f.Severity, "%s", f.Sentence(words.English(), solve.Units(j, words.English())))
 	}
 }

@@ -28,7 +28,7 @@ func (c *call) stockList(r *solve.Result, items []solve.Item) error {
 		_, err := fmt.Fprintln(c.out, c.words.Say("stock.nothing"))
 		return err
 	}
-	kind, units := solve.StockKind(""), solve.Units(r.Job)
+	kind, units := solve.StockKind(""), solve.Units(r.Job, c.words)
 	for _, i := range solve.Gather(items) {
 		if i.Kind != kind {
 			kind = i.Kind

@@ -35,7 +35,7 @@ func sample(t testing.TB) *job.Job {
 func options(t testing.TB, j *job.Job) packet.Options {
 	paper, err := sheet.ParsePaper("a4")
 	require.NoError(t, err)
-	return packet.Options{Paper: paper, Style: template.Style{Words: words.English(), Units: solve.Units(j)}}
+	return packet.Options{Paper: paper, Style: template.Style{Words: words.English(), Units: solve.Units(j, words.English())}}
 }
 
 func build(t testing.TB, j *job.Job, o packet.Options) render.Document {

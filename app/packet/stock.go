@@ -11,7 +11,7 @@ func stock(r *solve.Result, o Options) []sheet.Sheet {
 	if o.Wheel != "" {
 		return nil
 	}
-	u := solve.Units(r.Job)
+	u := solve.Units(r.Job, o.Style.Words)
 	rows := map[solve.StockKind][]template.StockRow{}
 	for _, g := range solve.Gather(solve.Stock(r)) {
 		row := template.StockRow{Item: g.Describe(o.Style.Words, u), For: g.For(o.Style.Words), Usual: g.Usual}

@@ -24,7 +24,7 @@ func TestHoleThatBalancesIsTold(t *testing.T) {
 		for _, p := range f.Places {
 			if f.Code == "crossing.balance-hole" {
 				require.Equal(t, geometry.Quantity("additions[0].radius"), f.Field)
-				told[p.Name] = p.In(solve.Units(j))
+				told[p.Name] = p.In(solve.Units(j, english))
 			}
 		}
 	}

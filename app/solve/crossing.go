@@ -104,7 +104,8 @@ func (r *reader) styled(c *job.Crossing, s *crossing.Spec) {
 		case s.Style == f.style && f.value.Empty() && f.must:
 			r.missing(f.field)
 		case s.Style != f.style && s.Style != "" && !f.value.Empty():
-			r.find(Note, f.field, "crossing.style-unused", text("style", string(s.Style)), text("other", string(f.style)))
+			r.find(Note, f.field, "crossing.style-unused",
+				choice("style", "crossing.style", string(s.Style)), choice("other", "crossing.style", string(f.style)))
 		}
 		f.read(f.field, f.value)
 	}

@@ -44,7 +44,8 @@ type Place struct {
 	Value float64
 	Kind  Kind
 	Text  string  // instead of a number
-	Each  []Place // several, with commas between
+	Of    string  // field whose word Text is, to be said in the maker's language
+	Each  []Place // several, as a list
 	Bound Bound   // how it is rounded, so that it would do when typed back
 }
 
@@ -79,9 +80,17 @@ const (
 func (f Finding) Sentence(w words.Words, u measure.Units) string {
 	args := []any{"label", f.label(w)}
 	for _, p := range f.Places {
-		args = append(args, p.Name, p.In(u))
+		args = append(args, p.Name, p.said(w, u))
 	}
 	return w.Say(f.Code, args...)
+}
+
+// said writes the place in the maker's language and units.
+func (p Place) said(w words.Words, u measure.Units) string {
+	if p.Of != "" {
+		return w.Choice(p.Of, p.Text)
+	}
+	return p.In(u)
 }
 
 // label returns what the finding's field is called; its path where it has no name.
@@ -100,7 +109,7 @@ func (p Place) In(u measure.Units) string {
 		for _, one := range p.Each {
 			each = append(each, one.In(u))
 		}
-		return list(each)
+		return u.List(each)
 	}
 	switch p.Kind {
 	case Length:
@@ -143,6 +152,7 @@ func (p Place) bounded(u measure.Units) float64 {
 
 // text, length and their like make places.
 func text(name, s string) Place                   { return Place{Name: name, Text: s} }
+func choice(name, of, word string) Place          { return Place{Name: name, Text: word, Of: of} }
 func number(name string, v float64, k Kind) Place { return Place{Name: name, Value: v, Kind: k} }
 
 // atLeast and atMost make places of bounds.

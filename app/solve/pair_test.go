@@ -64,7 +64,7 @@ func TestLanternFindingsTellPlacesApart(t *testing.T) {
 func sentence(t *testing.T, r *solve.Result, part, code string) string {
 	for _, f := range r.Findings {
 		if f.Part == part && f.Code == code {
-			return f.Sentence(english, solve.Units(r.Job))
+			return f.Sentence(english, solve.Units(r.Job, english))
 		}
 	}
 	require.Fail(t, "not said", "%s of %s", code, part)
@@ -117,7 +117,7 @@ func TestWhatIsWrongWithAPair(t *testing.T) {
 			r := solve.Solve(context.Background(), set(t, jobOf(t, row.job), row.part, quantity(row.field), row.text))
 			p := r.Part(pair).(*solve.Pair)
 			for _, f := range p.Findings {
-				says := f.Sentence(english, solve.Units(r.Job))
+				says := f.Sentence(english, solve.Units(r.Job, english))
 				require.NotContains(t, says, "{")
 				require.NotContains(t, says, "‹")
 				if f.Code == row.code {
@@ -138,7 +138,7 @@ func TestCentresThatWouldDoDo(t *testing.T) {
 	require.True(t, r.Pairs[1].Turn.Jams())
 	for _, p := range r.Pairs[1].Findings[0].Places {
 		if p.Name == "min" {
-			next := set(t, j, "m2", "centres", solve.Units(j).Length(p.Value))
+			next := set(t, j, "m2", "centres", solve.Units(j, english).Length(p.Value))
 			require.Empty(t, errorsOf(solve.Solve(context.Background(), next), "m2"))
 			return
 		}

@@ -25,7 +25,7 @@ func sample(t testing.TB) *job.Job {
 func TestSampleCanBeMade(t *testing.T) {
 	r := solve.Solve(context.Background(), sample(t))
 	for _, f := range r.Findings {
-		require.NotEqual(t, solve.Error, f.Severity, "%s %s: %s", f.Part, f.Field, f.Sentence(words.English(), solve.Units(r.Job)))
+		require.NotEqual(t, solve.Error, f.Severity, "%s %s: %s", f.Part, f.Field, f.Sentence(words.English(), solve.Units(r.Job, english)))
 	}
 	require.Len(t, r.Wheels, 8)
 	forms := map[string]bool{}

@@ -25,7 +25,7 @@ func errorsOf(r *solve.Result, part string) []string {
 	var s []string
 	for _, f := range r.Findings {
 		if f.Severity == solve.Error && f.Part == part {
-			s = append(s, string(f.Field)+": "+f.Sentence(words.English(), solve.Units(r.Job)))
+			s = append(s, string(f.Field)+": "+f.Sentence(words.English(), solve.Units(r.Job, english)))
 		}
 	}
 	return s
@@ -159,7 +159,7 @@ func TestWhatWouldDoDoes(t *testing.T) {
 			for _, f := range r.Findings {
 				for _, p := range f.Places {
 					if f.Severity == solve.Error && f.Field == row.field && p.Name == "max" {
-						best = solve.Units(j).Length(p.Value)
+						best = solve.Units(j, english).Length(p.Value)
 					}
 				}
 			}

@@ -4,6 +4,7 @@ import (
 	"context"
 
 	"tipline/app/job"
+	"tipline/assets/words"
 	"tipline/geometry/measure"
 )
 
@@ -164,5 +165,7 @@ func unitOf(j *job.Job) measure.Unit {
 	return measure.MM
 }
 
-// Units returns how a job's lengths are written.
-func Units(j *job.Job) measure.Units { return measure.Units{Unit: unitOf(j)} }
+// Units returns how a job's lengths are written in a language.
+func Units(j *job.Job, w words.Words) measure.Units {
+	return measure.Units{Unit: unitOf(j), Comma: w.Comma()}
+}

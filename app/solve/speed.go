@@ -27,7 +27,7 @@ func (t *Tooling) solveSpeed(r *reader, c *job.Cutter, material string) {
 		Material: v.Material, Low: v.Low, High: v.High,
 		Slow: cutter.SpindleSpeed(v.Low, t.Relief.Swing), Fast: cutter.SpindleSpeed(v.High, t.Relief.Swing),
 	}
-	r.find(Note, "cutter.swing", "cutter.speed", text("material", v.Material),
+	r.find(Note, "cutter.swing", "cutter.speed", choice("material", "material", v.Material),
 		number("low", v.Low, Count), number("high", v.High, Count),
 		number("slow", t.Speed.Slow, Count), number("fast", t.Speed.Fast, Count))
 }

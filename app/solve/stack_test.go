@@ -144,6 +144,6 @@ func TestEditsAndStacks(t *testing.T) {
 // Every finding of a stack has a sentence.
 func TestStacksSentences(t *testing.T) {
 	for _, f := range solve.Solve(context.Background(), read(t, collets)).Findings {
-		require.NotRegexp(t, `[{‹]`, f.Sentence(words.English(), solve.Units(read(t, collets))), f.Code)
+		require.NotRegexp(t, `[{‹]`, f.Sentence(words.English(), solve.Units(read(t, collets), english)), f.Code)
 	}
 }

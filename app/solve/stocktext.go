@@ -12,7 +12,7 @@ import (
 func (i Item) Describe(w words.Words, u measure.Units) string {
 	var said []string
 	if i.Name != "" {
-		said = append(said, i.Name)
+		said = append(said, w.Choice("material", i.Name))
 	}
 	for _, size := range []struct {
 		code string

@@ -17,7 +17,7 @@ import (
 // told returns the values that an error on a field says would do, as they are shown.
 func told(r *solve.Result, part string, field geometry.Quantity) []string {
 	var values []string
-	u := solve.Units(r.Job)
+	u := solve.Units(r.Job, english)
 	for _, f := range r.Findings {
 		if f.Severity != solve.Error || f.Part != part || f.Field != field {
 			continue

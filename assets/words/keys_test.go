@@ -6,7 +6,6 @@ import (
 	"go/token"
 	"io/fs"
 	"path/filepath"
-	"regexp"
 	"strconv"
 	"strings"
 	"testing"
@@ -103,11 +102,10 @@ func text(e ast.Expr) string {
 
 func TestTextsHoldNoPlaceThatIsLeftOpen(t *testing.T) {
 	w := English()
-	place := regexp.MustCompile(`\{[^}]*\}`)
 	var open []string
 	for _, u := range uses(t) {
 		allowed, bounded := placesOf[u.by]
-		for _, p := range place.FindAllString(w.Say(u.key), -1) {
+		for _, p := range placesIn(w.Say(u.key)) {
 			if bounded && !strings.Contains(allowed, p) {
 				open = append(open, u.key+" holds "+p+" but "+u.by+" gives "+allowed+" at "+u.at)
 			}

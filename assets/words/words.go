@@ -1,7 +1,8 @@
 // Package words is the catalogue of visible text: every word the window, the
 // pages and the commands show. Texts are kept in one folder a language, a file
-// for each place they are shown, as lines "key = text". A text may hold places
-// such as {value}, which Say fills.
+// for each place they are shown, as lines "key = text". A text may hold places,
+// such as {value}, and forms that go by a count, such as {n|tooth|teeth}; Say fills
+// both.
 package words
 
 import (
@@ -12,7 +13,7 @@ import (
 	"strings"
 )
 
-//go:embed en
+//go:embed [a-z][a-z]/*.txt
 var files embed.FS
 
 // Words is the catalogue in one language.
@@ -29,7 +30,11 @@ func Load(lang string) (Words, error) {
 	}
 	w := Words{lang, map[string]string{}}
 	for _, name := range names {
-		if err := w.read(name); err != nil {
+		data, err := files.ReadFile(name)
+		if err == nil {
+			err = w.read(name, string(data))
+		}
+		if err != nil {
 			return Words{}, err
 		}
 	}
@@ -45,7 +50,7 @@ func English() Words {
 	return w
 }
 
-// Languages lists the languages there are words for.
+// Languages lists the codes of the languages there are words for.
 func Languages() []string {
 	entries, _ := files.ReadDir(".")
 	var langs []string
@@ -57,6 +62,12 @@ func Languages() []string {
 
 // Language returns the code of the catalogue's language.
 func (w Words) Language() string { return w.lang }
+
+// Name returns what the language calls itself.
+func (w Words) Name() string { return w.texts["language.name"] }
+
+// Comma reports whether numbers have a decimal comma in the language.
+func (w Words) Comma() bool { return w.texts["language.decimal"] == "," }
 
 // Has reports whether there is a text for key.
 func (w Words) Has(key string) bool { _, ok := w.texts[key]; return ok }
@@ -71,26 +82,9 @@ func (w Words) Keys() []string {
 	return keys
 }
 
-// Say returns the text for key. args are pairs of a place's name and what stands
-// there: Say("finding.hub", "value", "30 mm"). A key without a text is returned
-// itself, in angle brackets; a test finds such keys.
-func (w Words) Say(key string, args ...any) string {
-	text, ok := w.texts[key]
-	if !ok {
-		return "‹" + key + "›"
-	}
-	for i := 0; i+1 < len(args); i += 2 {
-		text = strings.ReplaceAll(text, "{"+fmt.Sprint(args[i])+"}", fmt.Sprint(args[i+1]))
-	}
-	return text
-}
-
-func (w Words) read(name string) error {
-	data, err := files.ReadFile(name)
-	if err != nil {
-		return err
-	}
-	for n, line := range strings.Split(string(data), "\n") {
+// read takes the lines of one file.
+func (w Words) read(name, data string) error {
+	for n, line := range strings.Split(data, "\n") {
 		line = strings.TrimSpace(line)
 		if line == "" || strings.HasPrefix(line, "#") {
 			continue

@@ -49,7 +49,7 @@ func TestEveryEnglishTextLoads(t *testing.T) {
 
 func TestKeysAndPlacesAreWellFormed(t *testing.T) {
 	key := regexp.MustCompile(`^[a-z0-9]+([-_.][a-z0-9]+)*$`)
-	place := regexp.MustCompile(`\{[a-z][a-z0-9_-]*\}`)
+	place := regexp.MustCompile(`\{[a-z][a-z0-9_-]*(\|[^{}|]+\|[^{}|]+)?\}`)
 	for _, lang := range Languages() {
 		w, err := Load(lang)
 		require.NoError(t, err)
@@ -62,18 +62,22 @@ func TestKeysAndPlacesAreWellFormed(t *testing.T) {
 	}
 }
 
-func TestSayFillsPlaces(t *testing.T) {
-	w := Words{"xx", map[string]string{"hub": "Hub {value} over {max}; {value} again"}}
-	require.Equal(t, "Hub 30 mm over 28 mm; 30 mm again", w.Say("hub", "value", "30 mm", "max", "28 mm"))
-	require.Equal(t, "Hub 3 over {max}; 3 again", w.Say("hub", "value", 3))
-	require.Equal(t, "Hub {value} over {max}; {value} again", w.Say("hub", "value"))
-	require.Equal(t, "‹rim›", w.Say("rim"))
-	require.False(t, w.Has("rim"))
-}
-
 func TestLanguageThatIsNotThereIsRefused(t *testing.T) {
 	for _, lang := range []string{"", "xx", "..", "e*", "en/", "?n", "[e]n"} {
 		_, err := Load(lang)
-		require.ErrorContains(t, err, "there are: en", lang)
+		require.ErrorContains(t, err, "there are: "+strings.Join(Languages(), ", "), lang)
+	}
+}
+
+func TestLocaleNamesItsLanguage(t *testing.T) {
+	for locale, want := range map[string]string{
+		"en": "en", "en_GB.UTF-8": "en", "EN-us": "en", "en.UTF-8": "en", "en@oed": "en",
+		"": "", "C": "", "C.UTF-8": "", "POSIX": "", "english": "", "xx_XX": "", "_": "",
+	} {
+		lang, ok := ForLocale(locale)
+		require.Equal(t, want != "", ok, locale)
+		if ok {
+			require.Equal(t, want, lang, locale)
+		}
 	}
 }

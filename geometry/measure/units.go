@@ -48,11 +48,24 @@ func (u Units) Fine(mm float64) string {
 // Both writes a length given in millimetres in both units, the maker's own
 // first: "12.70 mm (0.500 in)".
 func (u Units) Both(mm float64) string {
-	other := Units{Unit: Inch, Comma: u.Comma}
+	return u.Length(mm) + " (" + u.Other().Length(mm) + ")"
+}
+
+// Other returns the other unit, in decimals, written with the same decimal point.
+func (u Units) Other() Units {
 	if u.Unit == Inch {
-		other.Unit = MM
+		return Units{Unit: MM, Comma: u.Comma}
 	}
-	return u.Length(mm) + " (" + other.Length(mm) + ")"
+	return Units{Unit: Inch, Comma: u.Comma}
+}
+
+// List writes texts one after the other: with commas between, or with semicolons
+// where numbers have a decimal comma.
+func (u Units) List(texts []string) string {
+	if u.Comma {
+		return strings.Join(texts, "; ")
+	}
+	return strings.Join(texts, ", ")
 }
 
 // Name returns the unit's name as written after a length.
@@ -86,7 +99,7 @@ func (u Units) Number(v float64, decimals int) string {
 	return u.pointed(text)
 }
 
-// pointed writes a number's text with the job's decimal point.
+// pointed writes a number's text with the decimal mark.
 func (u Units) pointed(text string) string {
 	if u.Comma {
 		return strings.Replace(text, ".", ",", 1)

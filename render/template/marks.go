@@ -85,7 +85,7 @@ func chords(lay *crossing.Layout, s Style) string {
 
 // material names what the wheel is made of and how thick.
 func material(w Wheel, s Style) Figure {
-	text := w.Material.Name
+	text := s.Words.Choice("material", w.Material.Name)
 	if w.Thickness > 0 {
 		text += " " + s.Units.Length(w.Thickness)
 	}

@@ -66,7 +66,7 @@ func (c *card) speed(w Wheel) {
 	c.y -= 6.5
 	c.text(swingColumn, c.y, 5, render.Black, true, "cutter.swing", figure)
 	c.y -= 1
-	c.lines(2.5, render.Black, "cutter.swing", c.Say("cards.setting.cutting", "speed", cutting, "unit", unit, "tool", usual.Tool, "material", usual.Material))
+	c.lines(2.5, render.Black, "cutter.swing", c.Say("cards.setting.cutting", "speed", cutting, "unit", unit, "tool", usual.Tool, "material", c.Style.Words.Choice("material", usual.Material)))
 	c.lines(1.8, render.Grey, "cutter.swing", c.Say("cards.setting.source", "source", usual.Source))
 	c.y -= 4
 }

@@ -132,7 +132,7 @@ func (d *Desk) Result() *solve.Result { return d.result }
 
 // Style returns how text is made for this job.
 func (d *Desk) Style() template.Style {
-	return template.Style{Words: d.words, Units: solve.Units(d.Job())}
+	return template.Style{Words: d.words, Units: solve.Units(d.Job(), d.words)}
 }
 
 // Part returns the id of the part that is looked at, empty in a job without any.

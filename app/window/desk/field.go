@@ -173,10 +173,7 @@ func threadLabel(t tables.Thread) string {
 }
 
 func (d *Desk) choiceLabel(path geometry.Quantity, value string) string {
-	if label := d.say("choice." + string(path) + "." + strings.ReplaceAll(value, " ", "-")); label != "" {
-		return label
-	}
-	return value
+	return d.words.Choice(string(path), value)
 }
 
 // worked returns the value of a field that is solved for, as it came out.
