@@ -34,6 +34,9 @@ type Desk struct {
 	recent  Recent
 	history *job.History
 	file    string // where the job is kept; empty until it is saved
+	imprint imprint
+	strayed bool // the file is no longer what was read or saved
+	held    held
 	solver  solve.Solver
 	solving *solving // aside; nil for nothing
 	result  *solve.Result
@@ -49,6 +52,8 @@ type Desk struct {
 	draft   *job.Job // while a handle is dragged
 	refused refused
 	picking *picking
+	rule    rule
+	veiled  veiled
 	photos  photos
 	unsaved unsaved
 	unseen  []solve.Finding // photographs of the result's job that cannot be shown
@@ -66,11 +71,13 @@ func New(w words.Words, recent Recent) *Desk {
 
 // lay puts another job on the desk.
 func (d *Desk) lay(h *job.History, file string) {
-	d.history, d.file = h, file
+	d.held.letGo()
+	d.history, d.file, d.imprint, d.strayed = h, file, imprint{}, false
 	d.part, d.step, d.lit, d.turn = "", Crossing, "", 0
 	d.last = map[place]drawn{}
 	d.packet = packetDesk{}
 	d.draft, d.refused, d.picking, d.photos = nil, refused{}, nil, photos{}
+	d.rule, d.veiled.from = rule{}, nil
 	d.work()
 }
 
@@ -173,7 +180,7 @@ func (d *Desk) leave() {
 		d.draft = nil
 		d.solve()
 	}
-	d.lit, d.refused, d.picking = "", refused{}, nil
+	d.lit, d.refused, d.picking, d.rule = "", refused{}, nil, rule{}
 	d.history.EndRun()
 }
 

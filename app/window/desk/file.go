@@ -16,15 +16,54 @@ const Extension = ".tipline"
 // Begin puts an empty job on the desk.
 func (d *Desk) Begin() { d.lay(job.NewHistory(job.New("mm")), "") }
 
+// Untouched reports whether the desk has an empty job or a sample on it that nothing
+// has been done to, so that another may take its place.
+func (d *Desk) Untouched() bool {
+	return d.file == "" && d.Saved() && !d.CanUndo() && !d.CanRedo()
+}
+
 // Open puts the job in a file on the desk; what was there stays if it cannot be
-// read.
+// read, and, with ErrElsewhere, if it is open on another desk.
 func (d *Desk) Open(name string) error {
+	if d.Holds(name) {
+		return d.open(name, d.held)
+	}
+	h, err := d.recent.hold(name)
+	if err != nil {
+		return err
+	}
+	return d.open(name, h)
+}
+
+// OpenAnyway is Open for a job that is open elsewhere too.
+func (d *Desk) OpenAnyway(name string) error { return d.open(name, held{}) }
+
+// OpenCopy puts the job in a file on the desk as one that has no file yet.
+func (d *Desk) OpenCopy(name string) error {
 	j, err := job.Load(name)
 	if err != nil {
 		return err
 	}
+	d.lay(job.NewHistory(j), "")
+	return nil
+}
+
+func (d *Desk) open(name string, h held) error {
+	before, _ := taken(name) // a change from here on is noticed
+	j, err := job.Load(name)
+	same := h == d.held
+	switch {
+	case err != nil && !same:
+		h.letGo()
+		fallthrough
+	case err != nil:
+		return err
+	case same:
+		d.held = held{}
+	}
 	d.recent.Add(name)
 	d.lay(job.NewHistory(j), name)
+	d.imprint, d.held = before, h
 	return nil
 }
 
@@ -57,7 +96,11 @@ func (d *Desk) SaveAs(name string) error {
 		return err
 	}
 	d.history.Do(j)
-	d.file = name
+	if !d.Holds(name) || d.held.hold == nil {
+		d.held.letGo()
+		d.held, _ = d.recent.hold(name)
+	}
+	d.file, d.imprint, d.strayed = name, imprintOf(j), false
 	d.history.MarkSaved()
 	d.keepCopy()
 	d.solve()
@@ -70,7 +113,7 @@ func (d *Desk) SaveAs(name string) error {
 func (d *Desk) File() string { return d.file }
 
 // Saved reports whether the job stands as it is kept.
-func (d *Desk) Saved() bool { return d.history.Saved() }
+func (d *Desk) Saved() bool { return d.history.Saved() && !d.strayed }
 
 // Title returns the job's title, else its file's name, else that it has none.
 func (d *Desk) Title() string { return d.titled(d.Job(), d.file) }

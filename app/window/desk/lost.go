@@ -2,6 +2,7 @@ package desk
 
 import (
 	"bufio"
+	"encoding/hex"
 	"os"
 	"path/filepath"
 	"slices"
@@ -21,6 +22,7 @@ type Lost struct {
 	hold  *keep.Hold
 	job   *job.Job
 	file  string // the job's own; empty where it had none
+	sum   sum    // of the file as it was
 }
 
 // Lost lists the jobs that can be had back, the latest first. Those of running
@@ -72,27 +74,45 @@ func (l *Lost) read() error {
 	if err != nil {
 		return err
 	}
-	if l.file, err = strconv.Unquote(strings.TrimSpace(line)); err != nil {
+	quoted, err := strconv.QuotedPrefix(line)
+	if err != nil {
 		return err
 	}
+	if l.file, err = strconv.Unquote(quoted); err != nil {
+		return err
+	}
+	known, err := hex.DecodeString(strings.TrimSpace(line[len(quoted):]))
+	if err != nil {
+		return err
+	}
+	copy(l.sum[:], known)
 	l.job, err = job.Read(in)
 	return err
 }
 
-// TakeUp puts a lost job on the desk as it was: not saved, in its own file's name. What
-// undo goes back to is the file.
+// TakeUp puts a lost job on the desk as it was: not saved, in its own file's name, or in
+// none where that file is open on another desk. What undo goes back to is the file.
 func (d *Desk) TakeUp(l *Lost) {
 	d.unsaved.forget()
-	before, err := job.Load(l.file)
+	file, known := l.file, imprint{sum: l.sum}
+	before, err := job.Load(file)
 	if err != nil {
 		before = job.New("mm")
+	}
+	d.held.letGo()
+	var sign held
+	if file != "" {
+		if sign, err = d.recent.hold(file); err != nil {
+			file, known = "", imprint{}
+		}
 	}
 	h := job.NewHistory(before)
 	h.Do(l.job)
 	d.unsaved.disk.Lock()
 	d.unsaved.hold, d.unsaved.name = l.hold, l.name
 	d.unsaved.disk.Unlock()
-	d.lay(h, l.file)
+	d.lay(h, file)
+	d.imprint, d.held = known, sign
 }
 
 // ThrowAway takes the copy of a lost job away.

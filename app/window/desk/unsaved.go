@@ -6,7 +6,6 @@ import (
 	"math/rand/v2"
 	"os"
 	"path/filepath"
-	"strconv"
 	"sync"
 
 	"tipline/app/job"
@@ -21,14 +20,16 @@ const (
 )
 
 // unsaved keeps a copy of the job on the desk while it is not saved. The copy begins
-// with a line that holds the quoted name of the job's file. That it cannot be written
-// is no reason to stop anyone's work, so it keeps quiet.
+// with a line that holds the quoted name of the job's file and what the file's contents
+// were known by. That it cannot be written is no reason to stop anyone's work, so it
+// keeps quiet.
 type unsaved struct {
 	folder string // empty to keep nothing
 
-	mu      sync.Mutex // for the next three
+	mu      sync.Mutex // for the next four
 	job     *job.Job   // to be kept; nil for none
 	file    string
+	sum     sum  // of the file
 	waiting bool // for its moment
 
 	disk sync.Mutex // for the next two and what they name
@@ -37,13 +38,13 @@ type unsaved struct {
 }
 
 // note has a job kept a moment later, all but the newest passed over.
-func (u *unsaved) note(j *job.Job, file string, later func(func())) {
+func (u *unsaved) note(j *job.Job, file string, s sum, later func(func())) {
 	u.mu.Lock()
 	defer u.mu.Unlock()
-	if u.folder == "" || j == u.job && file == u.file {
+	if u.folder == "" || j == u.job && file == u.file && s == u.sum {
 		return
 	}
-	u.job, u.file = j, file
+	u.job, u.file, u.sum = j, file, s
 	if !u.waiting {
 		u.waiting = true
 		later(u.write)
@@ -55,14 +56,14 @@ func (u *unsaved) write() {
 	u.disk.Lock()
 	defer u.disk.Unlock()
 	u.mu.Lock()
-	j, file := u.job, u.file
+	j, file, s := u.job, u.file, u.sum
 	u.waiting = false
 	u.mu.Unlock()
 	if j == nil || u.hold == nil && !u.begin() {
 		return
 	}
 	_ = keep.Write(u.name+copyEnding, func(w io.Writer) error {
-		if _, err := fmt.Fprintln(w, strconv.Quote(file)); err != nil {
+		if _, err := fmt.Fprintf(w, "%q %x\n", file, s); err != nil {
 			return err
 		}
 		return j.Write(w)
@@ -110,9 +111,13 @@ func (d *Desk) keepCopy() {
 	case d.Saved():
 		d.unsaved.forget()
 	case d.Later != nil:
-		d.unsaved.note(d.history.Job(), d.file, d.Later)
+		d.unsaved.note(d.history.Job(), d.file, d.imprint.sum, d.Later)
 	}
 }
 
-// Close ends the work on the job as it is meant to end: nothing of it is offered back.
-func (d *Desk) Close() { d.unsaved.forget() }
+// Close ends the work on the job as it is meant to end: nothing of it is offered back,
+// and its file is free.
+func (d *Desk) Close() {
+	d.unsaved.forget()
+	d.held.letGo()
+}

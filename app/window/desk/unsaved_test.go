@@ -38,6 +38,9 @@ func crashed(t *testing.T, d *Desk) *Desk {
 	if d.unsaved.hold != nil {
 		require.NoError(t, d.unsaved.hold.LetGo())
 	}
+	if d.held.hold != nil {
+		require.NoError(t, d.held.hold.LetGo())
+	}
 	return New(words.English(), d.recent)
 }
 
