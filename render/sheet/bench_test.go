@@ -28,7 +28,7 @@ func busy(tb testing.TB, count int) []Sheet {
 		} else {
 			busyCard(b)
 		}
-		sheets[i] = Sheet{b.Drawing, block}
+		sheets[i] = Sheet{Drawing: b.Drawing, Block: block}
 	}
 	return sheets
 }
@@ -106,7 +106,7 @@ func memory(b *testing.B, copies int) {
 func BenchmarkTogether(b *testing.B) {
 	var sheets []Sheet
 	for i := range 40 {
-		sheets = append(sheets, slices.Repeat([]Sheet{{plate(float64(40+i), 40, 1), block}}, 5)...)
+		sheets = append(sheets, slices.Repeat([]Sheet{{Drawing: plate(float64(40+i), 40, 1), Block: block}}, 5)...)
 	}
 	for b.Loop() {
 		_, err := LayContext(context.Background(), sheets, Papers()[0], style, Options{Together: true})

@@ -35,7 +35,8 @@ type layout struct {
 	key       geometry.Box   // for the key plan of tiles
 }
 
-// plan lays out a sheet's furniture and finds the area left free.
+// plan lays out a sheet's furniture and finds the area left free. Without a drawing
+// the sheet has no heading.
 func plan(paper Paper, d *render.Drawing, block TitleBlock, s template.Style) layout {
 	l := layout{paper: paper, inner: geometry.Box{
 		Min: geometry.Point{X: marginFiling, Y: margin},
@@ -55,7 +56,10 @@ func plan(paper Paper, d *render.Drawing, block TitleBlock, s template.Style) la
 	l.titled = l.right - l.inner.Min.X
 	l.free = geometry.Box{
 		Min: geometry.Point{X: l.inner.Min.X, Y: top + space},
-		Max: geometry.Point{X: l.inner.Max.X, Y: l.inner.Max.Y - headerHeight(d, l.titled) - space},
+		Max: geometry.Point{X: l.inner.Max.X, Y: l.inner.Max.Y},
+	}
+	if d != nil {
+		l.free.Max.Y -= headerHeight(d, l.titled) + space
 	}
 	return l
 }
@@ -110,7 +114,9 @@ const lineHeight = 1.5 * heightText
 
 // furnish draws all that stands on the sheet beside the drawing.
 func (l layout) furnish(b *template.Board, d *render.Drawing, block TitleBlock) {
-	l.header(b, d)
+	if d != nil {
+		l.header(b, d)
+	}
 	rule(b, l.rule, geometry.Point{X: 1}, geometry.Point{Y: 1})
 	rule(b, l.upright, geometry.Point{Y: 1}, geometry.Point{X: -1})
 	l.drawCorners(b)

@@ -51,7 +51,7 @@ func TestMirroredReadsInAMirror(t *testing.T) {
 		require.InDelta(t, was.Min.Y, is.Min.Y, 1e-9)
 		require.Equal(t, it.Text != nil, it.Text != nil && it.Text.Mirror)
 	}
-	page, err := LayContext(t.Context(), []Sheet{{d, block}}, Papers()[0], style, Options{Look: Look{Mirrored: true}})
+	page, err := LayContext(t.Context(), []Sheet{{Drawing: d, Block: block}}, Papers()[0], style, Options{Look: Look{Mirrored: true}})
 	require.NoError(t, err)
 	readable := 0
 	for _, it := range page[0].Drawing.Items {
@@ -130,7 +130,7 @@ func TestPunchPoints(t *testing.T) {
 
 // One ink: all is black on white, and hatching is lines.
 func TestBlackOnly(t *testing.T) {
-	pages, err := LayContext(t.Context(), []Sheet{{wheel(t), block}, {plate(400, 300, 1), block}}, Papers()[0], style, Options{Look: Look{BlackOnly: true}})
+	pages, err := LayContext(t.Context(), []Sheet{{Drawing: wheel(t), Block: block}, {Drawing: plate(400, 300, 1), Block: block}}, Papers()[0], style, Options{Look: Look{BlackOnly: true}})
 	require.NoError(t, err)
 	for _, page := range pages {
 		for _, it := range page.Drawing.Items {

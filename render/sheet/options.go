@@ -5,18 +5,20 @@ import (
 	"tipline/render/template"
 )
 
-// Options say how sheets are printed; the zero Options print each drawing as it
-// is, on a sheet of its own or tiled, for a printer that does not err.
+// Options say how sheets are printed; the zero Options print each drawing as it is, on
+// a sheet of its own or tiled, or together with those it may share one with, for a
+// printer that does not err.
 type Options struct {
 	Profile  Profile
 	Look     Look                  // of the templates; cards keep theirs
-	Together bool                  // templates of one scale share sheets where they fit
+	Apart    bool                  // every drawing on a sheet of its own, whatever it may share one with
+	Together bool                  // templates of one scale share sheets where they fit, of whatever part
 	Progress func(done, total int) // called when a sheet is drawn; nil for no one
 }
 
 // Fits reports whether a drawing, printed so, fits on one sheet of the paper,
 // upright or on its side.
 func (o Options) Fits(d *render.Drawing, paper Paper, block TitleBlock, s template.Style) bool {
-	p, err := o.plan(Sheet{o.Look.of(d, s), block}, paper, s)
+	p, err := o.plan(Sheet{Drawing: o.Look.of(d, s), Block: block}, paper, s)
 	return err == nil && p.count() == 1
 }

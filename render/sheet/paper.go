@@ -53,9 +53,9 @@ func (r *Refusal) Error() string {
 var sized = regexp.MustCompile(`^([0-9]+(?:\.[0-9]+)?)x([0-9]+(?:\.[0-9]+)?)mm$`)
 
 // ParsePaper reads a paper's name, in capitals or not, or a size such as
-// "200x280mm". The error is a *Refusal.
+// "200x280mm", with decimal points or commas. The error is a *Refusal.
 func ParsePaper(text string) (Paper, error) {
-	name := strings.ToLower(strings.TrimSpace(text))
+	name := strings.ReplaceAll(strings.ToLower(strings.TrimSpace(text)), ",", ".")
 	for _, p := range Papers() {
 		if p.Name == name {
 			return p, nil

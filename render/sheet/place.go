@@ -12,6 +12,7 @@ import (
 type Sheet struct {
 	Drawing *render.Drawing
 	Block   TitleBlock
+	With    string // the sheets next to it that say the same may share paper with it; none where empty
 }
 
 // Place lays one drawing out on paper, in its own scale: upright, or on its side
@@ -19,7 +20,7 @@ type Sheet struct {
 // no scale, is made smaller instead. It refuses paper on which no part of the
 // drawing fits.
 func Place(d *render.Drawing, paper Paper, block TitleBlock, s template.Style) ([]render.Page, error) {
-	return Lay([]Sheet{{d, block}}, paper, s)
+	return Lay([]Sheet{{Drawing: d, Block: block}}, paper, s)
 }
 
 // Lay lays sheets out one after the other, as LayContext does with the zero

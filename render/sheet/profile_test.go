@@ -140,7 +140,7 @@ func TestACorrectionIsInTheFile(t *testing.T) {
 		{"lying", 230, 60, 1.012, 0.985},
 	} {
 		t.Run(row.name, func(t *testing.T) {
-			sheets := []Sheet{{plate(row.width, row.height, 1), block}}
+			sheets := []Sheet{{Drawing: plate(row.width, row.height, 1), Block: block}}
 			pages, err := LayContext(context.Background(), sheets, a4, style, Options{Profile: profile})
 			require.NoError(t, err)
 			require.Len(t, pages, 1)
@@ -174,7 +174,7 @@ func TestACorrectedSheetIsWithinItsPaper(t *testing.T) {
 	for _, paper := range papers(t) {
 		for _, p := range []Profile{{"L", paper.Name, 0.97, 0.97}, {"L", paper.Name, 1.03, 0.97}, {"L", paper.Name, 1.03, 1.03}} {
 			for _, d := range []*render.Drawing{plate(60, 40, 1), plate(240, 60, 1), plate(900, 700, 1)} {
-				pages, err := LayContext(context.Background(), []Sheet{{d, block}}, paper, style, Options{Profile: p})
+				pages, err := LayContext(context.Background(), []Sheet{{Drawing: d, Block: block}}, paper, style, Options{Profile: p})
 				require.NoError(t, err)
 				for _, page := range pages {
 					x, y := page.Stretch.Factors()
@@ -189,11 +189,11 @@ func TestACorrectedSheetIsWithinItsPaper(t *testing.T) {
 
 func TestAProfileThatWillNotDo(t *testing.T) {
 	a4 := Papers()[0]
-	_, err := LayContext(context.Background(), []Sheet{{plate(9, 9, 1), block}}, a4, style, Options{Profile: Profile{"L", "letter", 1, 1}})
+	_, err := LayContext(context.Background(), []Sheet{{Drawing: plate(9, 9, 1), Block: block}}, a4, style, Options{Profile: Profile{"L", "letter", 1, 1}})
 	var refusal *Refusal
 	require.ErrorAs(t, err, &refusal)
 	require.Equal(t, Refusal{"letter", "paper.profile"}, *refusal)
-	_, err = LayContext(context.Background(), []Sheet{{plate(9, 9, 1), block}}, a4, style, Options{Profile: Profile{"L", "a4", 0.5, 1}})
+	_, err = LayContext(context.Background(), []Sheet{{Drawing: plate(9, 9, 1), Block: block}}, a4, style, Options{Profile: Profile{"L", "a4", 0.5, 1}})
 	var limit *geometry.Limit
 	require.ErrorAs(t, err, &limit)
 	require.True(t, style.Words.Has(limit.Code))

@@ -116,7 +116,7 @@ func TestLetteringIsOfTheSeries(t *testing.T) {
 		series[float(t, row["value"])] = true
 	}
 	a4 := Papers()[0]
-	sheets := []Sheet{TestSheet(a4, style), {plate(900, 400, 1), block}, {plate(20, 20, 1), block}, {plate(30, 20, 1), block}}
+	sheets := []Sheet{TestSheet(a4, style), {Drawing: plate(900, 400, 1), Block: block}, {Drawing: plate(20, 20, 1), Block: block}, {Drawing: plate(30, 20, 1), Block: block}}
 	for _, o := range []Options{{}, {Together: true}} {
 		pages, err := LayContext(t.Context(), sheets, a4, style, o)
 		require.NoError(t, err)

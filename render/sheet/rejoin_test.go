@@ -68,7 +68,7 @@ func TestTilesRejoinedAreTheDrawing(t *testing.T) {
 			paper, err := ParsePaper(row.paper)
 			require.NoError(t, err)
 			d := patchwork(row.width, row.height, row.scale)
-			p, err := Options{}.plan(Sheet{d, block}, paper, style)
+			p, err := Options{}.plan(Sheet{Drawing: d, Block: block}, paper, style)
 			require.NoError(t, err)
 			require.Greater(t, p.count(), 1)
 			first := p.layout.free.Min.Sub(p.tiles[0].region.Min)

@@ -37,20 +37,22 @@ func Plan(ctx context.Context, sheets []Sheet, paper Paper, s template.Style, o 
 	r := &Run{style: s, options: o}
 	looked := map[*render.Drawing]*render.Drawing{} // copies stay one drawing
 	g := &gathering{paper: paper, style: s, options: o, copies: map[*render.Drawing]int{}, met: map[*render.Drawing]int{},
-		open: map[float64][]*shared{}}
+		open: map[float64][]*opened{}}
 	for _, sh := range sheets {
 		if looked[sh.Drawing] == nil {
 			looked[sh.Drawing] = o.Look.of(sh.Drawing, s)
 		}
 		g.copies[looked[sh.Drawing]]++
 	}
-	for _, sh := range sheets {
-		if err := ctx.Err(); err != nil {
-			return nil, err
+	for rest := sheets; len(rest) > 0; {
+		var members []member
+		for _, sh := range rest[:o.stretch(rest)] {
+			sh.Drawing, sh.Block.Notes = looked[sh.Drawing], o.notes(sh)
+			members = append(members, g.member(sh))
 		}
-		sh.Drawing, sh.Block.Notes = looked[sh.Drawing], o.notes(sh)
-		if err := r.add(sh, g); err != nil {
-			return nil, fmt.Errorf("sheet of %s: %w", sh.Drawing.Title, err)
+		rest = rest[len(members):]
+		if err := r.add(ctx, members, g); err != nil {
+			return nil, err
 		}
 	}
 	for _, p := range r.plans {
@@ -59,22 +61,37 @@ func Plan(ctx context.Context, sheets []Sheet, paper Paper, s template.Style, o 
 	return r, nil
 }
 
-// add plans one sheet more: on one that it shares, if templates share any and it
-// has room there.
-func (r *Run) add(sh Sheet, g *gathering) error {
-	if r.options.Together && sh.Drawing.Scale > 0 {
-		if opened, ok := g.take(sh); ok {
-			if opened != nil {
-				r.plans = append(r.plans, opened)
+// stretch returns how many of the sheets, from the first on, may share paper.
+func (o Options) stretch(sheets []Sheet) int {
+	n := 1
+	for !o.Apart && n < len(sheets) && sheets[0].With != "" && sheets[n].With == sheets[0].With {
+		n++
+	}
+	return n
+}
+
+// add plans a stretch of sheets: on as few as hold them, and templates that then have a
+// sheet for themselves on those that templates of other parts share, if they do.
+func (r *Run) add(ctx context.Context, members []member, g *gathering) error {
+	if err := ctx.Err(); err != nil {
+		return err
+	}
+	groups, err := g.fill(members)
+	if err != nil {
+		return fmt.Errorf("sheet of %s: %w", members[0].sheet.Drawing.Title, err)
+	}
+	for _, of := range groups {
+		if !r.options.Together || !of.sameScale() || of.count() > 1 {
+			r.plans = append(r.plans, of)
+			continue
+		}
+		for _, m := range of.members {
+			if s := g.take(m); s != nil {
+				r.plans = append(r.plans, s)
 			}
-			return nil
 		}
 	}
-	p, err := r.options.plan(sh, g.paper, g.style)
-	if err == nil {
-		r.plans = append(r.plans, p)
-	}
-	return err
+	return nil
 }
 
 // notes returns what stands beside a sheet's drawing in the look it has.

@@ -131,7 +131,7 @@ func said(p render.Page) []string {
 }
 
 func TestTheTitleBlockSaysItsFields(t *testing.T) {
-	pages, err := Lay([]Sheet{{plate(50, 50, 10), block}, {plate(50, 50, 0), TitleBlock{Job: "Other"}}}, Papers()[0], style)
+	pages, err := Lay([]Sheet{{Drawing: plate(50, 50, 10), Block: block}, {Drawing: plate(50, 50, 0), Block: TitleBlock{Job: "Other"}}}, Papers()[0], style)
 	require.NoError(t, err)
 	require.Len(t, pages, 2)
 	for _, text := range []string{

@@ -12,13 +12,17 @@ type shelf struct {
 }
 
 // shelve puts sizes on shelves in their order: each on the first that has room for
-// it, or on a new one below the others; the last shelf may still become higher.
-// False where one finds no room within width × height.
-func shelve(sizes []geometry.Point, width, height float64) ([]shelf, bool) {
+// it, or, to be read in their order, on the last one only, or on a new one below the
+// others; the last shelf may still become higher. False where one finds no room within
+// width × height.
+func shelve(sizes []geometry.Point, width, height float64, ordered bool) ([]shelf, bool) {
 	var shelves []shelf
 	left := height // below the last shelf
 	for i, size := range sizes {
 		n := 0
+		if ordered {
+			n = max(0, len(shelves)-1)
+		}
 		for n < len(shelves) && !shelves[n].takes(size, width, n == len(shelves)-1, left) {
 			n++
 		}

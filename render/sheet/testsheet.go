@@ -46,7 +46,7 @@ func TestSheet(paper Paper, s template.Style) Sheet {
 	below := b.Drawing.Bounds()
 	at := geometry.Point{X: below.Min.X - of.Min.X, Y: below.Max.Y + testAbove - of.Min.Y}
 	b.Drawing.Add(steps.Placed(at, 1, 0).Items...)
-	return Sheet{b.Drawing, block}
+	return Sheet{Drawing: b.Drawing, Block: block}
 }
 
 // testSheet is a test sheet being drawn, the circle's centre at the origin.

@@ -19,7 +19,7 @@ import (
 func named(part string, width, height, scale float64) Sheet {
 	b := block
 	b.Part = part
-	return Sheet{plate(width, height, scale), b}
+	return Sheet{Drawing: plate(width, height, scale), Block: b}
 }
 
 // plates returns the boxes of the plates on a page.

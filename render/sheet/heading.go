@@ -1,0 +1,74 @@
+package sheet
+
+import (
+	"math"
+	"strings"
+
+	"tipline/geometry"
+	"tipline/render"
+	"tipline/render/template"
+)
+
+// Measures of the heading above a drawing on a sheet that it shares.
+const (
+	headingBelow = 4.0  // from the heading to the drawing
+	headingLine  = 6.7  // from the title's base line to that of the line under it
+	headingNotes = 4.6  // and on to those of the figures
+	headingApart = 5.0  // between what stands on one line of it
+	headingLeast = 84.0 // width it has, however small the drawing
+)
+
+// headed returns the drawing with its heading over it, no wider than room: its title
+// and scale, its line, and the figures that are not told yet. A drawing that takes more
+// than half of the room takes all of it.
+func (m member) headed(common []template.Mark, told []template.Figure, room float64) member {
+	width := min(room, max(m.bounds.Width(), headingLeast))
+	if width > (room-gap)/2 {
+		width = room
+	}
+	d := m.sheet.Drawing
+	m.lines, m.above, m.high = nil, true, heightTitle
+	left := m.head(width)
+	line := render.Text{String: d.Description, Height: heightSmall, Align: render.Right}
+	switch {
+	case d.Description == "":
+	case !strings.Contains(d.Description, "\n") && line.Width() <= left:
+		m.far(line)
+	default:
+		m.high += headingLine - lineHeight
+		m.heading(d.Description, heightText, lineHeight, width)
+	}
+	m.heading(inARow(m.own(common, told, math.MaxInt)), heightSmall, headingNotes, width)
+	m.high += headingBelow
+	m.size = geometry.Point{X: width, Y: m.high + m.bounds.Height()}
+	return m
+}
+
+// head writes the first line of a heading, the title and at its right end the scale, and
+// returns how much of it is left for more.
+func (m *member) head(width float64) (left float64) {
+	scale := render.Text{String: scaleText(m.sheet.Drawing.Scale), Height: heightScale, Bold: true, Align: render.Right}
+	title := fit(m.title, true, width-scale.Width()-2*headingApart, heightTitle, heightText, heightSmall)
+	m.lines = append(m.lines, captionLine{text: title, down: m.high})
+	if scale.String == "" {
+		return width - title.Width() - headingApart
+	}
+	m.far(scale)
+	return 0
+}
+
+// far writes a text at the right end of a heading's first line.
+func (m *member) far(t render.Text) {
+	m.lines = append(m.lines, captionLine{text: t, down: m.high, far: true})
+}
+
+// heading writes a text in lines below those of the heading.
+func (m *member) heading(text string, height, step, width float64) {
+	if text == "" {
+		return
+	}
+	for _, line := range template.Wrap(text, height, width, false) {
+		m.high += step
+		m.lines = append(m.lines, captionLine{text: render.Text{String: line, Height: height}, down: m.high})
+	}
+}
