@@ -25,10 +25,7 @@ func archive(w io.Writer, r *solve.Result, o packet.Options, doc render.Document
 	if err := entry(z, "packet.pdf", func(w io.Writer) error { return pdf.WriteEach(w, doc, run.Pages(context.Background())) }); err != nil {
 		return err
 	}
-	for _, p := range r.Parts() {
-		if o.Wheel != "" && p.ID() != o.Wheel {
-			continue
-		}
+	for _, p := range o.Printed(r) {
 		if err := archiveTemplates(z, r, p, o); err != nil {
 			return err
 		}

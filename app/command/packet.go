@@ -41,12 +41,15 @@ func packetCommand(c *call) (int, error) {
 	if err != nil {
 		return Nothing, err
 	}
-	o.Copies, o.Wheel = int(copies), c.flags["wheel"]
+	if id := c.flags["wheel"]; id != "" {
+		o.Parts = []string{id}
+	}
+	o.Copies = int(copies)
 	return c.writePacket(r, o, out)
 }
 
 func (c *call) writePacket(r *solve.Result, o packet.Options, out string) (int, error) {
-	said, err := c.printed(r, o.Wheel)
+	said, err := c.printed(r, c.flags["wheel"])
 	if err != nil {
 		return Nothing, err
 	}

@@ -19,7 +19,7 @@ func cover(r *solve.Result, o Options) []sheet.Sheet {
 	parts := template.Table{Title: say("packet.parts"), Columns: columns(o.Style, "part", "teeth", "tips", "root", "arms", "mass")}
 	pairs := template.Table{Title: say("packet.pairs"), Columns: columns(o.Style, "pair", "centres", "ratio", "backlash", "contact")}
 	var lacking, errors, cautions []string
-	for _, p := range o.printed(r) {
+	for _, p := range o.Printed(r) {
 		switch p := p.(type) {
 		case solve.Made:
 			parts.Rows = append(parts.Rows, figures(p, u))

@@ -30,7 +30,14 @@ const (
 	Train     Kind = "train"
 )
 
-// Kinds lists every kind in the order of the work.
+// The kinds of the sheets that are of no part.
+const (
+	Cover    Kind = "cover"
+	Stock    Kind = "stock"
+	Cautions Kind = "cautions"
+)
+
+// Kinds lists every kind of sheet of a part in the order of the work.
 func Kinds() []Kind {
 	return []Kind{Blank, Grinding, Clearance, Setting, Depth, Dividing, Shroud, Crossing, Scribing, Drilling, Stack, Depthing, Train}
 }

@@ -13,8 +13,9 @@ import (
 // Options say what is printed and on what.
 type Options struct {
 	Paper  sheet.Paper
-	Copies int    // of each template, cards once; 0 is 1
-	Wheel  string // id of the one part to print, of whatever kind; all when empty
+	Copies int      // of each template, cards once; 0 is 1
+	Parts  []string // ids of the parts to print, of whatever kind; all when empty
+	Kinds  []Kind   // of the sheets to print; all when empty
 	Style  template.Style
 
 	Printing sheet.Options // the printer's profile, the templates' look, whether they share sheets
@@ -36,8 +37,12 @@ func Build(ctx context.Context, r *solve.Result, o Options) (render.Document, er
 // Plan plans the packet that Build draws: the document, still without pages, and the
 // run that draws them one at a time.
 func Plan(ctx context.Context, r *solve.Result, o Options) (render.Document, *sheet.Run, error) {
-	sheets := append(cover(r, o), stock(r, o)...)
-	for _, p := range o.printed(r) {
+	var sheets []sheet.Sheet
+	if o.takes(Cover) {
+		sheets = cover(r, o)
+	}
+	sheets = append(sheets, stock(r, o)...)
+	for _, p := range o.Printed(r) {
 		if err := ctx.Err(); err != nil {
 			return render.Document{}, nil, err
 		}
@@ -47,16 +52,21 @@ func Plan(ctx context.Context, r *solve.Result, o Options) (render.Document, *sh
 		}
 		sheets = append(sheets, of...)
 	}
-	sheets = append(sheets, sheet.Sheet{
-		Drawing: template.Cautions(o.Style), Block: titleBlock(r, o.Style.Words.Say("template.kind.cautions")),
-	})
+	if o.takes(Cautions) {
+		sheets = append(sheets, sheet.Sheet{
+			Drawing: template.Cautions(o.Style), Block: titleBlock(r, o.Style.Words.Say("template.kind.cautions")),
+		})
+	}
 	return document(ctx, r, sheets, o)
 }
 
-// printed returns the parts that are printed, in the order of the work.
-func (o Options) printed(r *solve.Result) []solve.Part {
-	return slices.DeleteFunc(r.Parts(), func(p solve.Part) bool { return o.Wheel != "" && p.ID() != o.Wheel })
+// Printed returns the parts that are printed, in the order of the work.
+func (o Options) Printed(r *solve.Result) []solve.Part {
+	return slices.DeleteFunc(r.Parts(), func(p solve.Part) bool { return len(o.Parts) > 0 && !slices.Contains(o.Parts, p.ID()) })
 }
+
+// takes reports whether sheets of a kind are printed.
+func (o Options) takes(k Kind) bool { return len(o.Kinds) == 0 || slices.Contains(o.Kinds, k) }
 
 // One lays out a single template, or a card with those on which it goes on.
 func One(r *solve.Result, p solve.Part, k Kind, scale float64, o Options) (render.Document, error) {
@@ -84,7 +94,7 @@ func One(r *solve.Result, p solve.Part, k Kind, scale float64, o Options) (rende
 func partSheets(r *solve.Result, p solve.Part, o Options) ([]sheet.Sheet, error) {
 	var sheets []sheet.Sheet
 	for _, k := range Kinds() {
-		if !k.prints(p) {
+		if !o.takes(k) || !k.prints(p) {
 			continue
 		}
 		sh, err := Sheet(r, p, k, 1, o.Style)

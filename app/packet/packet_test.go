@@ -244,15 +244,30 @@ func TestOnePartOfAnyKind(t *testing.T) {
 	j := sample(t)
 	for part, kinds := range map[string]int{"third-pinion": 3, "great-centre": 1, "going": 1} {
 		o := options(t, j)
-		o.Wheel = part
+		o.Parts = []string{part}
 		require.Len(t, build(t, j, o).Pages, kinds+2, "%s, with its cover and the cautions", part)
 	}
+}
+
+// Parts and kinds are chosen, each by itself or both; what is of no part comes only
+// where its own kind is asked for, and the list of stock only with every part.
+func TestChosenPartsAndKinds(t *testing.T) {
+	j := sample(t)
+	o := options(t, j)
+	o.Parts, o.Kinds = []string{"great", "escape"}, []packet.Kind{packet.Crossing, packet.Scribing}
+	require.Equal(t, []string{"Great wheel", "Great wheel: scribing", "Escape wheel", "Escape wheel: scribing"}, titles(build(t, j, o)))
+	o.Kinds = []packet.Kind{packet.Cover, packet.Stock, packet.Cautions}
+	require.Len(t, build(t, j, o).Pages, 2)
+	o.Parts = nil
+	require.Len(t, build(t, j, o).Pages, 6)
+	o.Kinds = []packet.Kind{packet.Stock}
+	require.Len(t, build(t, j, o).Pages, 4)
 }
 
 func TestCopiesRepeatTemplatesOnly(t *testing.T) {
 	j := sample(t)
 	o := options(t, j)
-	o.Wheel = "escape"
+	o.Parts = []string{"escape"}
 	one := titles(build(t, j, o))
 	o.Copies = 3
 	three := titles(build(t, j, o))

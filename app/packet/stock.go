@@ -6,9 +6,9 @@ import (
 	"tipline/render/template"
 )
 
-// stock are the cards of what the job needs; none where one part alone is printed.
+// stock are the cards of what the job needs; none where some parts alone are printed.
 func stock(r *solve.Result, o Options) []sheet.Sheet {
-	if o.Wheel != "" {
+	if len(o.Parts) > 0 || !o.takes(Stock) {
 		return nil
 	}
 	u := solve.Units(r.Job, o.Style.Words)
