@@ -11,7 +11,6 @@ import (
 	"tipline/app/window/desk"
 	"tipline/assets/samples"
 	"tipline/assets/words"
-	"tipline/geometry"
 	"tipline/render"
 )
 
@@ -28,7 +27,7 @@ func BenchmarkWindowPainted(b *testing.B) {
 				require.NoError(b, d.OpenSample(samples.First))
 				w := New(app, d)
 				if blank {
-					w.board.show("blank", &render.Drawing{}, d.Lit(), geometry.Box{}, false)
+					w.board.show(scene{place: "blank", drawing: &render.Drawing{}, whole: &render.Drawing{}, lit: d.Lit()})
 				}
 				w.Resize(fyne.NewSize(1440, 900))
 				w.Canvas().Capture()

@@ -8,7 +8,8 @@ const stride = 40
 func (b *board) FocusGained() { b.focus = true; b.legend.frame(true) }
 func (b *board) FocusLost()   { b.focus = false; b.legend.frame(false) }
 
-// TypedRune zooms with plus and minus and fits with nought.
+// TypedRune zooms with plus and minus, fits all with nought and what is lit with nine,
+// and takes up the rule with m.
 func (b *board) TypedRune(r rune) {
 	switch r {
 	case '+', '=':
@@ -16,12 +17,20 @@ func (b *board) TypedRune(r rune) {
 	case '-', '_':
 		b.zoom(1/closer, b.middle())
 	case '0':
-		b.DoubleTapped(nil)
+		b.fitPart()
+	case '9':
+		b.fitLit()
+	case 'm', 'M':
+		b.measure()
 	}
 }
 
-// TypedKey moves the drawing with the arrow keys and fits it with Home.
+// TypedKey moves the drawing with the arrow keys and fits it with Home; with the rule
+// taken up the arrow keys move its cross-hair, and Enter lays it on.
 func (b *board) TypedKey(e *fyne.KeyEvent) {
+	if b.measuring() && b.rulerKey(e.Name) {
+		return
+	}
 	switch e.Name {
 	case fyne.KeyLeft:
 		b.set(b.view.Pan(stride, 0))
@@ -32,8 +41,26 @@ func (b *board) TypedKey(e *fyne.KeyEvent) {
 	case fyne.KeyDown:
 		b.set(b.view.Pan(0, -stride))
 	case fyne.KeyHome:
-		b.DoubleTapped(nil)
+		b.fitPart()
 	default:
 		b.others(e)
 	}
+}
+
+func (b *board) rulerKey(name fyne.KeyName) bool {
+	switch name {
+	case fyne.KeyLeft:
+		b.ruler.move(b.view, -hairStep, 0)
+	case fyne.KeyRight:
+		b.ruler.move(b.view, hairStep, 0)
+	case fyne.KeyUp:
+		b.ruler.move(b.view, 0, -hairStep)
+	case fyne.KeyDown:
+		b.ruler.move(b.view, 0, hairStep)
+	case fyne.KeyReturn, fyne.KeyEnter, fyne.KeySpace:
+		b.ruler.press(b.view)
+	default:
+		return false
+	}
+	return true
 }

@@ -1,6 +1,8 @@
 package window
 
 import (
+	"math"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 
@@ -11,23 +13,33 @@ import (
 )
 
 // grips are the handles on the drawing: a small square for each dimension that can
-// be dragged, and a disc for each point picked on a photograph.
+// be dragged, and a disc for each point picked on a photograph. A handle is a dot until
+// the pointer comes near, and one that would stand on another is not shown: of those the
+// one that is held, lit or pointed at is.
 type grips struct {
 	*fyne.Container
 	desk    *desk.Desk
 	handles []template.Handle
 	picked  []geometry.Point
 	squares []*canvas.Rectangle
-	grip    *template.Handle // that is held
-	over    *template.Handle // that the pointer is over
-	spent   bool             // what was held was let go of while the button is still down
+	grip    *template.Handle  // that is held
+	over    *template.Handle  // that the pointer is over
+	lit     geometry.Quantity // whose field is lit
+	pointer *screen.Pixel     // nil while it is elsewhere
+	shown   []int             // the places of the handles that are
+	seen    []screen.Pixel    // where they are
+	spent   bool              // what was held was let go of while the button is still down
 }
 
-// The side of a handle's square, and how near to its middle the pointer takes
-// hold.
+// The side of a handle's square, or of its dot while the pointer is no nearer than
+// gripNear; how near to its middle the pointer takes hold; and how near another handle
+// may stand.
 const (
 	gripSize  = 9
+	dotSize   = 6
+	gripNear  = 70
 	gripReach = 9
+	gripApart = 11
 )
 
 func newGrips(d *desk.Desk) *grips {
@@ -35,7 +47,7 @@ func newGrips(d *desk.Desk) *grips {
 }
 
 func (g *grips) show(handles []template.Handle, picked []geometry.Point) {
-	g.handles, g.picked, g.over = handles, picked, nil
+	g.handles, g.picked, g.over, g.shown = handles, picked, nil, nil
 	if g.grip == nil {
 		return
 	}
@@ -48,27 +60,64 @@ func (g *grips) show(handles []template.Handle, picked []geometry.Point) {
 
 // lay puts the squares where their handles are seen; one beyond the drawing's edge
 // is not.
-func (g *grips) lay(v screen.View, s fyne.Size) {
+func (g *grips) lay(v screen.View, s fyne.Size, lit geometry.Quantity) {
 	if g.Container == nil {
 		return
 	}
-	g.Objects = nil
-	if v.Blank() {
+	g.Objects, g.lit = nil, lit
+	if g.thin(v); v.Blank() {
 		g.Refresh()
 		return
 	}
-	for i, h := range g.handles {
-		held := g.grip != nil && g.grip.Quantity == h.Quantity
-		g.mark(i, v.ToPixel(h.At), s, 1.5, held || g.over != nil && g.over.Quantity == h.Quantity)
+	for k, i := range g.shown {
+		at, full := g.seen[k], g.first(i)
+		size := float32(gripSize)
+		if !full && (g.pointer == nil || apart(*g.pointer, at) > gripNear) {
+			size = dotSize
+		}
+		g.mark(i, at, s, size, full)
 	}
 	for i, p := range g.picked {
-		g.mark(len(g.handles)+i, v.ToPixel(p), s, gripSize/2, true)
+		g.mark(len(g.handles)+i, v.ToPixel(p), s, gripSize, true)
+		g.squares[len(g.handles)+i].CornerRadius = gripSize / 2
 	}
 	g.Refresh()
 }
 
+// first reports whether a handle is shown before those about it.
+func (g *grips) first(i int) bool {
+	q := g.handles[i].Quantity
+	return g.grip != nil && g.grip.Quantity == q || g.over != nil && g.over.Quantity == q || q == g.lit
+}
+
+// thin chooses which handles are shown: none that stands on another.
+func (g *grips) thin(v screen.View) {
+	g.shown, g.seen = g.shown[:0], g.seen[:0]
+	for _, first := range []bool{true, false} {
+		for i, h := range g.handles {
+			if v.Blank() || g.first(i) != first {
+				continue
+			}
+			if at := v.ToPixel(h.At); first || g.clear(at) {
+				g.shown, g.seen = append(g.shown, i), append(g.seen, at)
+			}
+		}
+	}
+}
+
+func (g *grips) clear(at screen.Pixel) bool {
+	for _, other := range g.seen {
+		if apart(at, other) < gripApart {
+			return false
+		}
+	}
+	return true
+}
+
+func apart(p, q screen.Pixel) float64 { return math.Hypot(p.X-q.X, p.Y-q.Y) }
+
 // mark puts the i-th square at a pixel.
-func (g *grips) mark(i int, at screen.Pixel, s fyne.Size, corner float32, full bool) {
+func (g *grips) mark(i int, at screen.Pixel, s fyne.Size, size float32, full bool) {
 	for len(g.squares) <= i {
 		r := canvas.NewRectangle(paper)
 		r.StrokeColor, r.StrokeWidth = blue, 1.4
@@ -79,11 +128,11 @@ func (g *grips) mark(i int, at screen.Pixel, s fyne.Size, corner float32, full b
 		return
 	}
 	r := g.squares[i]
-	r.CornerRadius, r.FillColor = corner, paper
+	r.CornerRadius, r.FillColor = 1.5, paper
 	if full {
 		r.FillColor = blue
 	}
-	put(r, x-gripSize/2.0+frameWidth, y-gripSize/2.0+frameWidth, gripSize, gripSize)
+	put(r, x-size/2+frameWidth, y-size/2+frameWidth, size, size)
 	g.Objects = append(g.Objects, r)
 }
 
@@ -97,16 +146,13 @@ func (g *grips) place(v screen.View, q geometry.Quantity) (screen.Pixel, bool) {
 	return screen.Pixel{}, false
 }
 
-// at returns the handle at a pixel, the nearest of several; nil for none.
-func (g *grips) at(v screen.View, p screen.Pixel) *template.Handle {
+// at returns the handle at a pixel, of those that are shown and the nearest of several;
+// nil for none.
+func (g *grips) at(p screen.Pixel) *template.Handle {
 	var best *template.Handle
 	nearest := float64(gripReach)
-	for i := range g.handles {
-		if v.Blank() {
-			break
-		}
-		at := v.ToPixel(g.handles[i].At)
-		if far := (geometry.Point{X: at.X - p.X, Y: at.Y - p.Y}).Norm(); far <= nearest {
+	for k, i := range g.shown {
+		if far := apart(g.seen[k], p); far <= nearest {
 			best, nearest = &g.handles[i], far
 		}
 	}
@@ -116,7 +162,7 @@ func (g *grips) at(v screen.View, p screen.Pixel) *template.Handle {
 func (g *grips) held() bool { return g.grip != nil }
 
 // take takes hold of the handle at a pixel, if there is one.
-func (g *grips) take(v screen.View, p screen.Pixel) { g.grip, g.spent = g.at(v, p), false }
+func (g *grips) take(p screen.Pixel) { g.grip, g.spent = g.at(p), false }
 
 // drag drags what is held to a place of the drawing.
 func (g *grips) drag(to geometry.Point) { g.desk.Drag(*g.grip, to) }
@@ -135,14 +181,18 @@ func (g *grips) letGo() {
 	g.grip = nil
 }
 
-// hover notes which handle the pointer is over.
+// hover notes where the pointer is, and which handle it is over.
 func (g *grips) hover(v screen.View, p screen.Pixel) {
-	now := g.at(v, p)
-	same := now == g.over || now != nil && g.over != nil && now.Quantity == g.over.Quantity
-	g.over = now
-	if !same {
-		g.lay(v, g.Size())
+	if g.Container == nil || v.Blank() || len(g.handles) == 0 {
+		return
 	}
+	g.over, g.pointer = g.at(p), &p
+	g.lay(v, g.Size(), g.lit)
 }
 
-func (g *grips) leave() { g.over = nil }
+// leave notes that the pointer is elsewhere.
+func (g *grips) leave(v screen.View) {
+	if g.over, g.pointer = nil, nil; g.Container != nil {
+		g.lay(v, g.Size(), g.lit)
+	}
+}

@@ -124,9 +124,13 @@ func (m *menu) viewMenu() *fyne.Menu {
 	w := m.window
 	m.view = fyne.NewMenu(w.desk.Words().Say("menu.view"))
 	m.onView = []*fyne.MenuItem{fyne.NewMenuItemSeparator(),
-		keyed(m.item("fit", func() { w.board.DoubleTapped(nil) }), fyne.Key0),
+		keyed(m.item("fit", w.board.fitPart), fyne.Key0),
+		keyed(m.item("fit-lit", w.board.fitLit), fyne.Key9),
 		keyed(m.item("closer", func() { w.board.zoom(closer, w.board.middle()) }), fyne.KeyEqual),
-		keyed(m.item("farther", func() { w.board.zoom(1/closer, w.board.middle()) }), fyne.KeyMinus)}
+		keyed(m.item("farther", func() { w.board.zoom(1/closer, w.board.middle()) }), fyne.KeyMinus),
+		fyne.NewMenuItemSeparator(),
+		keyed(m.item("rule", w.measure), fyne.KeyM),
+		keyed(m.item("layers", w.chooseLayers), fyne.KeyL)}
 	m.listSteps()
 	return m.view
 }

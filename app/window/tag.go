@@ -19,8 +19,11 @@ type tag struct {
 	stalk *canvas.Line
 }
 
-// stalkLength is how far aside of its line a tag stands.
-const stalkLength = 26
+// stalkLength is how far aside of its line a tag stands, and tagHeight how high it is.
+const (
+	stalkLength = 26
+	tagHeight   = 24
+)
 
 func newTag(d *desk.Desk) *tag {
 	t := &tag{desk: d, flag: canvas.NewRectangle(blue), text: written("", readSize, paper, true),
@@ -33,25 +36,69 @@ func newTag(d *desk.Desk) *tag {
 	return t
 }
 
-// show puts the tag at a place of the drawing, or takes it away.
-func (t *tag) show(at screen.Pixel, ok bool) {
+// show puts the tag at a place of the drawing, clear of the handles, or takes it away.
+func (t *tag) show(at screen.Pixel, ok bool, handles []screen.Pixel) {
 	text := t.desk.LitText()
 	if t.Hidden = !ok || text == ""; t.Hidden {
 		t.Refresh()
 		return
 	}
 	t.text.Text = text
-	width, high := t.text.MinSize().Width+18, float32(24)
+	width := t.text.MinSize().Width + 18
 	x, y := float32(at.X)+frameWidth, float32(at.Y)+frameWidth
-	side, left := float32(1), x+stalkLength
-	if x < t.Size().Width/2 {
-		side, left = -1, x-stalkLength-width
-	}
-	left = min(max(left, 4), max(t.Size().Width-width-4, 4))
-	top := min(max(y-stalkLength-high/2, 4), max(t.Size().Height-high-legendHeight, 4))
+	left, top := t.stand(x, y, width, handles)
 	put(t.point, x-4, y-4, 8, 8)
-	put(t.flag, left, top, width, high)
-	put(t.text, left, top, width, high)
-	t.stalk.Position1, t.stalk.Position2 = fyne.NewPos(x, y), fyne.NewPos(x+side*stalkLength, top+high/2)
+	put(t.flag, left, top, width, tagHeight)
+	put(t.text, left, top, width, tagHeight)
+	t.stalk.Position1 = fyne.NewPos(x, y)
+	t.stalk.Position2 = fyne.NewPos(min(max(x, left), left+width), top+tagHeight/2)
 	t.Refresh()
+}
+
+// stand returns where a tag of a width for a place stands: aside and above, else below or
+// on the other side, else further off, the first that covers no handle and stays within
+// the drawing; where none does, the first, moved within it.
+func (t *tag) stand(x, y, width float32, handles []screen.Pixel) (left, top float32) {
+	side := float32(1)
+	if x < t.Size().Width/2 {
+		side = -1
+	}
+	for _, far := range []float32{1, 1.8, 2.6, 3.4} {
+		for _, way := range [][2]float32{{side, -1}, {side, 1}, {-side, -1}, {-side, 1}} {
+			left, top = x+way[0]*far*stalkLength, y+way[1]*far*stalkLength-tagHeight/2
+			if way[0] < 0 {
+				left -= width
+			}
+			if t.within(left, top, width) && clearOf(handles, x, y, left, top, width) {
+				return left, top
+			}
+		}
+	}
+	left, top = x+side*stalkLength, y-stalkLength-tagHeight/2
+	if side < 0 {
+		left -= width
+	}
+	return min(max(left, 4), max(t.Size().Width-width-4, 4)), min(max(top, 4), max(t.Size().Height-tagHeight-legendHeight, 4))
+}
+
+// within reports whether a tag would stand within the drawing, above the legend and clear
+// of the buttons in the corner.
+func (t *tag) within(left, top, width float32) bool {
+	s := t.Size()
+	right, bottom := left+width, top+tagHeight
+	corner := top < cornerGap+cornerHigh+4 && right > s.Width-cornerWide
+	return left >= 4 && top >= 4 && right <= s.Width-4 && bottom <= s.Height-legendHeight && !corner
+}
+
+// clearOf reports whether a tag stands clear of handles, but for that at its own place.
+func clearOf(handles []screen.Pixel, x, y, left, top, width float32) bool {
+	const half = gripSize/2 + 2
+	for _, h := range handles {
+		hx, hy := float32(h.X)+frameWidth, float32(h.Y)+frameWidth
+		own := hx == x && hy == y
+		if !own && hx > left-half && hx < left+width+half && hy > top-half && hy < top+tagHeight+half {
+			return false
+		}
+	}
+	return true
 }

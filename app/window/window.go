@@ -23,6 +23,7 @@ type Window struct {
 	strip    *strip
 	rail     *rail
 	board    *board
+	corner   *corner
 	pager    *pager
 	turner   *turner
 	column   *column
@@ -42,7 +43,8 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	legend := newLegend(d)
 	w.board = newBoard(legend, w.pressed, w.turn)
 	w.board.picked = w.pick
-	w.board.grips = newGrips(d)
+	w.board.grips, w.board.ruler, w.board.measure = newGrips(d), newRuler(d), w.measure
+	w.corner = newCorner(d, w.measure, w.escape)
 	w.pager = newPager(d)
 	w.turner = newTurner(d, w.showDrawing)
 	w.column = newColumn(w)
@@ -50,13 +52,14 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	w.title = newHeading()
 	w.menu = newMenu(w)
 	w.welcome = newWelcome(w)
-	drawing := box.NewStack(sheetOf(paper), &fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board}}, w.board.grips.Container, legend.Container, w.pager.Container, w.turner.Container, w.welcome.Container)
+	drawing := box.NewStack(sheetOf(paper), &fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board}}, w.board.grips.Container, legend.Container, &fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board.ruler.Container}}, w.corner.Container, w.pager.Container, w.turner.Container, w.welcome.Container)
 	w.SetContent(&fyne.Container{Layout: plan{}, Objects: []fyne.CanvasObject{
 		w.strip.Container, w.title.Container, w.rail.CanvasObject, drawing, w.remarks.CanvasObject, w.column.CanvasObject,
 	}})
 	w.SetMainMenu(w.menu.MainMenu)
 	w.SetCloseIntercept(w.quit)
 	w.Canvas().SetOnTypedKey(w.turn)
+	w.Canvas().SetOnTypedRune(w.board.TypedRune)
 	w.Resize(fyne.NewSize(1280, 740))
 	d.Changed = w.show
 	w.show()
@@ -90,6 +93,7 @@ func (w *Window) show() {
 	w.remarks.show()
 	w.pager.show()
 	w.turner.show()
+	w.corner.show()
 	w.menu.show()
 	w.welcome.show()
 	w.showDrawing()
@@ -97,7 +101,8 @@ func (w *Window) show() {
 }
 
 func (w *Window) showDrawing() {
-	d, _ := w.desk.Drawing()
+	whole, _ := w.desk.Drawing()
+	seen, _ := w.desk.Seen()
 	key, page := string(w.desk.Step()), w.desk.Page()
 	if w.desk.Step() != desk.Paper {
 		key += " " + w.desk.Part()
@@ -107,7 +112,7 @@ func (w *Window) showDrawing() {
 	}
 	_, turning := w.desk.Mesh()
 	w.board.grips.show(w.desk.Handles(), w.desk.Picked())
-	w.board.show(key, d, w.desk.Lit(), page, turning || w.desk.Dragging())
+	w.board.show(scene{key, seen, whole, w.desk.Lit(), page, turning || w.desk.Dragging()})
 }
 
 func (w *Window) titleLine() string {
@@ -132,12 +137,33 @@ func (w *Window) pick(at geometry.Point) bool {
 	return true
 }
 
-// escape ends what is going on: a question for a file, a drag, or picking points.
+// measure takes the rule up and gives the drawing the keyboard, or lays it down.
+func (w *Window) measure() {
+	if w.desk.TakeRule(!w.desk.Measuring()); w.desk.Measuring() {
+		w.Canvas().Focus(w.board)
+	}
+}
+
+// chooseLayers opens the list of layers and gives it the keyboard.
+func (w *Window) chooseLayers() {
+	if w.corner.unfold(true); w.corner.open {
+		w.Canvas().Focus(w.corner.veils[0])
+	}
+}
+
+// escape ends what is going on: a question for a file, a drag, picking points, measuring,
+// or choosing layers.
 func (w *Window) escape() {
-	if w.asking != nil {
+	switch {
+	case w.asking != nil:
 		w.asking.Dismiss()
 		return
+	case w.corner.open && !w.desk.Dragging():
+		w.corner.unfold(false)
+		w.Canvas().Focus(w.board)
+		return
 	}
+	w.desk.TakeRule(false)
 	w.board.grips.letGo()
 	w.desk.PutBack()
 	w.desk.StopPicking()

@@ -9,9 +9,10 @@ import (
 type Kind int
 
 // The kinds. Of two that are equally near the later one is taken; one anywhere on a
-// line is taken only where there is no other.
+// line is taken only where there is no other, and Near returns none that is free.
 const (
-	OnLine   Kind = iota // anywhere along a line
+	Free     Kind = iota // on no line
+	OnLine               // anywhere along a line
 	Centre               // of an arc
 	Middle               // of a line or an arc
 	Crossing             // of two lines

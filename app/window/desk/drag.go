@@ -9,9 +9,9 @@ import (
 )
 
 // Handles returns the handles of the present drawing, none where the drawing is an
-// older one. What is solved for has none.
+// older one or measured. What is solved for has none.
 func (d *Desk) Handles() []template.Handle {
-	if _, stale := d.Drawing(); stale || d.picking != nil {
+	if _, stale := d.Drawing(); stale || d.picking != nil || d.rule.taken {
 		return nil
 	}
 	var hs []template.Handle

@@ -39,7 +39,7 @@ func (d *Desk) StartPicking() bool {
 		{Layer: render.LayerPhotograph, Picture: &render.Picture{Image: i, Transform: p.lies}},
 		p.frame(),
 	}}
-	d.lit, d.picking = "", p
+	d.lit, d.picking, d.rule = "", p, rule{}
 	d.history.EndRun()
 	d.Changed()
 	return true

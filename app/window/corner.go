@@ -1,0 +1,144 @@
+package window
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/widget"
+
+	"tipline/app/window/desk"
+	"tipline/render"
+)
+
+// corner is the drawing's upper right corner: what takes up the rule, and the list of
+// layers.
+type corner struct {
+	*fyne.Container
+	desk         *desk.Desk
+	rule, layers *widget.Button
+	ground       *canvas.Rectangle
+	veils        []*veil
+	open         bool // the list is
+	escape       func()
+}
+
+// veil is a layer's row: it is ticked while the layer is shown.
+type veil struct {
+	widget.Check
+	layer  render.Layer
+	filled bool // while the row itself sets its tick
+	escape func()
+}
+
+// The measures of the list.
+const (
+	cornerGap  = 10
+	cornerHigh = 30
+	cornerWide = 170 // both buttons with what is round them
+	veilHigh   = 30
+	veilWide   = 160
+)
+
+// newCorner returns the corner; measure takes up the rule or lays it down, and escape
+// is told of the key.
+func newCorner(d *desk.Desk, measure, escape func()) *corner {
+	c := &corner{desk: d, ground: sheetOf(panel), escape: escape}
+	c.rule = widget.NewButton(d.Words().Say("board.rule"), measure)
+	c.layers = widget.NewButton(d.Words().Say("board.layers"), func() { c.unfold(!c.open) })
+	c.Container = &fyne.Container{Layout: cornerPlan{c}}
+	return c
+}
+
+// unfold opens the list of layers or closes it.
+func (c *corner) unfold(open bool) {
+	c.open = open
+	c.show()
+}
+
+// show brings the corner in line with the desk.
+func (c *corner) show() {
+	importance := widget.MediumImportance
+	if c.desk.Measuring() {
+		importance = widget.HighImportance
+	}
+	if c.rule.Importance != importance {
+		c.rule.Importance = importance
+		c.rule.Refresh()
+	}
+	veils := c.desk.Veils()
+	c.open = c.open && len(veils) > 0
+	c.Objects = nil
+	if c.desk.Prompt() == "" && c.desk.Part() != "" {
+		c.Objects = append(c.Objects, c.rule)
+	}
+	if len(veils) > 0 {
+		c.Objects = append(c.Objects, c.layers)
+	}
+	if c.open {
+		c.list(veils)
+	}
+	c.Layout.Layout(nil, c.Size())
+	c.Refresh()
+}
+
+// list puts the layers' rows under the buttons.
+func (c *corner) list(veils []desk.Veil) {
+	c.Objects = append(c.Objects, c.ground)
+	for i, of := range veils {
+		if i == len(c.veils) {
+			c.veils = append(c.veils, c.newVeil())
+		}
+		c.veils[i].show(of)
+		c.Objects = append(c.Objects, c.veils[i])
+	}
+	c.veils = c.veils[:len(veils)]
+}
+
+func (c *corner) newVeil() *veil {
+	v := &veil{escape: c.escape}
+	v.OnChanged = func(on bool) {
+		if !v.filled {
+			c.desk.HideLayer(v.layer, !on)
+		}
+	}
+	v.ExtendBaseWidget(v)
+	return v
+}
+
+func (v *veil) show(of desk.Veil) {
+	v.filled, v.layer = true, of.Layer
+	if v.Text != of.Name {
+		v.SetText(of.Name)
+	}
+	v.SetChecked(!of.Hidden)
+	v.filled = false
+}
+
+// TypedKey closes the list with Escape.
+func (v *veil) TypedKey(e *fyne.KeyEvent) {
+	if e.Name == fyne.KeyEscape {
+		v.escape()
+		return
+	}
+	v.Check.TypedKey(e)
+}
+
+type cornerPlan struct{ *corner }
+
+func (cornerPlan) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(10, 10) }
+
+func (l cornerPlan) Layout(_ []fyne.CanvasObject, s fyne.Size) {
+	x := s.Width - cornerGap
+	for _, b := range []*widget.Button{l.rule, l.layers} {
+		wide := b.MinSize().Width
+		put(b, x-wide, cornerGap, wide, cornerHigh)
+		x -= wide + 6
+	}
+	if !l.open {
+		return
+	}
+	x, y := s.Width-cornerGap-veilWide, float32(cornerGap+cornerHigh+6)
+	put(l.ground, x, y, veilWide, float32(len(l.veils))*veilHigh+8)
+	for i, v := range l.veils {
+		put(v, x+4, y+4+float32(i)*veilHigh, veilWide-8, veilHigh)
+	}
+}
