@@ -6,11 +6,12 @@ import (
 	"os"
 
 	"tipline/app/command"
+	"tipline/app/language"
 )
 
 func main() {
 	if name, ok := command.Opens(os.Args[1:]); ok {
 		os.Exit(open(name))
 	}
-	os.Exit(command.Run(os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
+	os.Exit(command.Run(language.Usual().Spoken(), os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }

@@ -7,11 +7,11 @@ import (
 	"os"
 
 	"tipline/app/command"
-	"tipline/assets/words"
+	"tipline/app/language"
 )
 
 // open says that this program was built without a window.
 func open(string) int {
-	fmt.Fprintf(os.Stderr, "tipline: %s\n", words.English().Say("window.not-built"))
+	fmt.Fprintf(os.Stderr, "tipline: %s\n", language.Usual().Spoken().Say("window.not-built"))
 	return command.Nothing
 }

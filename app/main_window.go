@@ -12,18 +12,21 @@ import (
 	"github.com/adrg/xdg"
 
 	"tipline/app/command"
+	"tipline/app/job"
+	"tipline/app/language"
 	"tipline/app/window"
 	"tipline/app/window/desk"
 	"tipline/assets/icon"
-	"tipline/assets/words"
 )
 
 // open opens the window with a job, "" for none, and returns the exit code.
 func open(name string) int {
-	d := desk.New(words.English(), desk.Recent{File: filepath.Join(xdg.StateHome, "tipline", "recent")})
+	spoken := language.Usual()
+	d := desk.New(spoken.Spoken(), desk.Recent{File: filepath.Join(xdg.StateHome, "tipline", "recent")})
+	d.Language = spoken
 	if name != "" {
 		if err := d.Open(name); err != nil {
-			fmt.Fprintf(os.Stderr, "tipline: %s\n", err)
+			fmt.Fprintf(os.Stderr, "tipline: %s\n", job.Say(err, d.Words()))
 			return command.Nothing
 		}
 	}

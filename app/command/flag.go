@@ -17,7 +17,8 @@ type flag struct {
 func valued(name string) flag { return flag{name, true} }
 
 // parseFlags takes flags from among the other words, wherever they stand; after
-// "--" nothing is a flag any more. A flag without a value has the value "".
+// "--" nothing is a flag any more. A flag without a value has the value "". With an error
+// come the flags before it.
 func parseFlags(known command, args []string) (flags map[string]string, operands []string, err error) {
 	flags = map[string]string{}
 	for len(args) > 0 {
@@ -30,7 +31,7 @@ func parseFlags(known command, args []string) (flags map[string]string, operands
 			operands = append(operands, word)
 		default:
 			if args, err = takeFlag(known, word, args, flags); err != nil {
-				return nil, nil, err
+				return flags, nil, err
 			}
 		}
 	}
@@ -92,14 +93,14 @@ func (c *call) choice(name string, choices ...string) (string, error) {
 	return value, nil
 }
 
-// number returns the value of a flag that takes a number from least to most, or
-// the usual one when it is not given.
+// number returns the value of a flag that takes a number from least to most, with a
+// decimal point or comma, or the usual one when it is not given.
 func (c *call) number(name string, least, most, usual float64) (float64, error) {
 	text, given := c.flags[name]
 	if !given {
 		return usual, nil
 	}
-	v, err := strconv.ParseFloat(text, 64)
+	v, err := strconv.ParseFloat(strings.Replace(text, ",", ".", 1), 64)
 	if err != nil || !(v >= least && v <= most) || strings.ContainsAny(text, "xXpP_") {
 		return 0, refuse("command.number", "flag", name, "value", text, "min", least, "max", most)
 	}

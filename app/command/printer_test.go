@@ -26,7 +26,7 @@ func TestAPrinterIsMeasured(t *testing.T) {
 	home := atHome(t)
 	require.Equal(t, ran{Done, "No printer was measured yet: print the sheet that printer -out writes.\n", ""}, run("printer"))
 	out := filepath.Join(t.TempDir(), "test.pdf")
-	require.Equal(t, ran{Done, out + ": 1 pages.\n", ""}, run("printer", "-out", out, "-paper", "letter"))
+	require.Equal(t, ran{Done, out + ": 1 page.\n", ""}, run("printer", "-out", out, "-paper", "letter"))
 	require.FileExists(t, out)
 	require.Equal(t, ran{Done, "Shed laser on a4: it prints −0.40 % across and +0.30 % along, which -printer will put right.\n", ""},
 		run("printer", "Shed laser", "-across", "99.6", "-along", "100.3 mm"))

@@ -58,9 +58,9 @@ func commands() []command {
 		{name: "stock", job: true, run: stockCommand, flags: []flag{{name: "csv"}, language}},
 		{name: "printer", others: 1, run: printerCommand,
 			flags: []flag{valued("out"), valued("paper"), valued("across"), valued("along"), {name: "again"}, language}},
-		{name: "sample", others: 1, run: sampleCommand},
-		{name: "version", run: versionCommand},
-		{name: "help", others: 1, run: helpCommand},
+		{name: "sample", others: 1, run: sampleCommand, flags: []flag{language}},
+		{name: "version", run: versionCommand, flags: []flag{language}},
+		{name: "help", others: 1, run: helpCommand, flags: []flag{language}},
 	}
 }
 
@@ -79,10 +79,11 @@ func Opens(args []string) (name string, ok bool) {
 	return "", false
 }
 
-// Run does what the program's arguments ask for and returns the exit code. When
-// nothing could be done, one sentence on stderr says why.
-func Run(args []string, stdin io.Reader, stdout, stderr io.Writer) int {
-	c := &call{words: words.English(), in: stdin}
+// Run does what the program's arguments ask for and returns the exit code. It speaks in
+// the words given unless another language is asked for. When nothing could be done, one
+// sentence on stderr says why.
+func Run(w words.Words, args []string, stdin io.Reader, stdout, stderr io.Writer) int {
+	c := &call{words: w, in: stdin}
 	out := bufio.NewWriter(stdout)
 	c.out = out
 	code, err := c.do(args)
@@ -118,10 +119,13 @@ func (c *call) do(args []string) (int, error) {
 func (c *call) take(known command, args []string) error {
 	c.command = known.name
 	flags, operands, err := parseFlags(known, args)
+	c.flags = flags
+	if spoken := c.speak(); err == nil {
+		err = spoken
+	}
 	if err != nil {
 		return err
 	}
-	c.flags = flags
 	if known.job {
 		if len(operands) == 0 {
 			return refuse("command.no-job", "command", known.name)
@@ -132,7 +136,7 @@ func (c *call) take(known command, args []string) error {
 		return refuse("command.too-many", "command", known.name, "word", operands[known.others])
 	}
 	c.others = operands
-	return c.speak()
+	return nil
 }
 
 // speak chooses the language asked for.

@@ -10,6 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/assets/samples"
+	"tipline/assets/words"
 )
 
 const awkward = "../../testdata/jobs/"
@@ -24,7 +25,7 @@ func run(args ...string) ran { return runWith("", args...) }
 
 func runWith(in string, args ...string) ran {
 	var out, err bytes.Buffer
-	code := Run(args, strings.NewReader(in), &out, &err)
+	code := Run(words.English(), args, strings.NewReader(in), &out, &err)
 	return ran{code, out.String(), err.String()}
 }
 
@@ -57,8 +58,8 @@ func TestWhatCannotBeDone(t *testing.T) {
 		{[]string{"figures", job, "-fast"}, "figures has no flag -fast; its flags are: -json, -lang."},
 		{[]string{"figures", job, "-json=yes"}, "The flag -json takes no value."},
 		{[]string{"figures", job, "-json", "--json"}, "The flag -json is given twice."},
-		{[]string{"findings", job, "-lang", "xx"}, `The flag -lang is "xx", but must be one of: en.`},
-		{[]string{"version", "-x"}, "version has no flag -x; its flags are: –."},
+		{[]string{"findings", job, "-lang", "xx"}, `The flag -lang is "xx", but must be one of: ` + strings.Join(words.Languages(), ", ") + "."},
+		{[]string{"version", "-x"}, "version has no flag -x; its flags are: -lang."},
 		{[]string{"sample", "nobody"}, `There is no sample job "nobody"; the command sample lists what there is.`},
 		{[]string{"packet", job}, "packet needs the flag -out."},
 		{[]string{"packet", job, "-out"}, "The flag -out needs a value after it."},
@@ -97,7 +98,7 @@ func TestStdoutThatIsFull(t *testing.T) {
 	require.NoError(t, err)
 	defer func() { require.NoError(t, full.Close()) }()
 	var said bytes.Buffer
-	require.Equal(t, Nothing, Run([]string{"sample"}, strings.NewReader(""), full, &said))
+	require.Equal(t, Nothing, Run(words.English(), []string{"sample"}, strings.NewReader(""), full, &said))
 	require.Equal(t, "tipline: The output cannot be written: no space left on device.\n", said.String())
 }
 

@@ -1,6 +1,7 @@
 package job
 
 import (
+	"errors"
 	"strings"
 
 	"tipline/assets/words"
@@ -52,6 +53,15 @@ func (r *Refusal) Sentence(w words.Words) string {
 		return s
 	}
 	return r.File + ": " + s
+}
+
+// Say says an error in the words given where it is a *Refusal, else as it says itself.
+func Say(err error, w words.Words) string {
+	var r *Refusal
+	if errors.As(err, &r) {
+		return r.Sentence(w)
+	}
+	return err.Error()
 }
 
 func phrase(w words.Words, key string) string {

@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"tipline/app/job"
+	"tipline/app/language"
 	"tipline/app/solve"
 	"tipline/assets/words"
 	"tipline/geometry"
@@ -29,6 +30,9 @@ type Desk struct {
 	// Later, where it is set, calls do a moment later on any goroutine. With it an
 	// unsaved job is kept as it is edited; without it none is.
 	Later func(do func())
+
+	// Language is where the choice of a language is kept, and what decides without one.
+	Language language.Choice
 
 	words   words.Words
 	recent  Recent
