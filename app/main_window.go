@@ -3,6 +3,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -24,14 +25,17 @@ func open(name string) int {
 	spoken := language.Usual()
 	d := desk.New(spoken.Spoken(), desk.Recent{File: filepath.Join(xdg.StateHome, "tipline", "recent")})
 	d.Language = spoken
+	elsewhere := ""
 	if name != "" {
-		if err := d.Open(name); err != nil {
+		if err := d.Open(name); errors.Is(err, desk.ErrElsewhere) {
+			elsewhere = name
+		} else if err != nil {
 			fmt.Fprintf(os.Stderr, "tipline: %s\n", job.Say(err, d.Words()))
 			return command.Nothing
 		}
 	}
 	a := app.NewWithID("tipline")
 	a.SetIcon(fyne.NewStaticResource("tipline.png", icon.PNG()))
-	window.New(a, d).ShowAndRun()
+	window.New(a, d).ShowAndRun(elsewhere)
 	return command.Done
 }

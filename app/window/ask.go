@@ -2,6 +2,7 @@ package window
 
 import (
 	"errors"
+	"path/filepath"
 
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
@@ -20,27 +21,24 @@ func (w *Window) careful(then func()) {
 		then()
 		return
 	}
-	text := newFlow(textSize, ink)
-	text.set(w.desk.Words().Say("ask.unsaved", "title", w.desk.Title()), ink)
-	q := w.ask("ask.unsaved.title", message(text))
+	q := w.ask("ask.unsaved.title", w.sentence("ask.unsaved", "title", w.desk.Title()))
 	q.offer("ask.cancel", func() {})
 	q.offer("ask.discard", then)
 	q.offer("ask.save", func() { w.save(then) })
 	q.put()
 }
 
-// message gives a text the width of a question.
-func message(text *flow) fyne.CanvasObject {
-	const width = 420
-	return box.New(layout.NewGridWrapLayout(fyne.NewSize(width, text.tall(width)+12)), text.Container)
+// sentence says something in the width of a question.
+func (w *Window) sentence(key string, with ...any) fyne.CanvasObject {
+	return message(w.desk.Words().Say(key, with...))
 }
 
-// quit closes the window, after asking.
-func (w *Window) quit() {
-	w.careful(func() {
-		w.desk.Close()
-		w.Close()
-	})
+// message gives a text the width of a question.
+func message(says string) fyne.CanvasObject {
+	const width = 420
+	text := newFlow(textSize, ink)
+	text.set(says, ink)
+	return box.New(layout.NewGridWrapLayout(fyne.NewSize(width, text.tall(width)+12)), text.Container)
 }
 
 // tell says an error, if there is one.
@@ -58,19 +56,26 @@ func (w *Window) tell(err error) {
 
 // inform says something to be read and closed.
 func (w *Window) inform(title, sentence string) {
-	text := newFlow(textSize, ink)
-	text.set(sentence, ink)
-	q := w.ask(title, message(text))
+	q := w.ask(title, message(sentence))
 	q.offer("ask.ok", func() {})
 	q.put()
 }
 
-// save saves the job, asking for a name where it has none, and then goes on.
+// save saves the job and then goes on; it asks for a name where there is none, and
+// before it writes over what another program has written.
 func (w *Window) save(then func()) {
-	if w.desk.File() == "" {
+	switch {
+	case w.desk.File() == "":
 		w.askSave(then)
-		return
+	case w.desk.Look() == desk.Altered:
+		w.askOver(then)
+	default:
+		w.write(then)
 	}
+}
+
+// write writes the job over its file and then goes on.
+func (w *Window) write(then func()) {
 	if err := w.desk.Save(); err != nil {
 		w.tell(err)
 		return
@@ -83,9 +88,7 @@ func (w *Window) askDelete() {
 	if w.desk.Part() == "" {
 		return
 	}
-	text := newFlow(textSize, ink)
-	text.set(w.desk.Words().Say("ask.delete", "name", w.desk.Name(w.desk.Part())), ink)
-	q := w.ask("ask.delete.title", message(text))
+	q := w.ask("ask.delete.title", w.sentence("ask.delete", "name", w.desk.Name(w.desk.Part())))
 	q.offer("ask.cancel", func() {})
 	q.offer("ask.delete.yes", func() { w.tell(w.desk.Delete()) })
 	q.put()
@@ -93,7 +96,7 @@ func (w *Window) askDelete() {
 
 // askOpen asks for a job file and opens it.
 func (w *Window) askOpen() {
-	w.askFile([]string{desk.Extension}, w.desk.Open)
+	w.askFile([]string{desk.Extension}, w.open)
 }
 
 // askFile asks for a file of one of the endings and does something with its name.
@@ -121,6 +124,10 @@ func (w *Window) askFile(endings []string, then func(name string) error) {
 // askSave asks for a name, saves the job under it and then goes on.
 func (w *Window) askSave(then func()) {
 	w.askName("ask.save.title", desk.Extension, func(name string) {
+		if other := w.all.of(name); other != nil && other != w {
+			w.inform("told.trouble", w.desk.Words().Say("told.open-here", "file", filepath.Base(name)))
+			return
+		}
 		if err := w.desk.SaveAs(name); err != nil {
 			w.tell(err)
 			return

@@ -5,23 +5,37 @@ import "tipline/app/window/desk"
 // asWritten is how a moment is written in a question.
 const asWritten = "2 January 2006, 15:04"
 
-// offerLost offers the first of the jobs that a crash left, then the next where that is
-// thrown away. Those that are left for later are offered at the next start.
+// offerLost offers the jobs that a crash left, one after the other. Those that are left
+// for later are offered at the next start.
 func (w *Window) offerLost(list []*desk.Lost) {
 	if len(list) == 0 {
 		return
 	}
 	first := list[0]
-	text := newFlow(textSize, ink)
-	text.set(w.lostLine(first), ink)
-	q := w.ask("ask.lost.title", message(text))
-	q.offer("ask.lost.later", func() {})
+	q := w.ask("ask.lost.title", message(w.lostLine(first)))
+	q.offer("ask.lost.later", func() { w.offerLost(list[1:]) })
 	q.offer("ask.lost.no", func() {
 		w.desk.ThrowAway(first)
 		w.offerLost(list[1:])
 	})
-	q.offer("ask.lost.yes", func() { w.desk.TakeUp(first) })
+	q.offer("ask.lost.yes", func() {
+		w.takeUp(first)
+		if len(list) > 1 {
+			w.raise()
+			w.offerLost(list[1:])
+		}
+	})
 	q.put()
+}
+
+// takeUp puts a lost job on the desk where its file lies as it is, else where any other
+// job would be laid.
+func (w *Window) takeUp(l *desk.Lost) {
+	if w.desk.Holds(l.File) && w.desk.Saved() {
+		w.desk.TakeUp(l)
+		return
+	}
+	w.tell(w.lay(func(d *desk.Desk) error { d.TakeUp(l); return nil }))
 }
 
 func (w *Window) lostLine(l *desk.Lost) string {

@@ -3,6 +3,7 @@ package window
 import (
 	"os"
 	"path/filepath"
+	"strconv"
 	"testing"
 	"time"
 
@@ -44,12 +45,46 @@ func TestWhatACrashLeftIsOpened(t *testing.T) {
 	w, folder := afterCrashes(t)
 	w.offerLost(w.desk.Lost())
 	test.Tap(button(t, w, "Open it"))
-	require.Nil(t, w.Canvas().Overlays().Top(), "one job at a time")
 	require.Equal(t, "• Signal-cabin timepiece – Tipline", w.Title())
 	require.NotEmpty(t, w.rail.parts)
-	w.quit()
+	test.Tap(button(t, w, "Not now"))
+	w.leave()
 	test.Tap(button(t, w, "Do not save"))
 	require.Equal(t, 1, copies(t, folder), "the older one is offered at the next start")
+}
+
+// Each of the jobs that a crash left has a window of its own.
+func TestAllThatACrashLeftIsOpened(t *testing.T) {
+	w, folder := afterCrashes(t)
+	w.offerLost(w.desk.Lost())
+	test.Tap(button(t, w, "Open it"))
+	test.Tap(button(t, w, "Open it"))
+	require.Nil(t, w.Canvas().Overlays().Top())
+	require.Len(t, w.all.list, 2)
+	require.Equal(t, "• An older one – Tipline", w.all.list[1].Title())
+	w.all.quit()
+	test.Tap(button(t, w, "Do not save"))
+	require.Len(t, w.all.list, 2, "all are asked before one is closed")
+	test.Tap(button(t, w.all.list[1], "Do not save"))
+	require.Empty(t, w.all.list)
+	require.Zero(t, copies(t, folder))
+}
+
+// What a crash left of the job that is being opened takes its place.
+func TestWhatACrashLeftOfTheJobThatIsOpened(t *testing.T) {
+	w := opened(t)
+	require.NoError(t, w.desk.SaveAs(filepath.Join(t.TempDir(), "job")))
+	folder := filepath.Join(t.TempDir(), "unsaved")
+	require.NoError(t, os.Mkdir(folder, 0o700))
+	text := strconv.Quote(w.desk.File()) + "\n{\"tipline\": 1, \"title\": \"Further on\"}"
+	require.NoError(t, os.WriteFile(filepath.Join(folder, "a.unsaved"), []byte(text), 0o600))
+	lost := desk.New(words.English(), desk.Recent{File: filepath.Join(filepath.Dir(folder), "recent")}).Lost()
+	require.Len(t, lost, 1)
+	w.takeUp(lost[0])
+	require.Len(t, w.all.list, 1)
+	require.Equal(t, "Further on", w.desk.Title())
+	require.False(t, w.desk.Saved())
+	require.Equal(t, desk.Altered, w.desk.Look(), "nobody knows what the file was")
 }
 
 func TestWhatACrashLeftIsThrownAwayOrLeft(t *testing.T) {

@@ -44,9 +44,7 @@ func (w *Window) unlessThere(path string, then func()) {
 		then()
 		return
 	}
-	text := newFlow(textSize, ink)
-	text.set(w.desk.Words().Say("ask.over", "file", path), ink)
-	q := w.ask("ask.over.title", message(text))
+	q := w.ask("ask.over.title", w.sentence("ask.over", "file", path))
 	q.offer("ask.cancel", func() {})
 	q.offer("ask.over.yes", then)
 	q.put()

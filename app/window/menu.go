@@ -18,7 +18,8 @@ import (
 type menu struct {
 	*fyne.MainMenu
 	window               *Window
-	undo, redo, save     *fyne.MenuItem
+	undo, redo           *fyne.MenuItem
+	save, quit           *fyne.MenuItem
 	recent               *fyne.MenuItem
 	onPart               []*fyne.MenuItem
 	view                 *fyne.Menu
@@ -65,17 +66,18 @@ func (m *menu) jobMenu() *fyne.Menu {
 	sample := m.item("sample", nil)
 	sample.ChildMenu = m.sampleMenu()
 	m.save = keyed(m.item("save", func() { w.save(func() {}) }), fyne.KeyS)
-	quit := keyed(m.item("quit", w.quit), fyne.KeyQ)
-	quit.IsQuit = true
+	m.quit = keyed(m.item("quit", w.all.quit), fyne.KeyQ)
+	m.quit.IsQuit = true
 	return fyne.NewMenu(w.desk.Words().Say("menu.job"),
-		keyed(m.item("new", func() { w.careful(w.desk.Begin) }), fyne.KeyN),
-		keyed(m.item("open", func() { w.careful(w.askOpen) }), fyne.KeyO),
+		keyed(m.item("new", w.begin), fyne.KeyN),
+		keyed(m.item("open", w.askOpen), fyne.KeyO),
 		m.recent, sample, fyne.NewMenuItemSeparator(),
 		m.save,
 		keyed(m.item("save-as", func() { w.askSave(func() {}) }), fyne.KeyS, fyne.KeyModifierShift),
 		fyne.NewMenuItemSeparator(),
 		keyed(m.item("print", w.askPrint), fyne.KeyP),
-		fyne.NewMenuItemSeparator(), quit)
+		fyne.NewMenuItemSeparator(),
+		keyed(m.item("close", w.leave), fyne.KeyW), m.quit)
 }
 
 func (m *menu) sampleMenu() *fyne.Menu {
@@ -85,9 +87,7 @@ func (m *menu) sampleMenu() *fyne.Menu {
 	}
 	child := fyne.NewMenu("")
 	for _, s := range list {
-		child.Items = append(child.Items, fyne.NewMenuItem(s.Title, func() {
-			m.window.careful(func() { m.window.tell(m.window.desk.OpenSample(s.Name)) })
-		}))
+		child.Items = append(child.Items, fyne.NewMenuItem(s.Title, m.unasked(func() { m.window.openSample(s.Name) })))
 	}
 	return child
 }
@@ -168,9 +168,7 @@ func (m *menu) show() {
 func (m *menu) showRecent(files []string) {
 	m.recent.ChildMenu.Items = nil
 	for _, name := range files {
-		m.recent.ChildMenu.Items = append(m.recent.ChildMenu.Items, fyne.NewMenuItem(filepath.Base(name), func() {
-			m.window.careful(func() { m.window.tell(m.window.desk.Open(name)) })
-		}))
+		m.recent.ChildMenu.Items = append(m.recent.ChildMenu.Items, fyne.NewMenuItem(filepath.Base(name), m.unasked(func() { m.window.tell(m.window.open(name)) })))
 	}
 	if len(files) == 0 {
 		none := m.item("no-recent", func() {})

@@ -23,10 +23,8 @@ func newWelcome(w *Window) *welcome {
 	v.add = widget.NewButton(say("window.add"), nil)
 	v.add.OnTapped = func() { w.offerKinds(v.add) }
 	v.add.Importance = widget.HighImportance
-	open := widget.NewButton(say("menu.open"), func() { w.careful(w.askOpen) })
-	sample := widget.NewButton(say("window.sample"), func() {
-		w.careful(func() { w.tell(w.desk.OpenSample(samples.First)) })
-	})
+	open := widget.NewButton(say("menu.open"), w.askOpen)
+	sample := widget.NewButton(say("window.sample"), func() { w.openSample(samples.First) })
 	head := written(say("window.welcome"), headSize, ink, true)
 	head.Alignment = fyne.TextAlignCenter
 	line := written(say("window.no-parts"), textSize, faint, false)

@@ -4,8 +4,6 @@
 package window
 
 import (
-	"time"
-
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
@@ -18,6 +16,7 @@ import (
 // Window is one window over one desk.
 type Window struct {
 	fyne.Window
+	all      *windows
 	desk     *desk.Desk
 	menu     *menu
 	strip    *strip
@@ -34,10 +33,14 @@ type Window struct {
 	asking   *dialog.FileDialog // the toolkit's own question, nil while none is open
 }
 
-// New returns a window that shows what is on the desk.
+// New returns the program's first window, which shows what is on the desk.
 func New(app fyne.App, d *desk.Desk) *Window {
 	app.Settings().SetTheme(newLook())
-	w := &Window{Window: app.NewWindow(d.Words().Say("window.program")), desk: d}
+	return (&windows{app: app, aside: d.Aside, later: d.Later}).add(d)
+}
+
+func newWindow(all *windows, d *desk.Desk) *Window {
+	w := &Window{Window: all.app.NewWindow(d.Words().Say("window.program")), all: all, desk: d}
 	w.strip = newStrip(d)
 	w.rail = newRail(d, w.offerKinds)
 	legend := newLegend(d)
@@ -57,7 +60,14 @@ func New(app fyne.App, d *desk.Desk) *Window {
 		w.strip.Container, w.title.Container, w.rail.CanvasObject, drawing, w.remarks.CanvasObject, w.column.CanvasObject,
 	}})
 	w.SetMainMenu(w.menu.MainMenu)
-	w.SetCloseIntercept(w.quit)
+	w.SetCloseIntercept(w.leave)
+	w.SetOnDropped(func(_ fyne.Position, files []fyne.URI) {
+		var names []string
+		for _, f := range files {
+			names = append(names, f.Path())
+		}
+		w.dropped(names)
+	})
 	w.Canvas().SetOnTypedKey(w.turn)
 	w.Canvas().SetOnTypedRune(w.board.TypedRune)
 	w.Resize(fyne.NewSize(1280, 740))
@@ -66,20 +76,19 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	return w
 }
 
-// between is how long after an edit the job is kept, and how often at most.
-const between = time.Second
-
-// ShowAndRun shows the window, offers what a crash left, and runs the program until it
-// is closed. From then on what is typed and dragged is solved and kept beside the
-// window's thread.
-func (w *Window) ShowAndRun() {
-	w.desk.Aside = func(run, done func()) {
+// ShowAndRun shows the window, offers what a crash left, and runs the program until its
+// last window is closed. From then on what is typed and dragged is solved and kept
+// beside the windows' thread, each edit as soon as the one before is on the disk. A
+// job that another program has open is asked about; "" for none.
+func (w *Window) ShowAndRun(elsewhere string) {
+	w.all.aside = func(run, done func()) {
 		go func() {
 			run()
 			fyne.Do(done)
 		}()
 	}
-	w.desk.Later = func(do func()) { time.AfterFunc(between, do) }
+	w.all.later = func(do func()) { go do() }
+	w.desk.Aside, w.desk.Later = w.all.aside, w.all.later
 	w.offerLost(w.desk.Lost())
 	w.Window.ShowAndRun()
 }

@@ -73,6 +73,13 @@ func New(w words.Words, recent Recent) *Desk {
 	return d
 }
 
+// Another returns an empty desk of the same words and memory, for another window.
+func (d *Desk) Another() *Desk {
+	other := New(d.words, d.recent)
+	other.Language = d.Language
+	return other
+}
+
 // lay puts another job on the desk.
 func (d *Desk) lay(h *job.History, file string) {
 	d.held.letGo()

@@ -17,12 +17,12 @@ import (
 // Lost is a job that was not saved when the program that had it open ended.
 type Lost struct {
 	Title string
+	File  string    // the job's own; empty where it had none
 	When  time.Time // it was last kept
 	name  string    // of the copy, without its ending
 	hold  *keep.Hold
 	job   *job.Job
-	file  string // the job's own; empty where it had none
-	sum   sum    // of the file as it was
+	sum   sum // of the file as it was
 }
 
 // Lost lists the jobs that can be had back, the latest first. Those of running
@@ -54,7 +54,7 @@ func (d *Desk) lost(name string) *Lost {
 		_ = hold.LetGo()
 		return nil
 	}
-	l.Title = d.titled(l.job, l.file)
+	l.Title = d.titled(l.job, l.File)
 	return l
 }
 
@@ -78,7 +78,7 @@ func (l *Lost) read() error {
 	if err != nil {
 		return err
 	}
-	if l.file, err = strconv.Unquote(quoted); err != nil {
+	if l.File, err = strconv.Unquote(quoted); err != nil {
 		return err
 	}
 	known, err := hex.DecodeString(strings.TrimSpace(line[len(quoted):]))
@@ -94,7 +94,7 @@ func (l *Lost) read() error {
 // none where that file is open on another desk. What undo goes back to is the file.
 func (d *Desk) TakeUp(l *Lost) {
 	d.unsaved.forget()
-	file, known := l.file, imprint{sum: l.sum}
+	file, known := l.File, imprint{sum: l.sum}
 	before, err := job.Load(file)
 	if err != nil {
 		before = job.New("mm")
