@@ -56,14 +56,26 @@ func (h *History) CanUndo() bool { return h.now > 0 }
 func (h *History) CanRedo() bool { return h.now+1 < len(h.states) }
 
 // Undo goes one step back and returns the present state.
-func (h *History) Undo() *Job { return h.step(-1) }
+func (h *History) Undo() *Job { return h.Go(h.now - 1) }
 
 // Redo goes one step forward and returns the present state.
-func (h *History) Redo() *Job { return h.step(1) }
+func (h *History) Redo() *Job { return h.Go(h.now + 1) }
 
-func (h *History) step(by int) *Job {
+// Steps returns how many steps were taken since the job was opened, undone ones
+// included, and how many of them stand.
+func (h *History) Steps() (all, stand int) { return len(h.states) - 1, h.now }
+
+// Step returns in what the job after step n, from 1, differs from the one before it.
+func (h *History) Step(n int) []Change { return Changes(h.states[n-1], h.states[n]) }
+
+// After returns the job as it was after n steps.
+func (h *History) After(n int) *Job { return h.states[n] }
+
+// Go undoes or redoes until n steps stand, as far as there are so many, and returns
+// the present state.
+func (h *History) Go(n int) *Job {
 	h.EndRun()
-	h.now = min(max(h.now+by, 0), len(h.states)-1)
+	h.now = min(max(n, 0), len(h.states)-1)
 	return h.Job()
 }
 

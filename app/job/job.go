@@ -203,6 +203,7 @@ type Pinion struct {
 	Bore      Value     `json:"bore"`
 	Cutter    *Cutter   `json:"cutter"`
 	Dividing  *Dividing `json:"dividing"`
+	Note      string    `json:"note"`
 	Unknown   []Member  `json:"-"`
 }
 
@@ -210,6 +211,7 @@ type Pinion struct {
 type Arbor struct {
 	ID      string   `json:"id"`
 	Parts   []string `json:"parts"`
+	Note    string   `json:"note"`
 	Unknown []Member `json:"-"`
 }
 
@@ -219,6 +221,7 @@ type Pair struct {
 	Wheel   string   `json:"wheel"`
 	Pinion  string   `json:"pinion"`
 	Centres Value    `json:"centres"`
+	Note    string   `json:"note"`
 	Unknown []Member `json:"-"`
 }
 
@@ -229,6 +232,7 @@ type Stack struct {
 	Tips         []Value  `json:"tips"`
 	Misplacement Value    `json:"misplacement"`
 	Mount        *Mount   `json:"mount"`
+	Note         string   `json:"note"`
 	Unknown      []Member `json:"-"`
 }
 
@@ -240,5 +244,6 @@ type Train struct {
 	To      string   `json:"to"`
 	Hour    string   `json:"hour"`
 	Turns   Value    `json:"turns"`
+	Note    string   `json:"note"`
 	Unknown []Member `json:"-"`
 }

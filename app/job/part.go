@@ -27,7 +27,8 @@ func (j *Job) roomForOne() error {
 	return nil
 }
 
-// Duplicate returns a job with a copy of the part after it, and the copy's id.
+// Duplicate returns a job with a copy of the part after it, and the copy's id. A name is
+// given the next number.
 func (j *Job) Duplicate(id string) (*Job, string, error) {
 	if err := j.roomForOne(); err != nil {
 		return nil, "", err
@@ -36,6 +37,7 @@ func (j *Job) Duplicate(id string) (*Job, string, error) {
 	next, err := j.relist(id, func(parts reflect.Value, i int) reflect.Value {
 		twin := copyOf(parts.Index(i))
 		twin.Elem().FieldByName("ID").SetString(fresh)
+		j.freshName(twin.Elem())
 		return spliced(parts, i+1, 0, twin)
 	})
 	return next, fresh, err
