@@ -20,7 +20,7 @@ var layers = []string{"assets", "geometry", "render", "app"}
 const module = "tipline/"
 
 // trial is what tests alone may import: it reads the environment.
-const trial = "geometry/internal/trial"
+const trial = "geometry/trial"
 
 // forbidden returns why a package may not import another, or "". The package is
 // given by its folder, the import by its path.
@@ -110,7 +110,7 @@ func TestForbiddenImportsAreSeen(t *testing.T) {
 		{"geometry", "tipline/geometry/tooth", "geometry imports none of its subpackages"},
 		{"geometry/cutter", "tipline/geometry/tooth", "cutter knows no teeth"},
 		{"geometry/depthing", "tipline/geometry/tooth", "depthing knows no theory of teeth"},
-		{"geometry/crossing", "tipline/geometry/internal/trial", "is for tests alone"},
+		{"geometry/crossing", "tipline/geometry/trial", "is for tests alone"},
 		{"assets/words", "tipline/assets/tables", "assets import nothing of ours"},
 		{"geometry/crossing", "os", "knows of files on disk or of the clock"},
 		{"render/pdf", "time", "knows of files on disk or of the clock"},

@@ -6,7 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 func TestMeet(t *testing.T) {

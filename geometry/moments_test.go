@@ -6,7 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // green returns area, first moments over area and polar moment of a polygon by

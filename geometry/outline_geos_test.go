@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 	"github.com/twpayne/go-geos"
 
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // sagitta is how far the polygons handed to GEOS lie from the arcs they stand

@@ -6,7 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // An arc that rises 1e-5 mm to 1 mm over some 20 mm is as good as straight, but its

@@ -8,7 +8,7 @@ import (
 
 	"tipline/assets/words"
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // Holes weigh what the formulae for discs say, πd²/4 and by the parallel axis theorem

@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // disc returns a blank of a plain disc.

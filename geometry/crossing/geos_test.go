@@ -10,7 +10,7 @@ import (
 	"github.com/twpayne/go-geos"
 
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // quarters is into how many chords GEOS cuts a quarter circle.

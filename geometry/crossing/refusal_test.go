@@ -9,7 +9,7 @@ import (
 
 	"tipline/assets/words"
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // limit returns the Limit that laying out gives, nil where it can be laid out.

@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // Any wheel of 3 to 60 times its bore's metal, of any number of teeth, gets a

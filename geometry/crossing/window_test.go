@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // laid lays a crossing out that must be possible.

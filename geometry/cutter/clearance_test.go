@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // A flat floor square to the infeed clears to z = ρ·sin 2c, so that a thickness T

@@ -9,7 +9,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // The rows give the swing over the cutter's ends, a diameter, and the turns a

@@ -9,7 +9,7 @@ import (
 
 	"tipline/assets/words"
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // plainBit is a bit that can be measured, for rows that spoil one corner: straight

@@ -8,7 +8,7 @@ import (
 
 	"tipline/assets/words"
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // formRuns is how many random forms are drawn in a full run.

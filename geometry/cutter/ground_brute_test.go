@@ -10,7 +10,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // measuredBit returns corners as a maker might measure them on a bit that was

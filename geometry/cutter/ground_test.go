@@ -9,7 +9,7 @@ import (
 
 	"tipline/assets/words"
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // A bit that is ground as the form was drawn cuts what the form cuts, deviates

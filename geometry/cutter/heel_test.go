@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // levelForm is a wide flat floor square to the infeed between upright sides.

@@ -9,7 +9,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // randomPointed returns a pointed form as a plan might have it, and as it might

@@ -9,7 +9,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // reference is a row of a table of published or computed values.

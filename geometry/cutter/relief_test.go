@@ -8,7 +8,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // escapeForm is a form with everything: relief, slope, rounding and undercut.

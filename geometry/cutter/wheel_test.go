@@ -7,8 +7,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/geometry/cutter"
-	"tipline/geometry/internal/trial"
 	"tipline/geometry/tooth"
+	"tipline/geometry/trial"
 )
 
 // Every form that is built leaves a whole wheel: a simple outline within the tip

@@ -9,8 +9,8 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
 	"tipline/geometry/tooth"
+	"tipline/geometry/trial"
 )
 
 // Random wheels and pinions as the program makes them, at random depths. What

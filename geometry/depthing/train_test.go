@@ -9,7 +9,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // numbers returns every whole number of a text, in order.

@@ -7,7 +7,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // drawn is how far, in pitches, an arc of recess may fall short of one where the

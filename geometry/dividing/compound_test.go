@@ -12,7 +12,7 @@ import (
 
 	"tipline/assets/tables"
 	"tipline/assets/words"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // moved returns the turns of the crank that a compound step makes.

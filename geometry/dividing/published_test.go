@@ -9,7 +9,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 	"tipline/assets/tables"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // published returns the rows of testdata/dividing.csv of one kind; each has its

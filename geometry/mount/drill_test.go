@@ -7,7 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/assets/tables"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // The rule for threads without a tabled clearance drill lies between the

@@ -12,7 +12,7 @@ import (
 	"tipline/assets/tables"
 	"tipline/assets/words"
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // sector is a window between two arms, without fillets: bounded by two circles

@@ -8,7 +8,7 @@ import (
 
 	"tipline/assets/words"
 	"tipline/geometry"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // refusal returns the limit that a wheel for a lantern pinion is refused with.

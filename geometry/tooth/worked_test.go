@@ -9,7 +9,7 @@ import (
 
 	"tipline/geometry"
 	"tipline/geometry/cutter"
-	"tipline/geometry/internal/trial"
+	"tipline/geometry/trial"
 )
 
 // worked returns one row of testdata/worked.csv; its source is in its last column.
