@@ -79,8 +79,8 @@ func bytesOf(file string) ([]byte, error) {
 // profileIn returns the profile that a file of this name holds.
 func profileIn(data []byte, file string) (sheet.Profile, error) {
 	var w written
-	if err := json.Unmarshal(data, &w); err != nil {
-		return sheet.Profile{}, err
+	if json.Unmarshal(data, &w) != nil {
+		return sheet.Profile{}, errors.New("it is not written as one")
 	}
 	p := sheet.Profile{Name: w.Printer, Paper: w.Paper, X: w.X, Y: w.Y}
 	if p.None() {
