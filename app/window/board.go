@@ -84,18 +84,16 @@ func (b *board) changed() {
 	b.legend.show(b.drawing, b.view, b.fitted)
 	s := b.Size()
 	at, ok := b.litPlace()
-	b.grips.lay(b.view, s, b.painter.Lit.Quantity)
+	ok = ok && !b.measuring()
+	b.grips.lay(b.view, s, b.legend.desk.LitField())
 	b.legend.tag.show(at, ok, b.grips.seen)
 	b.ruler.lay(b.view)
 	b.raster.Refresh()
 }
 
-// litPlace returns where what is lit shows its value, while the rule is not in the way.
+// litPlace returns where what is lit shows its value.
 func (b *board) litPlace() (screen.Pixel, bool) {
-	if b.legend.desk.Measuring() {
-		return screen.Pixel{}, false
-	}
-	if at, ok := b.grips.place(b.view, b.painter.Lit.Quantity); ok {
+	if at, ok := b.grips.place(b.view, b.legend.desk.LitField()); ok {
 		return at, true
 	}
 	s := b.Size()

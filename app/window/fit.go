@@ -42,11 +42,7 @@ const (
 // the handle, or at the flag. Nothing lit leaves the view as it is.
 func (b *board) fitLit() {
 	lit := b.painter.Lit
-	at, ok := b.grips.place(b.view, lit.Quantity)
-	if !ok && !b.view.Blank() {
-		s := b.Size()
-		at, ok = screen.Place(b.drawing, b.view, lit, float64(s.Width), float64(s.Height))
-	}
+	at, ok := b.litPlace()
 	near := geometry.Point{}
 	if ok {
 		near = b.view.ToDrawing(at)

@@ -15,9 +15,9 @@ import (
 	"tipline/geometry"
 )
 
-// What a live frame costs on the sample job at 1280 by 720: from the key or the
-// pointer's move until the window knows what to show, and the drawing and the
-// pictures of the parts that are seen painted.
+// What a live frame costs on the sample job at 1280 by 720, and with a great wheel of 360
+// teeth: from the key or the pointer's move until the window knows what to show, and the
+// drawing and the pictures of the parts that are seen painted.
 func BenchmarkLiveFrame(b *testing.B) {
 	for _, row := range []struct {
 		name, part string
@@ -32,6 +32,11 @@ func BenchmarkLiveFrame(b *testing.B) {
 			return func(i int) { w.turner.slider.SetValue(float64(i%turns) / turns) }
 		}},
 		{"centres typed", "great-centre", desk.Depthing, typing("centres", "48 mm", "48.1 mm")},
+		{"360 teeth: rim typed", "great", desk.Crossing, wheelOf360(typing("crossing.rim", "4 mm", "4.1 mm"))},
+		{"360 teeth: module typed", "great", desk.Blank, wheelOf360(typing("teeth.module", "0.4 mm", "0.41 mm"))},
+		{"360 teeth: rim dragged", "great", desk.Crossing, wheelOf360(dragging("crossing.rim"))},
+		{"360 teeth: ruled", "great", desk.Crossing, wheelOf360(ruling)},
+		{"360 teeth: panned", "great", desk.Crossing, wheelOf360(panning)},
 	} {
 		b.Run(row.name, func(b *testing.B) {
 			app := test.NewApp()
@@ -78,5 +83,32 @@ func dragging(field geometry.Quantity) func(*Window) func(int) {
 			to := at.AddXY(0, float32(i%10))
 			w.board.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: to}})
 		}
+	}
+}
+
+// wheelOf360 gives the present wheel 360 teeth of a module of 0.4 mm first.
+func wheelOf360(act func(*Window) func(int)) func(*Window) func(int) {
+	return func(w *Window) func(int) {
+		part := w.desk.Part()
+		w.desk.Type(part, "teeth.count", "360")
+		w.desk.Type(part, "teeth.module", "0.4 mm")
+		return act(w)
+	}
+}
+
+// ruling moves the pointer along the teeth with the rule taken up and laid on.
+func ruling(w *Window) func(int) {
+	w.measure()
+	middle := w.board.middle()
+	press(w.board, middle)
+	return func(i int) {
+		at := middle.AddXY(float32(i%7)-3, -middle.Y*0.7+float32(i%5))
+		w.board.MouseMoved(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: at}})
+	}
+}
+
+func panning(w *Window) func(int) {
+	return func(i int) {
+		w.board.Dragged(&fyne.DragEvent{Dragged: fyne.NewDelta(float32(i%2*2-1), 0)})
 	}
 }

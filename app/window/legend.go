@@ -20,6 +20,7 @@ type legend struct {
 	border  *canvas.Rectangle
 	length  *canvas.Text
 	zoom    *canvas.Text
+	ground  *canvas.Rectangle // that the zoom stands on where the drawing runs under it
 	message *flow
 	bar     screen.Bar
 	tag     *tag
@@ -29,15 +30,19 @@ type legend struct {
 // legendHeight is the strip at the foot of the board that the legend stands in.
 const legendHeight = 34
 
+// slip is the colour under what stands on the drawing: nearly paper.
+var slip = color.NRGBA{255, 255, 255, 225}
+
 // longest is how long the scale bar may be.
 const longest = 170
 
 func newLegend(d *desk.Desk) *legend {
 	l := &legend{desk: d, border: canvas.NewRectangle(color.Transparent), length: written("", smallSize, ink, false),
-		zoom: written("", smallSize, faint, false), message: newFlow(textSize, faint), tag: newTag(d), prompt: newPrompt()}
+		zoom: written("", smallSize, faint, false), message: newFlow(textSize, faint), tag: newTag(d), prompt: newPrompt(), ground: canvas.NewRectangle(slip)}
+	l.ground.CornerRadius = 4
 	l.border.CornerRadius, l.border.StrokeWidth, l.border.StrokeColor = 7, 1, edge
 	l.zoom.Alignment = fyne.TextAlignTrailing
-	l.Container = &fyne.Container{Layout: legendLayout{l}, Objects: []fyne.CanvasObject{l.border, l.length, l.zoom, l.message.Container, l.tag.Container, l.prompt.Container}}
+	l.Container = &fyne.Container{Layout: legendLayout{l}, Objects: []fyne.CanvasObject{l.border, l.ground, l.length, l.zoom, l.message.Container, l.tag.Container, l.prompt.Container}}
 	return l
 }
 
@@ -57,6 +62,8 @@ func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 	case l.desk.Prompt() != "":
 	case d == nil:
 		message = l.desk.Missing()
+	case !v.Blank() && !l.desk.ToScale():
+		zoom = l.desk.Words().Say("board.no-scale")
 	case !v.Blank():
 		perUnit, unit := l.desk.Unit()
 		l.bar = screen.BarOf(d, v, perUnit, longest)
@@ -70,6 +77,7 @@ func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 	l.prompt.show(l.desk.Prompt())
 	say(l.length, length)
 	say(l.zoom, zoom)
+	l.ground.Hidden = zoom == ""
 	l.Layout.Layout(nil, l.Size())
 }
 
@@ -77,7 +85,7 @@ func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 func (l *legend) rule(p *screen.Painter, dst *image.RGBA, density float64) {
 	bar := l.bar
 	bar.Pixels *= density
-	p.Rule(dst, bar, screen.Pixel{X: 22 * density, Y: float64(dst.Rect.Dy()) - 19*density})
+	p.Rule(dst, bar, screen.Pixel{X: 22 * density, Y: float64(dst.Rect.Dy()) - 19*density}, float64(l.length.MinSize().Width+14)*density)
 }
 
 type legendLayout struct{ *legend }
@@ -89,6 +97,8 @@ func (l legendLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	put(l.length, 22+float32(l.bar.Pixels)+8, s.Height-29, 90, 18)
 	put(l.tag.Container, 0, 0, s.Width, s.Height)
 	put(l.zoom, s.Width/2, s.Height-29, s.Width/2-20, 18)
+	wide := l.zoom.MinSize().Width
+	put(l.ground, s.Width-26-wide, s.Height-30, wide+12, 20)
 	put(l.prompt.Container, 0, s.Height-legendHeight, s.Width, legendHeight-6)
 	width := min(s.Width-60, 460)
 	put(l.message.Container, (s.Width-width)/2, s.Height/2-30, width, 60)

@@ -5,6 +5,7 @@ import (
 	"fyne.io/fyne/v2/canvas"
 
 	"tipline/app/window/desk"
+	"tipline/render/screen"
 )
 
 // reading is the slip in the drawing's corner with what is read off the rule.
@@ -29,25 +30,34 @@ func newReading() *reading {
 	return r
 }
 
-// show writes what is read off.
-func (r *reading) show(list []desk.Reading, note string) {
+// show writes what is read off in the upper left corner, or, where the pointer is there,
+// in the lower right one.
+func (r *reading) show(list []desk.Reading, note string, pointer screen.Pixel, s fyne.Size) {
+	r.write(list, note, slipX, slipY)
+	high := r.ground.Size().Height
+	if float32(pointer.X) < slipX+slipWide+slipY && float32(pointer.Y) < 2*slipY+high && s.Width > 2*slipWide {
+		r.write(list, note, s.Width-slipX-slipWide, s.Height-legendHeight-high)
+	}
+}
+
+func (r *reading) write(list []desk.Reading, note string, left, top float32) {
 	r.Objects = []fyne.CanvasObject{r.ground}
-	y := float32(slipY + 8)
+	y := top + 8
 	for _, of := range list {
-		r.cell(of.Label, slipX+10, y, slipLabel, false)
-		r.cell(of.Value, slipX+10+slipLabel, y, slipValue, true)
-		r.cell(of.Other, slipX+10+slipLabel+slipValue, y, slipValue, false)
+		r.cell(of.Label, left+10, y, slipLabel, false)
+		r.cell(of.Value, left+10+slipLabel, y, slipValue, true)
+		r.cell(of.Other, left+10+slipLabel+slipValue, y, slipValue, false)
 		y += slipRow
 	}
 	if note != "" {
 		r.note.set(note, faint)
 		r.note.lay(slipWide - 20)
 		high := r.note.tall(slipWide - 20)
-		put(r.note.Container, slipX+10, y, slipWide-20, high)
+		put(r.note.Container, left+10, y, slipWide-20, high)
 		r.Objects = append(r.Objects, r.note.Container)
 		y += high
 	}
-	put(r.ground, slipX, slipY, slipWide, y+8-slipY)
+	put(r.ground, left, top, slipWide, y+8-top)
 }
 
 func (r *reading) cell(text string, x, y, width float32, bold bool) {

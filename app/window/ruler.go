@@ -2,6 +2,7 @@ package window
 
 import (
 	"image/color"
+	"math"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
@@ -98,7 +99,11 @@ func (r *ruler) lay(v screen.View) {
 	}
 	r.mark(v)
 	list, note := r.desk.Readings(r.pointer)
-	r.reading.show(list, note)
+	pointer := screen.Pixel{X: -1, Y: math.Inf(1)}
+	if r.pointer != nil {
+		pointer = v.ToPixel(r.pointer.At)
+	}
+	r.reading.show(list, note, pointer, r.Size())
 	r.Objects = append(r.Objects, r.reading.Container)
 	r.Refresh()
 }

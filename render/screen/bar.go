@@ -23,6 +23,10 @@ func scaleOf(d *render.Drawing) float64 {
 	return d.Scale
 }
 
+func corners(b box) []Pixel {
+	return []Pixel{{b.x0, b.y0}, {b.x1, b.y0}, {b.x1, b.y1}, {b.x0, b.y1}}
+}
+
 // Bar is a bar that shows how long a length of the work is seen.
 type Bar struct {
 	Length float64 // of the work, in the unit it was asked for in
@@ -51,13 +55,17 @@ func BarOf(d *render.Drawing, v View, perUnit, most float64) Bar {
 	return bar
 }
 
-// Rule draws a bar from a pixel to the right.
-func (p *Painter) Rule(dst *image.RGBA, b Bar, at Pixel) {
+// Rule draws a bar from a pixel to the right, on a slip that reaches so many pixels past
+// it for the bar's length.
+func (p *Painter) Rule(dst *image.RGBA, b Bar, at Pixel, past float64) {
 	if b.Parts == 0 {
 		return
 	}
 	width, seen := 1.2*p.density(), boxOfPicture(dst)
 	cover := &p.hand(0).coverage
+	cover.begin(dst.Rect.Size())
+	cover.polygon(corners(box{at.X, at.Y - 9*p.density(), at.X + b.Pixels + past, at.Y}.grow(6 * p.density())))
+	cover.paint(dst, plain(p.Theme.Paper))
 	cover.begin(dst.Rect.Size())
 	line := func(x0, y0, x1, y1 float64) {
 		cover.stroke([]Pixel{{at.X + x0, at.Y + y0}, {at.X + x1, at.Y + y1}}, false, width, seen)

@@ -52,7 +52,7 @@ func (p *hand) ground(dst *image.RGBA, v View) {
 	}
 	fill(dst.Pix, opaque(p.Theme.Table))
 	low, high := v.ToPixel(p.Sheet.Min), v.ToPixel(p.Sheet.Max)
-	rim := []Pixel{low, {high.X, low.Y}, high, {low.X, high.Y}}
+	rim := corners(box{low.X, high.Y, high.X, low.Y})
 	p.coverage.begin(dst.Rect.Size())
 	p.coverage.polygon(rim)
 	p.coverage.paint(dst, plain(p.Theme.Paper))

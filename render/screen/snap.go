@@ -37,7 +37,8 @@ type Snaps struct {
 }
 
 // SnapsOf returns the places of a drawing: those of its lines, without letters,
-// dimensions and arrowheads.
+// dimensions and arrowheads. Centre lines and fine marks end anywhere, so they have no
+// ends and middles, but may be stood on and crossed.
 func SnapsOf(d *render.Drawing) Snaps {
 	var s Snaps
 	for i := range d.Items {
@@ -45,14 +46,15 @@ func SnapsOf(d *render.Drawing) Snaps {
 		if it.Pen == render.NoPen || it.Layer == render.LayerDimensions || it.Layer == render.LayerText {
 			continue
 		}
+		ends := it.Pen != render.Centre && it.Pen != render.Hair
 		for _, o := range it.Outlines {
-			s.run(o.Len(), o.Segment, true)
+			s.run(o.Len(), o.Segment, true, ends)
 			if it.Layer == render.LayerTeeth {
 				s.tips(o)
 			}
 		}
 		for _, c := range it.Chains {
-			s.run(c.Len(), c.Segment, false)
+			s.run(c.Len(), c.Segment, false, ends)
 		}
 	}
 	s.about = geometry.NewSegments(s.lines)
@@ -62,14 +64,18 @@ func SnapsOf(d *render.Drawing) Snaps {
 // run adds the segments of one outline or chain, and their places. Where one arc runs
 // on along the circle of another there is no end, and of a whole circle in two halves
 // no middle.
-func (s *Snaps) run(n int, segment func(int) geometry.Segment, closed bool) {
+func (s *Snaps) run(n int, segment func(int) geometry.Segment, closed, ends bool) {
+	circle := closed && n == 2 && sameCircle(segment(0), segment(1))
 	for i := range n {
 		seg := segment(i)
 		s.lines = append(s.lines, seg)
 		arc, round := seg.Arc()
-		on := false
-		if i > 0 || closed {
-			on = sameCircle(segment((i+n-1)%n), seg)
+		on := (i > 0 || closed) && sameCircle(segment((i+n-1)%n), seg)
+		if round && (!on || circle && i == 0) {
+			s.add(Centre, arc.Centre, 0)
+		}
+		if circle || !ends {
+			continue
 		}
 		if !on {
 			s.add(End, seg.From, 0)
@@ -77,16 +83,7 @@ func (s *Snaps) run(n int, segment func(int) geometry.Segment, closed bool) {
 		if !closed && i+1 == n {
 			s.add(End, seg.To, 0)
 		}
-		if !on || !closed || n > 2 {
-			s.add(Middle, seg.At(0.5), arc.Radius)
-		}
-		if round && !on {
-			s.add(Centre, arc.Centre, 0)
-		}
-	}
-	if first := segment(0); closed && n == 2 && sameCircle(first, segment(1)) {
-		arc, _ := first.Arc()
-		s.add(Centre, arc.Centre, 0)
+		s.add(Middle, seg.At(0.5), arc.Radius)
 	}
 }
 

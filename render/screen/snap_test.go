@@ -58,6 +58,21 @@ func TestSnapsOfEveryKind(t *testing.T) {
 	require.False(t, ok)
 }
 
+// A centre line may be crossed and stood on, but where it ends means nothing.
+func TestACentreLineHasNoEnds(t *testing.T) {
+	line := geometry.ChainOf(geometry.Line{From: geometry.Point{X: -10}, To: geometry.Point{X: 10}}.Segment())
+	across := geometry.ChainOf(geometry.Line{From: geometry.Point{X: 4, Y: -8}, To: geometry.Point{X: 4, Y: 6}}.Segment())
+	d := drawnOf(t, render.LayerCentreLines, nil, line)
+	d.Items[0].Pen = render.Centre
+	d.Items = append(d.Items, drawnOf(t, render.LayerWindows, nil, across).Items...)
+	s, v := SnapsOf(d), View{Scale: 10}
+	for x, kind := range map[float64]Kind{-10: OnLine, 0: OnLine, 4: Crossing} {
+		got, ok := s.Near(v, v.ToPixel(geometry.Point{X: x}), 5)
+		require.True(t, ok)
+		require.Equal(t, kind, got.Kind, "at %v", x)
+	}
+}
+
 // Dimensions, letters and arrowheads are no places of the work.
 func TestNothingSnapsToADimension(t *testing.T) {
 	d := &render.Drawing{Scale: 1, Items: render.Linear(geometry.Point{}, geometry.Point{X: 30}, 5, "30 mm")}

@@ -45,8 +45,11 @@ func drawAddition(b *Board, a crossing.Addition, of func(string) geometry.Quanti
 	}
 }
 
+// besideNote is how far before a note its handle stands, so that the note can be read.
+const besideNote = 1.8
+
 // additionHandles returns the handles of the maker's own: the place of each and the
-// diameter of what is round, and where a line ends.
+// diameter of what is round, and where a line ends. A note's stands before it.
 func additionHandles(additions []crossing.Addition) []Handle {
 	var handles []Handle
 	for i, a := range additions {
@@ -54,7 +57,12 @@ func additionHandles(additions []crossing.Addition) []Handle {
 			return geometry.Quantity(fmt.Sprintf("additions[%d].%s", i, field))
 		}
 		at := geometry.Polar(a.Radius, geometry.Clock(a.Angle))
-		handles = append(handles, placeHandle(of("radius"), of("angle"), at))
+		place := placeHandle(of("radius"), of("angle"), at)
+		if a.Kind == crossing.NoteKind {
+			wide := render.Text{Height: noteHeight, String: a.Text}.Width()
+			place = place.aside(geometry.Point{X: -wide/2 - besideNote})
+		}
+		handles = append(handles, place)
 		switch {
 		case a.Kind == crossing.LineKind:
 			handles = append(handles, placeHandle(of("to_radius"), of("to_angle"), geometry.Polar(a.ToRadius, geometry.Clock(a.ToAngle))))

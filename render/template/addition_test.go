@@ -76,6 +76,10 @@ func TestAdditionsAreDragged(t *testing.T) {
 		require.InDelta(t, a.radius, settings[0].Value, 1e-9)
 		require.InDelta(t, a.degrees, geometry.Angle(settings[1].Value).Degrees(), 1e-9)
 	}
+	note := w.Additions[3]
+	at := geometry.Polar(note.Radius, geometry.Clock(note.Angle))
+	require.InDelta(t, at.Y, handles[6].At.Y, 1e-9)
+	require.Less(t, handles[6].At.X, at.X-render.Text{Height: noteHeight, String: note.Text}.Width()/2, "a note's stands before it")
 	v, err := handles[1].Value(handles[1].At.Add(geometry.Point{X: 0.1}))
 	require.NoError(t, err)
 	require.InDelta(t, 1.4, v, 1e-9)

@@ -39,6 +39,11 @@ func (h Handle) Value(p geometry.Point) (float64, error) {
 	return settings[0].Value, nil
 }
 
+// aside returns the handle standing aside of what it sets, by that much.
+func (h Handle) aside(by geometry.Point) Handle {
+	return Handle{h.Quantity, h.At.Add(by), func(p geometry.Point) ([]Setting, error) { return h.Set(p.Sub(by)) }}
+}
+
 // The range that a dragged length is held to.
 const (
 	leastLength    = geometry.LeastLength

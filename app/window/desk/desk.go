@@ -215,6 +215,9 @@ func (d *Desk) Light(field geometry.Quantity) {
 	}
 }
 
+// LitField returns the field that is lit, empty for none.
+func (d *Desk) LitField() geometry.Quantity { return d.lit }
+
 // Lit returns which lines are lit.
 func (d *Desk) Lit() screen.Lit {
 	if other, ok := shownBy[d.lit]; ok {

@@ -54,6 +54,12 @@ func (d *Desk) ruleScale() (scale float64, note string) {
 	return drawing.Scale, ""
 }
 
+// ToScale reports whether lengths can be read off the present drawing.
+func (d *Desk) ToScale() bool {
+	scale, _ := d.ruleScale()
+	return scale > 0
+}
+
 func (d *Desk) long(key string, mm float64) Reading {
 	u := d.Style().Units
 	return Reading{d.words.Say("rule." + key), u.Fine(mm), u.Other().Fine(mm)}
