@@ -45,7 +45,7 @@ func sentences(r *solve.Result, p solve.Part, severity solve.Severity, s templat
 	var list []string
 	for _, f := range r.On(p.ID()) {
 		if f.Severity == severity {
-			list = append(list, p.Name()+": "+f.Sentence(s.Words, s.Units))
+			list = append(list, s.Words.Say("finding.at", "place", p.Name(), "sentence", f.Sentence(s.Words, s.Units)))
 		}
 	}
 	return list

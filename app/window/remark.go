@@ -21,11 +21,7 @@ type remark struct {
 
 func newRemark(m desk.Remark, tapped func()) *remark {
 	r := &remark{remark: m, text: newFlow(readSize, ink), tapped: tapped}
-	sentence := m.Sentence
-	if m.Where != "" {
-		sentence = m.Where + ": " + sentence
-	}
-	r.text.set(sentence, ink)
+	r.text.set(m.Said, ink)
 	r.ExtendBaseWidget(r)
 	return r
 }

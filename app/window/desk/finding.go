@@ -13,6 +13,7 @@ type Remark struct {
 	Severity solve.Severity
 	Where    string // which step, or which part, it is about
 	Sentence string
+	Said     string // the sentence behind the place it is about
 	Part     string
 	Field    geometry.Quantity
 }
@@ -72,6 +73,10 @@ func (d *Desk) remark(f solve.Finding) Remark {
 	}
 	if f.Part != "" && (d.at() == Paper || d.isArbor(f.Part)) {
 		r.Where = d.Name(f.Part)
+	}
+	r.Said = r.Sentence
+	if r.Where != "" {
+		r.Said = d.words.Say("finding.at", "place", r.Where, "sentence", r.Sentence)
 	}
 	return r
 }

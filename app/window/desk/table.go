@@ -84,9 +84,9 @@ const depthRows = 9
 func (d *Desk) depthTable(c cutter.Cut) Table {
 	say, u := d.words.Say, d.Style().Units
 	inch := u.Unit == measure.Inch
-	decimals, mm, division := 3, 1.0, "0.01 mm"
+	decimals, mm, division := 3, 1.0, u.Number(0.01, 2)+" mm"
 	if inch {
-		decimals, mm, division = 4, measure.MMPerInch, "0.001 in"
+		decimals, mm, division = 4, measure.MMPerInch, u.Number(0.001, 3)+" in"
 	}
 	t := Table{
 		Title: say("depth.title"), Chosen: depthRows - 1,
