@@ -25,7 +25,7 @@ type Change struct {
 	Act     Act
 	Part    string            // id; the one before of a part deleted or renamed, "" for the job itself
 	Field   geometry.Quantity // that was set
-	Was, Is string            // texts of the field, ids of a part renamed
+	Was, Is string            // texts of the field, ids of a part renamed; Is the other that a part moved changed places with
 }
 
 // Changes lists in what a job differs from the one it was made from, what was done on
@@ -120,10 +120,20 @@ func (l *listChange) moved() []Change {
 			return slices.DeleteFunc(slices.Clone(list), func(other string) bool { return other == id })
 		}
 		if slices.Equal(without(a), without(b)) {
-			return []Change{{Act: Moved, Part: id}}
+			return []Change{{Act: Moved, Part: id, Is: swapped(a, b, id)}}
 		}
 	}
 	return nil
+}
+
+// swapped returns which part one has changed places with, empty where it went further:
+// of two neighbours either may be the one that was moved.
+func swapped(was, is []string, id string) string {
+	from, to := slices.Index(was, id), slices.Index(is, id)
+	if from-to != 1 && to-from != 1 {
+		return ""
+	}
+	return was[to]
 }
 
 // set finds the fields that hold another text.

@@ -30,7 +30,7 @@ func TestChanges(t *testing.T) {
 		}},
 		{"added", func(j *Job) (*Job, error) { next, _, err := j.Add("pinion", "Q"); return next, err }, []Change{{Act: Added, Part: "q"}}},
 		{"duplicated", func(j *Job) (*Job, error) { next, _, err := j.Duplicate("a"); return next, err }, []Change{{Act: Added, Part: "a-2"}}},
-		{"moved", func(j *Job) (*Job, error) { return j.Move("b", -1) }, []Change{{Act: Moved, Part: "a"}}},
+		{"moved", func(j *Job) (*Job, error) { return j.Move("b", -1) }, []Change{{Act: Moved, Part: "a", Is: "b"}}},
 		{"deleted, with its pair", func(j *Job) (*Job, error) { return j.Delete("p") }, []Change{
 			{Act: Deleted, Part: "p"}, {Act: Deleted, Part: "pair"}, {Changed, "arbor", "parts", "a, p", "a"},
 		}},

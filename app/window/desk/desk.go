@@ -60,6 +60,10 @@ type Desk struct {
 	veiled  veiled
 	photos  photos
 	unsaved unsaved
+	staged  staged
+	moved   map[*job.Job]string // by what it led to, the part a step moved
+	prints  prints
+	sought  string          // in the rail
 	unseen  []solve.Finding // photographs of the result's job that cannot be shown
 }
 
@@ -88,7 +92,9 @@ func (d *Desk) lay(h *job.History, file string) {
 	d.last = map[place]drawn{}
 	d.packet = packetDesk{}
 	d.draft, d.refused, d.picking, d.photos = nil, refused{}, nil, photos{}
-	d.rule, d.veiled.from = rule{}, nil
+	d.rule, d.veiled.from, d.staged = rule{}, nil, nil
+	d.moved = map[*job.Job]string{}
+	d.sought, d.prints = "", d.recent.readPrints(file)
 	d.work()
 }
 
@@ -167,7 +173,7 @@ func (d *Desk) Choose(part string) {
 
 // Turn looks at the part by places further down, no further than the ends.
 func (d *Desk) Turn(by int) {
-	order := d.order()
+	order := d.Found()
 	if i := slices.Index(order, d.part); i >= 0 {
 		d.Choose(order[min(max(i+by, 0), len(order)-1)])
 	}

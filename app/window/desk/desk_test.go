@@ -129,7 +129,7 @@ func TestEveryStepOfEveryPartIsDrawn(t *testing.T) {
 // Every field that a step shows exists, has a label, and is found again by its
 // step.
 func TestFieldsHaveLabelsAndSteps(t *testing.T) {
-	for _, kind := range Kinds() {
+	for _, kind := range kinds() {
 		d := New(words.English(), Recent{})
 		require.NoError(t, d.Add(kind))
 		for _, s := range d.Steps() {
@@ -204,7 +204,7 @@ func TestPartsAreAddedTurnedToAndTakenAway(t *testing.T) {
 	d := New(words.English(), Recent{})
 	require.Empty(t, d.Part())
 	require.Empty(t, d.Missing())
-	for _, kind := range Kinds() {
+	for _, kind := range kinds() {
 		require.NoError(t, d.Add(kind))
 		require.Equal(t, d.Steps()[0], d.Step(), kind)
 		for _, s := range d.Steps()[:len(d.Steps())-1] {
@@ -312,9 +312,9 @@ func TestWhatCannotBeReadOrWrittenLeavesTheDeskAlone(t *testing.T) {
 	require.Zero(t, *changes)
 }
 
-// Undoing and redoing leave what is looked at, while it is there; else its neighbour is
-// looked at.
-func TestUndoKeepsThePartThatIsLookedAt(t *testing.T) {
+// Undoing and redoing look at the part that they change; where that is no more, at its
+// neighbour.
+func TestUndoShowsThePartThatItChanges(t *testing.T) {
 	d, _ := opened(t)
 	wheels := idsOf(d.result.Wheels)
 	require.NoError(t, d.Add("cycloidal"))
@@ -322,15 +322,15 @@ func TestUndoKeepsThePartThatIsLookedAt(t *testing.T) {
 	d.Undo()
 	require.Equal(t, wheels[len(wheels)-1], d.Part(), "the neighbour of what is gone")
 	d.Redo()
-	require.Equal(t, wheels[len(wheels)-1], d.Part())
-	d.Choose(added)
+	require.Equal(t, added, d.Part(), "redoing shows what it does")
 	require.NoError(t, d.Delete())
 	require.Equal(t, wheels[len(wheels)-1], d.Part())
 	d.Choose(wheels[1])
 	d.Undo()
-	require.Equal(t, wheels[1], d.Part())
+	require.Equal(t, added, d.Part(), "undoing shows what it brings back")
+	d.Choose(wheels[1])
 	d.Redo()
-	require.Equal(t, wheels[1], d.Part())
+	require.Equal(t, wheels[1], d.Part(), "what goes is not looked at")
 }
 
 // Driver and follower light their own teeth and circle, not the speed's plot.

@@ -2,8 +2,6 @@ package desk
 
 import (
 	"errors"
-	"slices"
-	"strings"
 
 	"tipline/app/job"
 	"tipline/app/solve"
@@ -95,22 +93,16 @@ func (d *Desk) sentence(err error) string {
 	return err.Error()
 }
 
-// Undo goes back a step.
+// Undo goes back a step, to where it was taken.
 func (d *Desk) Undo() {
-	if d.CanUndo() {
-		d.draft, d.refused = nil, refused{}
-		d.history.Undo()
-		d.work()
-	}
+	_, now := d.history.Steps()
+	d.GoTo(now - 1)
 }
 
 // Redo goes forward again.
 func (d *Desk) Redo() {
-	if d.CanRedo() {
-		d.draft, d.refused = nil, refused{}
-		d.history.Redo()
-		d.work()
-	}
+	_, now := d.history.Steps()
+	d.GoTo(now + 1)
 }
 
 // CanUndo reports whether there is a step to go back.
@@ -118,17 +110,6 @@ func (d *Desk) CanUndo() bool { return d.history.CanUndo() }
 
 // CanRedo reports whether there is an undone step.
 func (d *Desk) CanRedo() bool { return d.history.CanRedo() }
-
-// Kinds lists the kinds of part that can be added to the rail.
-func Kinds() []string {
-	return slices.DeleteFunc(job.Kinds(), func(kind string) bool { return kind == "arbor" })
-}
-
-// Add adds a part of a kind and looks at its first step.
-func (d *Desk) Add(kind string) error {
-	j, id, err := d.Job().Add(kind, d.words.Say("part.new."+strings.ReplaceAll(kind, " ", "-")))
-	return d.became(j, id, err)
-}
 
 // Duplicate adds a copy of the present part after it.
 func (d *Desk) Duplicate() error {
@@ -166,6 +147,7 @@ func (d *Desk) Move(by int) error {
 	if err != nil {
 		return err
 	}
+	d.moved[j] = d.part
 	d.do(j)
 	return nil
 }

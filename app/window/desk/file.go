@@ -101,6 +101,7 @@ func (d *Desk) SaveAs(name string) error {
 		d.held, _ = d.recent.hold(name)
 	}
 	d.file, d.imprint, d.strayed = name, imprintOf(j), false
+	d.recent.writePrints(name, d.prints.of)
 	d.history.MarkSaved()
 	d.keepCopy()
 	d.solve()

@@ -162,6 +162,8 @@ func (d *Desk) Print(name string) (pages int, err error) {
 		return 0, err
 	}
 	doc.Pages = slices.Clone(doc.Pages)
-	err = keep.Write(name, func(w io.Writer) error { return pdf.Write(w, doc) })
+	if err = keep.Write(name, func(w io.Writer) error { return pdf.Write(w, doc) }); err == nil {
+		d.Printed()
+	}
 	return len(doc.Pages), err
 }

@@ -43,8 +43,12 @@ func (d *Desk) kindOf(id string) kind {
 	return noPart
 }
 
-// Entry is a part as the rail names it.
-type Entry struct{ ID, Name string }
+// Entry is a part as the rail shows it.
+type Entry struct {
+	ID, Name string
+	Note     string // the maker's own
+	Reprint  bool   // it has changed since it was last printed
+}
 
 // Group is the parts of one kind, as the rail lists them.
 type Group struct {
@@ -52,17 +56,22 @@ type Group struct {
 	Parts []Entry
 }
 
-// Groups lists every part of the job by kinds, in the order of the job; a kind
-// without parts is left out.
+// Groups lists the parts of the job, those that are searched for, by kinds, in the order
+// of the job; a kind without parts is left out.
 func (d *Desk) Groups() []Group {
+	return d.groups(d.found)
+}
+
+func (d *Desk) groups(listed func(id string) bool) []Group {
 	var gs []Group
 	group := func(key string, ids []string) {
-		if len(ids) == 0 {
+		if ids = slices.DeleteFunc(ids, func(id string) bool { return !listed(id) }); len(ids) == 0 {
 			return
 		}
 		g := Group{Title: d.words.Say("rail." + key)}
 		for _, id := range ids {
-			g.Parts = append(g.Parts, Entry{id, d.Name(id)})
+			note, _ := d.Job().Text(id, "note")
+			g.Parts = append(g.Parts, Entry{id, d.Name(id), note, d.Reprint(id)})
 		}
 		gs = append(gs, g)
 	}
@@ -88,25 +97,13 @@ func (d *Desk) order() []string {
 	return slices.Concat(idsOf(r.Wheels), idsOf(r.Pinions), idsOf(r.Stacks), idsOf(r.Pairs), idsOf(r.Trains))
 }
 
-// Name returns what a part is called: a train by its ends, an arbor by its id.
-func (d *Desk) Name(id string) string {
-	switch p := d.of(id).(type) {
-	case nil:
-		return id
-	case *solve.Train:
-		if p.Part.From == "" || p.Part.To == "" {
-			return id
-		}
-		return d.Name(p.Part.From) + " – " + d.Name(p.Part.To)
-	default:
-		return p.Name()
-	}
-}
+// Name returns what a part is called.
+func (d *Desk) Name(id string) string { return d.Job().Called(id) }
 
 // neighbour returns which of the parts that are still there to look at when the present
 // one is taken away: of its kind if there is one, empty for none.
 func (d *Desk) neighbour(there func(id string) bool) string {
-	for _, g := range d.Groups() {
+	for _, g := range d.groups(func(string) bool { return true }) {
 		var ids []string
 		for _, e := range g.Parts {
 			ids = append(ids, e.ID)

@@ -25,7 +25,7 @@ func (d *Desk) Speak(code string) error {
 		w = d.Language.Spoken()
 	}
 	d.leave()
-	d.words, d.last, d.told, d.packet.laid = w, map[place]drawn{}, told{}, nil
+	d.words, d.last, d.told, d.packet.laid, d.staged = w, map[place]drawn{}, told{}, nil, nil
 	d.Changed()
 	return err
 }

@@ -70,10 +70,10 @@ func (d *Desk) fieldsAt(s Step) []geometry.Quantity {
 	case k == noPart:
 		return nil
 	case s == Blank && k == pinion:
-		return []geometry.Quantity{"name", "form", "leaves", "module", "ratio", "bore", "thickness"}
+		return []geometry.Quantity{"name", "form", "leaves", "module", "ratio", "bore", "thickness", "note"}
 	case s == Blank:
 		return slices.Concat([]geometry.Quantity{"name", "teeth.form", "teeth.count"}, sizeFields(teeth),
-			[]geometry.Quantity{"bore", "thickness", "material", "hand", "blank.oversize", "blank.holding"})
+			[]geometry.Quantity{"bore", "thickness", "material", "hand", "blank.oversize", "blank.holding", "note"})
 	case s == Cutter && formOf(teeth) == "measured":
 		return nil
 	case s == Cutter:
@@ -81,7 +81,7 @@ func (d *Desk) fieldsAt(s Step) []geometry.Quantity {
 	case s == Crossing:
 		return crossingFields(d.Job().Wheel(d.part).Crossing)
 	case s == Mounting && k == stack:
-		return slices.Concat(mountFields, []geometry.Quantity{"misplacement", "id"})
+		return slices.Concat(mountFields, []geometry.Quantity{"misplacement", "id", "note"})
 	}
 	return plainFields[s]
 }
@@ -98,11 +98,11 @@ var mountFields = []geometry.Quantity{
 
 // plainFields are the fields of the steps that ask the same of every part.
 var plainFields = map[Step][]geometry.Quantity{
-	Shrouds:  {"name", "form", "leaves", "module", "trundle", "bore", "thickness"},
+	Shrouds:  {"name", "form", "leaves", "module", "trundle", "bore", "thickness", "note"},
 	Dividing: {"dividing.ratio", "dividing.circles", "dividing.direct"},
 	Mounting: mountFields,
-	Depthing: {"wheel", "pinion", "centres", "id"},
-	Train:    {"from", "to", "hour", "turns", "id"},
+	Depthing: {"wheel", "pinion", "centres", "id", "note"},
+	Train:    {"from", "to", "hour", "turns", "id", "note"},
 }
 
 // crossingFields are the fields of a crossing: of those that one style alone has
