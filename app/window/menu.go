@@ -3,6 +3,7 @@ package window
 import (
 	"path/filepath"
 	"slices"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
@@ -179,8 +180,8 @@ func (m *menu) showRecent(files []string) {
 // kinds offers the kinds of part that can be added.
 func (w *Window) kinds() *fyne.Menu {
 	m := fyne.NewMenu("")
-	for _, start := range w.desk.Starts() {
-		m.Items = append(m.Items, fyne.NewMenuItem(start.Name, func() { w.tell(w.desk.Add(start.Kind)) }))
+	for _, kind := range desk.Kinds() {
+		m.Items = append(m.Items, fyne.NewMenuItem(w.desk.Words().Say("part.kind."+strings.ReplaceAll(kind, " ", "-")), func() { w.tell(w.desk.Add(kind)) }))
 	}
 	return m
 }

@@ -129,7 +129,7 @@ func TestEveryStepOfEveryPartIsDrawn(t *testing.T) {
 // Every field that a step shows exists, has a label, and is found again by its
 // step.
 func TestFieldsHaveLabelsAndSteps(t *testing.T) {
-	for _, kind := range kinds() {
+	for _, kind := range Kinds() {
 		d := New(words.English(), Recent{})
 		require.NoError(t, d.Add(kind))
 		for _, s := range d.Steps() {
@@ -204,7 +204,7 @@ func TestPartsAreAddedTurnedToAndTakenAway(t *testing.T) {
 	d := New(words.English(), Recent{})
 	require.Empty(t, d.Part())
 	require.Empty(t, d.Missing())
-	for _, kind := range kinds() {
+	for _, kind := range Kinds() {
 		require.NoError(t, d.Add(kind))
 		require.Equal(t, d.Steps()[0], d.Step(), kind)
 		for _, s := range d.Steps()[:len(d.Steps())-1] {

@@ -10,14 +10,17 @@ import (
 // Start is a part to start from: its kind, what it is called and what it is.
 type Start struct{ Kind, Name, Line string }
 
-// Starts lists the parts that can be added to the rail.
+// Kinds lists the kinds of part that can be added to the rail.
+func Kinds() []string {
+	return slices.DeleteFunc(job.Kinds(), func(kind string) bool { return kind == "arbor" })
+}
+
+// Starts lists the parts of those kinds.
 func (d *Desk) Starts() []Start {
 	var list []Start
-	for _, kind := range job.Kinds() {
-		if kind != "arbor" {
-			key := strings.ReplaceAll(kind, " ", "-")
-			list = append(list, Start{kind, d.words.Say("part.kind." + key), d.words.Say("part.line." + key)})
-		}
+	for _, kind := range Kinds() {
+		key := strings.ReplaceAll(kind, " ", "-")
+		list = append(list, Start{kind, d.words.Say("part.kind." + key), d.words.Say("part.line." + key)})
 	}
 	return list
 }

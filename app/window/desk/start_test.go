@@ -56,11 +56,3 @@ func TestAPairMeetsTheWheelThatIsThere(t *testing.T) {
 		require.Len(t, d.Job().Wheels, 1)
 	}
 }
-
-// kinds lists the kinds of part to start from.
-func kinds() (list []string) {
-	for _, s := range New(words.English(), Recent{}).Starts() {
-		list = append(list, s.Kind)
-	}
-	return list
-}
