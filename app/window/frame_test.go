@@ -33,7 +33,7 @@ func BenchmarkLiveFrame(b *testing.B) {
 		}},
 		{"centres typed", "great-centre", desk.Depthing, typing("centres", "48 mm", "48.1 mm")},
 		{"360 teeth: rim typed", "great", desk.Crossing, wheelOf360(typing("crossing.rim", "4 mm", "4.1 mm"))},
-		{"360 teeth: module typed", "great", desk.Blank, wheelOf360(typing("teeth.module", "0.4 mm", "0.41 mm"))},
+		{"360 teeth: module typed", "great", desk.Blank, wheelOf360(typing("teeth.module", "0.233 mm", "0.234 mm"))},
 		{"360 teeth: rim dragged", "great", desk.Crossing, wheelOf360(dragging("crossing.rim"))},
 		{"360 teeth: ruled", "great", desk.Crossing, wheelOf360(ruling)},
 		{"360 teeth: panned", "great", desk.Crossing, wheelOf360(panning)},
@@ -78,7 +78,11 @@ func dragging(field geometry.Quantity) func(*Window) func(int) {
 	return func(w *Window) func(int) {
 		p, _ := w.board.grips.place(w.board.view, field)
 		at := fyne.NewPos(float32(p.X), float32(p.Y))
+		w.board.MouseMoved(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: at}})
 		w.board.MouseDown(&desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: at}, Button: desktop.MouseButtonPrimary})
+		if !w.board.grips.held() {
+			panic("no handle of " + string(field))
+		}
 		return func(i int) {
 			to := at.AddXY(0, float32(i%10))
 			w.board.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: to}})
@@ -86,12 +90,12 @@ func dragging(field geometry.Quantity) func(*Window) func(int) {
 	}
 }
 
-// wheelOf360 gives the present wheel 360 teeth of a module of 0.4 mm first.
+// wheelOf360 first gives the present wheel 360 teeth at about the size it has.
 func wheelOf360(act func(*Window) func(int)) func(*Window) func(int) {
 	return func(w *Window) func(int) {
 		part := w.desk.Part()
 		w.desk.Type(part, "teeth.count", "360")
-		w.desk.Type(part, "teeth.module", "0.4 mm")
+		w.desk.Type(part, "teeth.module", "0.233 mm")
 		return act(w)
 	}
 }

@@ -77,7 +77,7 @@ func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 	l.prompt.show(l.desk.Prompt())
 	say(l.length, length)
 	say(l.zoom, zoom)
-	l.ground.Hidden = zoom == ""
+	l.ground.Hidden = zoom == "" || l.desk.Step() == desk.Paper
 	l.Layout.Layout(nil, l.Size())
 }
 

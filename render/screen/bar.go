@@ -2,6 +2,7 @@ package screen
 
 import (
 	"image"
+	"image/color"
 	"math"
 
 	"tipline/geometry/measure"
@@ -21,6 +22,14 @@ func scaleOf(d *render.Drawing) float64 {
 		return 1
 	}
 	return d.Scale
+}
+
+// under returns the colour that the drawing lies on.
+func (p *Painter) under() color.NRGBA {
+	if p.Sheet.Width() > 0 {
+		return p.Theme.Table
+	}
+	return p.Theme.Paper
 }
 
 func corners(b box) []Pixel {
@@ -65,7 +74,7 @@ func (p *Painter) Rule(dst *image.RGBA, b Bar, at Pixel, past float64) {
 	cover := &p.hand(0).coverage
 	cover.begin(dst.Rect.Size())
 	cover.polygon(corners(box{at.X, at.Y - 9*p.density(), at.X + b.Pixels + past, at.Y}.grow(6 * p.density())))
-	cover.paint(dst, plain(p.Theme.Paper))
+	cover.paint(dst, plain(p.under()))
 	cover.begin(dst.Rect.Size())
 	line := func(x0, y0, x1, y1 float64) {
 		cover.stroke([]Pixel{{at.X + x0, at.Y + y0}, {at.X + x1, at.Y + y1}}, false, width, seen)

@@ -46,11 +46,10 @@ func (p *Painter) Paint(dst *image.RGBA, d *render.Drawing, v View) {
 
 // ground paints what the drawing lies on: paper all over, or a sheet on a table.
 func (p *hand) ground(dst *image.RGBA, v View) {
+	fill(dst.Pix, opaque(p.under()))
 	if p.Sheet.Width() <= 0 {
-		fill(dst.Pix, opaque(p.Theme.Paper))
 		return
 	}
-	fill(dst.Pix, opaque(p.Theme.Table))
 	low, high := v.ToPixel(p.Sheet.Min), v.ToPixel(p.Sheet.Max)
 	rim := corners(box{low.X, high.Y, high.X, low.Y})
 	p.coverage.begin(dst.Rect.Size())

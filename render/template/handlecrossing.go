@@ -2,6 +2,7 @@ package template
 
 import (
 	"math"
+	"slices"
 
 	"tipline/geometry"
 	"tipline/geometry/crossing"
@@ -10,11 +11,12 @@ import (
 // CrossingHandles returns the handles of a crossing template, at full scale, on
 // the window before arm 0: rim and hub in its middle, the arm's widths, sweep and
 // waist on arm 0, the fillets at the arm before it, saw line, start hole and bore.
-// What has no place, such as a bore of 0, has no handle.
+// What has no place, such as a bore of 0, has no handle. The crossing's own come before
+// the maker's additions.
 func CrossingHandles(w Wheel) []Handle {
-	handles := append(boreHandle(w), additionHandles(w.Additions)...)
+	handles, additions := boreHandle(w), additionHandles(w.Additions)
 	if w.Crossing == nil || len(w.Crossing.Windows) == 0 {
-		return handles
+		return append(handles, additions...)
 	}
 	lay := w.Crossing
 	win := lay.Windows[len(lay.Windows)-1]
@@ -32,7 +34,7 @@ func CrossingHandles(w Wheel) []Handle {
 			handles = append(handles, h)
 		}
 	}
-	return append(handles, sawHandles(lay, win)...)
+	return slices.Concat(handles, sawHandles(lay, win), additions)
 }
 
 // outerHandle returns the handle of the radius of a window's outer edge, near its

@@ -7,6 +7,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/geometry"
+	"tipline/render"
 	"tipline/render/screen"
 )
 
@@ -118,6 +119,13 @@ func TestTheRuleIsLaidAnewOnAnotherDrawing(t *testing.T) {
 	require.True(t, d.Measuring())
 	laid(d, geometry.Point{})
 	require.Len(t, d.Ruled(), 1)
+}
+
+func TestEveryLayerHasAName(t *testing.T) {
+	d, _ := opened(t)
+	for _, l := range append(render.Layers(), render.LayerPhotograph) {
+		require.True(t, d.Words().Has("layer."+string(l)), l)
+	}
 }
 
 // A layer that is hidden at a step is not drawn, found or snapped to there, on any part,
