@@ -33,6 +33,15 @@ func (w *Window) sentence(key string, with ...any) fyne.CanvasObject {
 	return message(w.desk.Words().Say(key, with...))
 }
 
+// sentences says several things, one below the other, in the width of a question.
+func (w *Window) sentences(keys ...string) fyne.CanvasObject {
+	all := box.New(layout.NewCustomPaddedVBoxLayout(0))
+	for _, key := range keys {
+		all.Add(w.sentence(key))
+	}
+	return all
+}
+
 // message gives a text the width of a question.
 func message(says string) fyne.CanvasObject {
 	const width = 420

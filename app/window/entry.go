@@ -37,6 +37,14 @@ func (e *entry) FocusLost() {
 	e.left()
 }
 
+// SetText takes off what is marked too: the mark is of the text before.
+func (e *entry) SetText(text string) {
+	if e.SelectedText() != "" {
+		e.Entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyRight})
+	}
+	e.Entry.SetText(text)
+}
+
 func (e *entry) TypedShortcut(s fyne.Shortcut) {
 	switch s.ShortcutName() {
 	case (&fyne.ShortcutUndo{}).ShortcutName():
@@ -61,12 +69,22 @@ func (e *entry) TypedKey(k *fyne.KeyEvent) {
 	}
 }
 
+// marks marks what stands in a box that is come to, so that what is typed replaces it;
+// not when it is the window that is come back to. A click takes the mark off.
+func (w *Window) marks(e *entry) {
+	if w.entered != e {
+		w.entered = e
+		e.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
+}
+
 // wire lets a box of the present part's field light its line, be nudged, and undo.
 func (w *Window) wire(e *entry, path func() geometry.Quantity) {
 	d := w.desk
 	e.came = func() {
 		d.Light(path())
 		w.column.reveal(e)
+		w.marks(e)
 	}
 	e.nudge = func(by int) { d.Nudge(d.Part(), path(), by) }
 	e.undo, e.redo, e.escape = d.Undo, d.Redo, w.escape

@@ -141,7 +141,7 @@ func (m *menu) listSteps() {
 	m.steps, m.view.Items = d.Steps(), nil
 	for i, step := range m.steps {
 		key := fyne.KeyName(rune('1' + i))
-		m.view.Items = append(m.view.Items, keyed(fyne.NewMenuItem(d.Words().Say("step."+string(step)), m.unasked(func() { d.Go(step) })), key))
+		m.view.Items = append(m.view.Items, keyed(fyne.NewMenuItem(d.Words().Say("step."+string(step)), m.unasked(func() { m.window.goTo(step) })), key))
 	}
 	m.view.Items = append(m.view.Items, m.onView...)
 }
@@ -181,7 +181,7 @@ func (m *menu) showRecent(files []string) {
 func (w *Window) kinds() *fyne.Menu {
 	m := fyne.NewMenu("")
 	for _, kind := range desk.Kinds() {
-		m.Items = append(m.Items, fyne.NewMenuItem(w.desk.Words().Say("part.kind."+strings.ReplaceAll(kind, " ", "-")), func() { w.tell(w.desk.Add(kind)) }))
+		m.Items = append(m.Items, fyne.NewMenuItem(w.desk.Words().Say("part.kind."+strings.ReplaceAll(kind, " ", "-")), func() { w.add(kind) }))
 	}
 	return m
 }

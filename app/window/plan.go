@@ -2,9 +2,9 @@ package window
 
 import "fyne.io/fyne/v2"
 
-// plan is where things stand in the window: the steps along the top, the parts on
-// the left, the fields on the right, the drawing between them and the remarks
-// under it.
+// plan is where things stand in the window, in the order in which the keyboard goes
+// through them: the steps along the top, the parts on the left, the fields on the
+// right, the drawing between them and the remarks under it.
 type plan struct{}
 
 const (
@@ -17,7 +17,7 @@ const (
 func (plan) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1000, 600) }
 
 func (plan) Layout(o []fyne.CanvasObject, s fyne.Size) {
-	strip, title, rail, drawing, remarks, fields := o[0], o[1], o[2], o[3], o[4], o[5]
+	strip, title, rail, fields, drawing, remarks := o[0], o[1], o[2], o[3], o[4], o[5]
 	top := float32(around + stripHeight + around)
 	low := s.Height - around
 	left := float32(around + railWidth + around)

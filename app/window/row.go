@@ -48,7 +48,8 @@ func newRow(w *Window, f desk.Field) *row {
 	} else {
 		r.entry = newEntry()
 		r.entry.OnChanged = r.typed
-		r.entry.came, r.entry.undo, r.entry.redo, r.entry.escape = came, d.Undo, d.Redo, w.escape
+		r.entry.came = func() { came(); w.marks(r.entry) }
+		r.entry.undo, r.entry.redo, r.entry.escape = d.Undo, d.Redo, w.escape
 		r.entry.nudge = func(by int) { d.Nudge(r.field.Part, r.field.Path, by) }
 	}
 	r.Container = &fyne.Container{Layout: rowLayout{r}, Objects: []fyne.CanvasObject{r.label, r.box(), r.hint.Container, r.border}}

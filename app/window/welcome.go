@@ -14,17 +14,17 @@ import (
 type welcome struct {
 	*fyne.Container
 	window *Window
-	add    *widget.Button
+	add    *pushButton
 }
 
 func newWelcome(w *Window) *welcome {
 	say := w.desk.Words().Say
 	v := &welcome{window: w}
-	v.add = widget.NewButton(say("window.add"), nil)
+	v.add = newPushButton(say("window.add"), nil)
 	v.add.OnTapped = func() { w.offerKinds(v.add) }
 	v.add.Importance = widget.HighImportance
-	open := widget.NewButton(say("menu.open"), w.askOpen)
-	sample := widget.NewButton(say("window.sample"), func() { w.openSample(samples.First) })
+	open := newPushButton(say("menu.open"), w.askOpen)
+	sample := newPushButton(say("window.sample"), func() { w.openSample(samples.First) })
 	head := written(say("window.welcome"), headSize, ink, true)
 	head.Alignment = fyne.TextAlignCenter
 	line := written(say("window.no-parts"), textSize, faint, false)

@@ -28,6 +28,7 @@ type Window struct {
 	column   *column
 	remarks  *remarks
 	title    *heading
+	entered  *entry // the box that was come to last
 	welcome  *welcome
 	question *question          // on top, nil for none
 	asking   *dialog.FileDialog // the toolkit's own question, nil while none is open
@@ -57,7 +58,7 @@ func newWindow(all *windows, d *desk.Desk) *Window {
 	w.welcome = newWelcome(w)
 	drawing := box.NewStack(sheetOf(paper), &fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board}}, w.board.grips.Container, legend.Container, &fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board.ruler.Container}}, w.corner.Container, w.pager.Container, w.turner.Container, w.welcome.Container)
 	w.SetContent(&fyne.Container{Layout: plan{}, Objects: []fyne.CanvasObject{
-		w.strip.Container, w.title.Container, w.rail.CanvasObject, drawing, w.remarks.CanvasObject, w.column.CanvasObject,
+		w.strip.Container, w.title.Container, w.rail.CanvasObject, w.column.CanvasObject, drawing, w.remarks.CanvasObject,
 	}})
 	w.SetMainMenu(w.menu.MainMenu)
 	w.SetCloseIntercept(w.leave)
@@ -76,10 +77,11 @@ func newWindow(all *windows, d *desk.Desk) *Window {
 	return w
 }
 
-// ShowAndRun shows the window, offers what a crash left, and runs the program until its
-// last window is closed. From then on what is typed and dragged is solved and kept
-// beside the windows' thread, each edit as soon as the one before is on the disk. A
-// job that another program has open is asked about; "" for none.
+// ShowAndRun shows the window, offers what a crash left or shows a newcomer round, and
+// runs the program until its last window is closed. From then on what is typed and
+// dragged is solved and kept beside the windows' thread, each edit as soon as the one
+// before is on the disk. A job that another program has open is asked about; "" for
+// none.
 func (w *Window) ShowAndRun(elsewhere string) {
 	w.all.aside = func(run, done func()) {
 		go func() {
@@ -89,7 +91,16 @@ func (w *Window) ShowAndRun(elsewhere string) {
 	}
 	w.all.later = func(do func()) { go do() }
 	w.desk.Aside, w.desk.Later = w.all.aside, w.all.later
-	w.offerLost(w.desk.Lost())
+	switch lost := w.desk.Lost(); {
+	case elsewhere != "":
+		w.offerLost(lost)
+		w.askElsewhere(elsewhere)
+	case len(lost) > 0:
+		w.offerLost(lost)
+	default:
+		w.receive()
+	}
+	w.all.watch()
 	w.Window.ShowAndRun()
 }
 
@@ -201,6 +212,30 @@ func (w *Window) turn(e *fyne.KeyEvent) {
 // pressed goes to the field that made a line.
 func (w *Window) pressed(f screen.Found) {
 	w.follow(desk.Remark{Part: f.Part, Field: f.Quantity})
+}
+
+// goTo goes to a step and puts the keyboard into its first field.
+func (w *Window) goTo(step desk.Step) {
+	w.desk.Go(step)
+	w.enter()
+}
+
+// add adds a part of a kind and puts the keyboard into its first field.
+func (w *Window) add(kind string) {
+	if err := w.desk.Add(kind); err != nil {
+		w.tell(err)
+		return
+	}
+	w.enter()
+}
+
+// enter puts the keyboard into the first field of the step, if it has any.
+func (w *Window) enter() {
+	if fields := w.desk.Fields(); len(fields) > 0 {
+		if to := w.column.place(fields[0].Path); to != nil {
+			w.Canvas().Focus(to)
+		}
+	}
 }
 
 // follow goes to a remark's field, lights what it made and puts the keyboard into
