@@ -111,7 +111,22 @@ func partSheets(r *solve.Result, p solve.Part, o Options) ([]sheet.Sheet, error)
 		}
 		sheets = append(sheets, more...)
 	}
+	for i := range sheets {
+		sheets[i].With = shares(p)
+	}
 	return sheets, nil
+}
+
+// shares returns what a part's sheets may share paper with: one another, and those of a
+// pair or of a train with those of the others.
+func shares(p solve.Part) string {
+	switch p.(type) {
+	case *solve.Pair:
+		return string(Depthing)
+	case *solve.Train:
+		return string(Train)
+	}
+	return "of " + p.ID()
 }
 
 // copiesOf returns how many times a sheet is printed: a card once.

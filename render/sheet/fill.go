@@ -72,11 +72,24 @@ func (g *gathering) filled(members []member) (*shared, bool) {
 	ok := s.lay(g, true, func(room float64) {
 		var told []template.Figure
 		for i, m := range s.members {
-			s.members[i] = m.headed(s.block.Notes.Legend, told, room)
+			width := room
+			if s.besideAnother(i, room) {
+				width = m.leastWidth()
+			}
+			s.members[i] = m.headed(s.block.Notes.Legend, told, width)
 			told = append(told, m.sheet.Block.Notes.Figures...)
 		}
 	})
 	return s, ok
+}
+
+// besideAnother reports whether a drawing and the one before or after it are both so
+// narrow that they may stand side by side.
+func (s *shared) besideAnother(i int, room float64) bool {
+	narrow := func(i int) bool {
+		return i >= 0 && i < len(s.members) && s.members[i].leastWidth() <= (room-gap)/2
+	}
+	return narrow(i) && (narrow(i-1) || narrow(i+1))
 }
 
 // entitle makes the one title block, which names what is on the sheet.

@@ -11,21 +11,19 @@ import (
 
 // Measures of the heading above a drawing on a sheet that it shares.
 const (
-	headingBelow = 4.0  // from the heading to the drawing
+	headingBelow = 3.2  // from the heading to the drawing
 	headingLine  = 6.7  // from the title's base line to that of the line under it
 	headingNotes = 4.6  // and on to those of the figures
 	headingApart = 5.0  // between what stands on one line of it
 	headingLeast = 84.0 // width it has, however small the drawing
 )
 
-// headed returns the drawing with its heading over it, no wider than room: its title
-// and scale, its line, and the figures that are not told yet. A drawing that takes more
-// than half of the room takes all of it.
-func (m member) headed(common []template.Mark, told []template.Figure, room float64) member {
-	width := min(room, max(m.bounds.Width(), headingLeast))
-	if width > (room-gap)/2 {
-		width = room
-	}
+// leastWidth returns the width that a drawing and its heading take at least.
+func (m member) leastWidth() float64 { return max(m.bounds.Width(), headingLeast) }
+
+// headed returns the drawing with its heading over it, as wide as both may be: its title
+// and scale, its line, and the figures that are not told yet.
+func (m member) headed(common []template.Mark, told []template.Figure, width float64) member {
 	d := m.sheet.Drawing
 	m.lines, m.above, m.high = nil, true, heightTitle
 	left := m.head(width)
@@ -40,7 +38,7 @@ func (m member) headed(common []template.Mark, told []template.Figure, room floa
 	}
 	m.heading(inARow(m.own(common, told, math.MaxInt)), heightSmall, headingNotes, width)
 	m.high += headingBelow
-	m.size = geometry.Point{X: width, Y: m.high + m.bounds.Height()}
+	m.size = geometry.Point{X: max(width, m.bounds.Width()), Y: m.high + m.bounds.Height()}
 	return m
 }
 

@@ -25,7 +25,8 @@ type layout struct {
 	inner     geometry.Box // within the margins
 	right     float64      // where title block, header and legend end
 	titled    float64      // width of title and line
-	foot      []string     // lines of caution
+	foot      []string     // lines of caution, below the title block
+	aside     []string     // or beside the bars
 	block     geometry.Point
 	blockWide float64
 	rule      geometry.Point // start of the inch bar
@@ -47,10 +48,13 @@ func plan(paper Paper, d *render.Drawing, block TitleBlock, s template.Style) la
 	if l.inner.Width()-l.blockWide < BarInches {
 		l.right = l.inner.Min.X + l.blockWide
 	}
-	l.foot = template.Wrap(block.Notes.Caution, heightSmall, l.right-l.inner.Min.X, false)
-	l.block = geometry.Point{
-		X: l.right - l.blockWide,
-		Y: l.inner.Min.Y + lineOfFoot*float64(len(l.foot)) + 2,
+	l.block = geometry.Point{X: l.right - l.blockWide, Y: l.inner.Min.Y}
+	if d == nil {
+		l.aside = l.besideBars(block.Notes)
+	}
+	if l.aside == nil {
+		l.foot = template.Wrap(block.Notes.Caution, heightSmall, l.right-l.inner.Min.X, false)
+		l.block.Y += lineOfFoot*float64(len(l.foot)) + 2
 	}
 	top := l.planFurniture(block, block.height(s.Words.Say))
 	l.titled = l.right - l.inner.Min.X
@@ -60,8 +64,24 @@ func plan(paper Paper, d *render.Drawing, block TitleBlock, s template.Style) la
 	}
 	if d != nil {
 		l.free.Max.Y -= headerHeight(d, l.titled) + space
+	} else {
+		l.free.Min.Y -= space / 2
 	}
 	return l
+}
+
+// besideBars returns the lines of caution as they stand right of the bars, where there is
+// no legend; nil where they do not fit there.
+func (l layout) besideBars(n template.Notes) []string {
+	width := l.right - l.inner.Min.X - BarInches - 1.5*space
+	if len(n.Legend) > 0 || l.block.X-l.inner.Min.X >= BarInches+2*space || width < leastLegend {
+		return nil
+	}
+	lines := template.Wrap(n.Caution, heightSmall, width, false)
+	if lineOfFoot*float64(len(lines)) > ruleBelow+ruleAbove+space/2 {
+		return nil
+	}
+	return lines
 }
 
 // keyed returns the layout with room for a key plan of at most that height under the
@@ -122,10 +142,20 @@ func (l layout) furnish(b *template.Board, d *render.Drawing, block TitleBlock) 
 	l.drawCorners(b)
 	l.drawLegend(b, block.Notes.Legend)
 	block.draw(b, l.block, l.blockWide)
-	for i, line := range l.foot {
-		y := l.inner.Min.Y + lineOfFoot*float64(len(l.foot)-1-i) + 0.3
-		b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Grey},
-			render.Text{At: geometry.Point{X: l.inner.Min.X, Y: y}, Height: heightSmall, String: line})
+	l.caution(b)
+}
+
+// caution writes the lines of caution.
+func (l layout) caution(b *template.Board) {
+	at := geometry.Point{X: l.inner.Min.X, Y: l.inner.Min.Y + 0.3}
+	lines := l.foot
+	if l.aside != nil {
+		lines, at = l.aside, l.rule.Add(geometry.Point{X: BarInches + 1.5*space, Y: -ruleBelow + 0.7})
+	}
+	for i, line := range lines {
+		text := render.Text{At: at, Height: heightSmall, String: line}
+		text.At.Y += lineOfFoot * float64(len(lines)-1-i)
+		b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Grey}, text)
 	}
 }
 

@@ -83,12 +83,8 @@ func (r *Run) add(ctx context.Context, members []member, g *gathering) error {
 	for _, of := range groups {
 		if !r.options.Together || !of.sameScale() || of.count() > 1 {
 			r.plans = append(r.plans, of)
-			continue
-		}
-		for _, m := range of.members {
-			if s := g.take(m); s != nil {
-				r.plans = append(r.plans, s)
-			}
+		} else if p := g.share(of.members); p != nil {
+			r.plans = append(r.plans, p)
 		}
 	}
 	return nil

@@ -37,17 +37,27 @@ func (o *opened) page(i int, number string, s template.Style) render.Page {
 	return o.shared.page(i, number, s)
 }
 
-// take returns the sheet that a template opens; nil where it found room on one that is
-// open already.
-func (g *gathering) take(m member) *opened {
-	scale := m.sheet.Drawing.Scale
-	for _, s := range g.open[scale] {
-		if s.admits(m, g) && s.with(m, g) {
-			return nil
+// share puts templates of one scale, which have room on one sheet, on sheets that are
+// open already, and returns the sheet for the rest of them; nil where there is none.
+func (g *gathering) share(members []member) planned {
+	var rest []member
+	for _, m := range members {
+		if !slices.ContainsFunc(g.open[m.sheet.Drawing.Scale], func(s *opened) bool { return s.admits(m, g) && s.with(m, g) }) {
+			rest = append(rest, m)
 		}
 	}
-	alone, _ := g.options.plan(m.sheet, g.paper, g.style) // it has been planned before
-	s := &opened{shared{members: []member{m}}, alone}
+	if len(rest) == 0 {
+		return nil
+	}
+	s := &opened{shared: shared{members: rest[:1]}}
+	s.alone, _ = g.options.plan(rest[0].sheet, g.paper, g.style) // it has been planned before
+	for _, m := range rest[1:] {
+		if !s.with(m, g) {
+			filled, _ := g.filled(rest) // fewer than what had room
+			return filled
+		}
+	}
+	scale := rest[0].sheet.Drawing.Scale
 	open := append(g.open[scale], s)
 	g.open[scale] = open[max(0, len(open)-openSheets):]
 	return s

@@ -15,7 +15,8 @@ const (
 	angleRow      = 4.1
 	angleTen      = 1.4 // more after every tenth
 	angleBox      = 2.6
-	angleTop      = 13.5
+	angleFew      = 10 // rows that are not counted in tens are fewer
+	angleTop      = 11.5
 	cardDown      = 178.0
 	angleColumns  = 5
 	placedColumns = 4
@@ -83,8 +84,12 @@ func columnsOf(a *dividing.Answer) int {
 // there is room for so many rows, a gap before every ten, and a box to tick for each.
 func (c *card) table(rows []dividing.Row, columns, room int, places bool) {
 	down := (len(rows) + columns - 1) / columns
-	if tens := (down + 9) / 10 * 10; tens <= room {
-		down = tens
+	gap := 0.0
+	if tens := (down + 9) / 10 * 10; down >= angleFew {
+		gap = angleTen
+		if tens <= room {
+			down = tens
+		}
 	}
 	y, low := c.y, c.y
 	for i, r := range rows {
@@ -92,7 +97,7 @@ func (c *card) table(rows []dividing.Row, columns, room int, places bool) {
 		case i%down == 0:
 			y = c.y
 		case i%10 == 0:
-			y -= angleTen
+			y -= gap
 		}
 		at := geometry.Point{X: cardWidth / float64(columns) * float64(i/down), Y: y}
 		c.Rectangle(Stroke{Layer: render.LayerText, Quantity: "dividing", Pen: render.Thin}, at, at.Add(geometry.Point{X: angleBox, Y: angleBox}))
@@ -138,4 +143,4 @@ func DividingTable(w Wheel, s Style) []*render.Drawing {
 }
 
 // dividingDown is how far down the table starts on a dividing card.
-const dividingDown = 78.0
+const dividingDown = 52.0

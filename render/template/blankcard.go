@@ -18,28 +18,38 @@ func BlankCard(w Wheel, s Style) (*render.Drawing, error) {
 		return nil, fmt.Errorf("blank card of %s: %w", w.ID, ErrNothing)
 	}
 	c := newCard(w, s, s.Words.Say("cards.blank.title", "name", w.title()), s.Words.Say("cards.blank.line"))
+	c.twoColumns(sizeColumn, blankSteps(w, s))
+	c.beside(2*sizeColumn, blankBeside(w, s))
+	return c.Drawing, nil
+}
+
+// blankSteps are the sizes a blank is turned to, in their order.
+func blankSteps(w Wheel, s Style) []func(*card) {
+	var steps []func(*card)
+	size := func(q geometry.Quantity, mm float64, key string, args ...any) {
+		steps = append(steps, func(c *card) { c.size(q, c.Say("cards.blank."+key, args...), mm) })
+	}
 	tips := 2 * w.Teeth.TipRadius
 	if w.Thickness > 0 {
-		key := "cards.blank.thickness"
+		key := "thickness"
 		if w.isPinion() {
-			key = "cards.blank.leaves"
+			key = "leaves"
 		}
-		c.size("thickness", c.Say(key), w.Thickness)
+		size("thickness", w.Thickness, key)
 	}
 	if w.Bore > 0 {
-		c.size("bore", c.Say("cards.blank.bore"), w.Bore)
+		size("bore", w.Bore, "bore")
 	}
 	if w.Oversize > 0 {
-		c.size("blank.oversize", c.Say("cards.blank.turn", "oversize", s.Units.Length(w.Oversize)), tips+w.Oversize)
-		c.size("teeth", c.Say("cards.blank.finish"), tips)
+		size("blank.oversize", tips+w.Oversize, "turn", "oversize", s.Units.Length(w.Oversize))
+		size("teeth", tips, "finish")
 	} else {
-		c.size("teeth", c.Say("cards.blank.tips"), tips)
+		size("teeth", tips, "tips")
 	}
 	if n := w.Teeth.Count; n%2 == 1 {
-		c.size("teeth.count", c.Say("cards.blank.caliper"), caliper(w.Teeth.TipRadius, n))
+		size("teeth.count", caliper(w.Teeth.TipRadius, n), "caliper")
 	}
-	c.beside(blankBeside(w, s))
-	return c.Drawing, nil
+	return steps
 }
 
 // caliper returns what a caliper reads over the tips of a wheel with an odd count,
@@ -49,7 +59,7 @@ func caliper(radius float64, n int) float64 { return 2 * radius * math.Cos(math.
 // The radius, on paper, that a blank beside the card's figures reaches at most, and
 // the radius below which it is enlarged.
 const (
-	besideRadius = 34.0
+	besideRadius = 15.0
 	smallBlank   = 12.0
 )
 

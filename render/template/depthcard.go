@@ -19,28 +19,60 @@ func DepthCard(w Wheel, s Style) (*render.Drawing, error) {
 		return nil, fmt.Errorf("depth card of %s: %w", w.ID, ErrNothing)
 	}
 	c := newCard(w, s, s.Words.Say("cards.depth.title", "name", w.title()), s.Words.Say("cards.depth.line"))
-	c.targets(w.Cut)
-	c.depthTable(w.Cut)
+	groups, rows := c.depthGroups(w.Cut), depthRows(w.Cut, s.Units)
+	if tableWidth(groups)+leastPencil > cardWidth-depthAside {
+		c.wide = cardWidth
+		c.targets(w.Cut)
+		c.depthTable(groups, rows)
+		c.stopNote(w.Cut)
+		c.depthPlots(w.Cut)
+		return c.Drawing, nil
+	}
+	c.column(cardWidth-depthAside+6, depthAside-6, func(of *card) { of.asideTable(w.Cut) })
+	c.wide = cardWidth - depthAside
+	c.depthTable(groups, rows)
 	c.stopNote(w.Cut)
-	c.depthPlots(w.Cut)
 	return c.Drawing, nil
 }
 
-// targetColumn is where the second of the card's large figures stands.
-const targetColumn = 86.0
+// The room right of a depth card's table for its large figures and its plot, and the
+// least that the table keeps for a pencil. A table that has no such room takes the whole
+// width, between the figures and the plots.
+const (
+	depthAside   = 60.0
+	leastPencil  = 14.0
+	targetColumn = 86.0 // where the second of the large figures stands above a wide table
+)
 
-// targets writes the two figures of the step, large, side by side.
-func (c *card) targets(cut *cutter.Cut) {
-	half := *c
-	half.length("teeth.root_diameter", c.Say("cards.depth.infeed"), cut.Infeed)
-	right := &card{Board: NewBoard(c.Part, c.Style)}
+// asideTable writes, right of the table, the two figures of the step, large, and below
+// them the plot of the whole feed.
+func (c *card) asideTable(cut *cutter.Cut) {
+	c.target(cut)
+	c.goal(cut)
+	unit, _ := c.depthUnit()
+	c.y -= 2
+	frame := geometry.Box{Min: geometry.Point{X: 9, Y: c.y - depthPlotHigh}, Max: geometry.Point{X: c.wide - 2, Y: c.y - 5}}
+	c.depthPlot(cut, frame, 0, unit)
+}
+
+// target writes how far is fed from first touch, large.
+func (c *card) target(cut *cutter.Cut) {
+	c.length("teeth.root_diameter", c.Say("cards.depth.infeed"), cut.Infeed)
+}
+
+// goal writes the land to stop at, large, or that it is none.
+func (c *card) goal(cut *cutter.Cut) {
 	if cut.Land > 0 {
-		right.length("teeth.land", c.Say("cards.setting.land"), cut.Land)
+		c.length("teeth.land", c.Say("cards.setting.land"), cut.Land)
 	} else {
-		right.instruct("teeth.land", c.Say("cards.setting.pointed"), "")
+		c.instruct("teeth.land", c.Say("cards.setting.pointed"), "")
 	}
-	c.Drawing.Add(right.Drawing.Placed(geometry.Point{X: targetColumn}, 1, 0).Items...)
-	c.y -= stepHeight - 1
+}
+
+// targets writes the two figures of the step side by side.
+func (c *card) targets(cut *cutter.Cut) {
+	c.y = min(c.column(0, targetColumn-6, func(of *card) { of.target(cut) }),
+		c.column(targetColumn, cardWidth-targetColumn, func(of *card) { of.goal(cut) })) + 1
 }
 
 // Rows of the depth card by what is still to be fed, in millimetres or in inches,
@@ -84,7 +116,7 @@ func (c *card) stopNote(cut *cutter.Cut) {
 	if gone, ok := cut.InfeedFor(0); ok && cut.Land > 0 {
 		text += " " + c.Say("cards.depth.gone", "length", c.Style.Units.Fine(gone-cut.Infeed))
 	}
-	for _, line := range Wrap(text, 2.5, cardWidth, false) {
+	for _, line := range Wrap(text, 2.5, c.wide, false) {
 		c.text(0, c.y-4.6, 2.5, render.Black, false, "teeth.land", line)
 		c.y -= 4.4
 	}

@@ -9,12 +9,12 @@ import (
 	"tipline/render"
 )
 
-// The depth card's plots: from first touch to depth, and the last of it enlarged.
+// The depth card's plots: from first touch to depth, and below a wide table the last of
+// it enlarged too.
 const (
-	plotWidth  = 72.0
-	plotLow    = cardDown - 11 // how far down the card the plots' lower edge stands
-	mostPlot   = 52.0          // their greatest height
-	plotPoints = 80
+	plotWidth     = 72.0
+	depthPlotHigh = 36.0 // with the names of the axes
+	plotPoints    = 80
 )
 
 // The stretch before depth that is shown enlarged, in millimetres or in inches.
@@ -23,17 +23,21 @@ const (
 	lastInches      = 0.004
 )
 
+// depthUnit returns the maker's unit in millimetres, and the last stretch before depth.
+func (c *card) depthUnit() (unit, last float64) {
+	if c.Style.Units.Unit == measure.Inch {
+		return measure.MMPerInch, lastInches * measure.MMPerInch
+	}
+	return 1, lastMillimetres
+}
+
 // depthPlots draws the land against the infeed twice, side by side.
 func (c *card) depthPlots(cut *cutter.Cut) {
-	unit, last := 1.0, lastMillimetres
-	if c.Style.Units.Unit == measure.Inch {
-		unit, last = measure.MMPerInch, lastInches*measure.MMPerInch
-	}
+	unit, last := c.depthUnit()
 	top := c.y - 7
-	low := max(-plotLow, top-mostPlot)
 	for i, from := range []float64{0, max(cut.Infeed-last, 0)} {
 		left := 12 + float64(i)*(cardWidth-plotWidth-14)
-		frame := geometry.Box{Min: geometry.Point{X: left, Y: low}, Max: geometry.Point{X: left + plotWidth, Y: top}}
+		frame := geometry.Box{Min: geometry.Point{X: left, Y: top - depthPlotHigh}, Max: geometry.Point{X: left + plotWidth, Y: top}}
 		c.depthPlot(cut, frame, from, unit)
 	}
 }

@@ -22,8 +22,8 @@ type depthGroup struct {
 
 // Sizes of the depth table in millimetres.
 const (
-	depthColumn = 12.6
-	depthRow    = 5.3
+	depthColumn = 12.2
+	depthRow    = 5.0
 	groupGap    = 1.6
 	headLine    = 4.2
 )
@@ -57,9 +57,14 @@ func (c *card) depthGroups(cut *cutter.Cut) []depthGroup {
 	return groups
 }
 
-// depthTable writes the table, with a heavy line under the row at depth.
-func (c *card) depthTable(cut *cutter.Cut) {
-	groups, rows := c.depthGroups(cut), depthRows(cut, c.Style.Units)
+// tableWidth returns how wide the groups' columns are together.
+func tableWidth(groups []depthGroup) float64 {
+	return (2*depthColumn + groupGap) * float64(len(groups))
+}
+
+// depthTable writes the table, as wide as its column, with a heavy line under the row at
+// depth.
+func (c *card) depthTable(groups []depthGroup, rows []cutter.Depth) {
 	end := c.depthHead(groups)
 	top := c.y
 	for i, d := range rows {
@@ -74,14 +79,14 @@ func (c *card) depthTable(cut *cutter.Cut) {
 			x += groupGap
 		}
 		if !last {
-			c.rule(c.y)
+			c.ruled(c.y, c.wide)
 		}
 	}
 	c.Line(Stroke{Layer: render.LayerText, Quantity: "teeth.land", Pen: render.Visible, Ink: render.Black},
-		geometry.Line{From: geometry.Point{Y: c.y}, To: geometry.Point{X: cardWidth, Y: c.y}})
+		geometry.Line{From: geometry.Point{Y: c.y}, To: geometry.Point{X: c.wide, Y: c.y}})
 	c.Line(Stroke{Layer: render.LayerText, Pen: render.Hair, Ink: render.Grey},
 		geometry.Line{From: geometry.Point{X: end, Y: top}, To: geometry.Point{X: end, Y: c.y}},
-		geometry.Line{From: geometry.Point{X: cardWidth, Y: top}, To: geometry.Point{X: cardWidth, Y: c.y}})
+		geometry.Line{From: geometry.Point{X: c.wide, Y: top}, To: geometry.Point{X: c.wide, Y: c.y}})
 }
 
 // depthFigure writes one figure of a row, its right end at x.
@@ -117,10 +122,10 @@ func (c *card) depthHead(groups []depthGroup) float64 {
 		c.headLines(x+2*depthColumn, down+headLine*float64(1+min(len(g.over), 1)), g.title, 2*depthColumn)
 		x += 2*depthColumn + groupGap
 	}
-	c.headLines(cardWidth-0.5, down+headLine, c.Say("cards.depth.seen"), cardWidth-x)
+	c.headLines(c.wide-0.5, down+headLine, c.Say("cards.depth.seen"), c.wide-x)
 	c.y = down - 1.4
 	c.Line(Stroke{Layer: render.LayerText, Pen: render.Thin, Ink: render.Black},
-		geometry.Line{From: geometry.Point{Y: c.y}, To: geometry.Point{X: cardWidth, Y: c.y}})
+		geometry.Line{From: geometry.Point{Y: c.y}, To: geometry.Point{X: c.wide, Y: c.y}})
 	return x
 }
 

@@ -20,11 +20,17 @@ func DividingCard(w Wheel, s Style) (*render.Drawing, error) {
 	}
 	c := dividingHead(w, s)
 	plate := NewBoard(w.ID, s)
-	drawPlate(plate, w, geometry.Point{}, 28)
-	c.beside(plate.Drawing)
+	drawPlate(plate, w, geometry.Point{}, cardPlate)
+	c.beside(dividingFigures, plate.Drawing)
 	c.angles(w)
 	return c.Drawing, nil
 }
+
+// The radius of the hole circle on a dividing card, and where the figures left of it end.
+const (
+	cardPlate       = 15.0
+	dividingFigures = 112.0
+)
 
 // dividingHead is a dividing card down to where its table starts.
 func dividingHead(w Wheel, s Style) *card {
@@ -38,6 +44,7 @@ func dividingHead(w Wheel, s Style) *card {
 		c.large(60, "dividing.circles", c.Say("cards.dividing.circle"), a.Circle)
 	}
 	c.y -= 25
+	c.wide = dividingFigures
 	c.dividingNotes(*a)
 	c.y = min(c.y-2, -dividingDown)
 	return c
@@ -110,11 +117,14 @@ func (c *card) large(x float64, q geometry.Quantity, label string, n int) {
 // largeHeight is the height of the figures that are read from across the bench.
 const largeHeight = 10.0
 
+// noteLine is how far apart lines of small text stand.
+const noteLine = 4.0
+
 // note writes a line of small text and moves on.
 func (c *card) note(text string) {
-	for _, line := range Wrap(text, 2.5, cardColumn-8, false) {
+	for _, line := range Wrap(text, 2.5, c.wide, false) {
 		c.text(0, c.y-2.5, 2.5, render.Black, false, "", line)
-		c.y -= 4.6
+		c.y -= noteLine
 	}
 }
 

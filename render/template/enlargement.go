@@ -19,13 +19,14 @@ type enlargement struct {
 	mirror bool
 	notes  callouts
 	tops   []render.Text // notes above the form
+	past   float64       // how far circles run on past the form; as sighting lines do if nought
 	bare   bool          // nothing is filled, so that a photograph is seen
 }
 
 // Distances in millimetres of paper.
 const (
 	sightPast  = 13.0 // a sighting line runs on so far past the form
-	columnPast = 21.0 // the column of callouts stands so far off the form
+	columnPast = 15.0 // the column of callouts stands so far off the form
 	calloutGap = 5.4  // least distance between two callouts
 )
 
@@ -110,7 +111,11 @@ func (e *enlargement) filled(f render.Fill) render.Fill {
 // circleAtDepth draws the part of a circle about the wheel's centre that passes
 // the form, and returns its ends, the left one first; false where none passes.
 func (e *enlargement) circleAtDepth(radius float64, q geometry.Quantity) (left, right geometry.Point, ok bool) {
-	box := e.box().Grow(e.sightPast())
+	past := e.past
+	if past == 0 {
+		past = e.sightPast()
+	}
+	box := e.box().Grow(past)
 	centre := e.at(geometry.Point{X: e.cut.SetOver, Y: -e.cut.Height()})
 	r := radius * e.scale
 	reach := 0.95 * r

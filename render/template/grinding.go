@@ -160,42 +160,6 @@ func (e *enlargement) clear(box geometry.Box) bool {
 	return true
 }
 
-// Widths across the form: how many are given, and how they stand on the paper.
-const (
-	widthsGiven  = 6
-	widthsColumn = 26.0
-)
-
-// widths writes the widths across the form at depths from the cutting end, and where
-// depths are drawn otherwise than along the infeed, how they are drawn.
-func (e *enlargement) widths() {
-	box := e.box()
-	x := box.Centre().X - widthsColumn*float64(widthsGiven)/2
-	y := box.Min.Y - e.sightPast() - 9
-	title := e.Say("template.grinding.widths")
-	if e.share != 1 {
-		title = e.Say("template.grinding.widths.laid")
-	}
-	ink, grey := Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Black}, Stroke{Layer: render.LayerText, Quantity: "cutter", Ink: render.Grey}
-	for i, line := range Wrap(title, 2.5, 3*widthsColumn, true) {
-		y -= 4 * float64(min(i, 1))
-		e.Write(ink, render.Text{At: geometry.Point{X: x, Y: y}, Height: 2.5, Bold: true, String: line})
-	}
-	for i, d := range e.depths() {
-		front, back, ok := e.cut.Form.Width(d * e.share)
-		if !ok {
-			continue
-		}
-		at := geometry.Point{X: x + widthsColumn*float64(i), Y: y - 6.5}
-		e.Write(grey, render.Text{At: at, Height: 2.5, String: e.Style.Units.Length(d)})
-		if e.share != 1 {
-			at.Y -= 4.8
-			e.Write(ink, render.Text{At: at, Height: 2.5, String: e.Style.Units.Fine(d * e.share)})
-		}
-		e.Write(ink, render.Text{At: at.Add(geometry.Point{Y: -6}), Height: 3.5, String: e.Style.Units.Fine(back - front)})
-	}
-}
-
 // depths returns round depths, in the maker's unit, that reach past the infeed but
 // not past the drawing of the form; or nearly to the infeed where the form ends so
 // soon that rounder ones would be few.

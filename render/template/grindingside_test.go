@@ -42,7 +42,7 @@ func TestDepthsAreDrawnByTheirRelation(t *testing.T) {
 				return
 			}
 			require.Empty(t, itemsOn(d, render.LayerPitchCircle, "teeth.tip_diameter"), "a circle of the wheel is none there")
-			require.Contains(t, said(d), metric.Units.Fine(row.share))
+			require.Contains(t, said(d), bareOf(metric, metric.Units.Fine(row.share)))
 			values := ""
 			for _, f := range GrindingSideNotes(w, metric, row.side).Figures {
 				values += f.Value + "\n"

@@ -38,7 +38,7 @@ func DepthingCard(p Pair, s Style) (*render.Drawing, error) {
 	for _, f := range depthingFigures(p, s) {
 		c.figure(f)
 	}
-	c.beside(worstMesh(p, s))
+	c.beside(cardColumn, worstMesh(p, s))
 	c.y = min(c.y, c.Drawing.Bounds().Min.Y) - 6
 	c.rule(c.y)
 	c.y -= 6

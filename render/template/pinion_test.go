@@ -60,7 +60,7 @@ func TestCardsSpeakOfLeavesAndTrundles(t *testing.T) {
 			require.NoError(t, err)
 			divided, err := DividingCard(want.w, metric)
 			require.NoError(t, err)
-			all := strings.Join(append(said(blank), said(divided)...), "\n")
+			all := strings.Join(append(said(blank), said(divided)...), " ")
 			for _, text := range want.says {
 				require.Contains(t, all, text)
 			}

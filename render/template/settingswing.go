@@ -10,37 +10,20 @@ import (
 	"tipline/render"
 )
 
-// Where the setting card says what the cutter's swing asks for, right of the steps.
-const (
-	swingDown   = 104.0
-	swingColumn = cardColumn + 12
-)
-
-// swing writes the spindle speed for the cutter's swing and where its figures come
-// from, the clearance, and what the heel allows.
-func (c *card) swing(w Wheel) {
-	if w.Relief == nil {
-		return
-	}
-	b := *c
-	b.y = -swingDown
-	b.speed(w)
-	b.clearance(w)
-	b.heelAllows(w)
-}
-
-// lines writes a text in lines down the right column.
+// lines writes a text in lines down a column.
 func (c *card) lines(height float64, ink render.Ink, q geometry.Quantity, text string) {
-	for _, line := range Wrap(text, height, cardWidth-swingColumn, false) {
+	for _, line := range Wrap(text, height, c.wide, false) {
 		c.y -= 1.76 * height
-		c.text(swingColumn, c.y, height, ink, false, q, line)
+		c.text(0, c.y, height, ink, false, q, line)
 	}
 }
 
-// head writes a heading of the right column.
+// head writes a heading of a column.
 func (c *card) head(q geometry.Quantity, text string) {
-	c.y -= labelHeight
-	c.text(swingColumn, c.y, labelHeight, render.Black, true, q, text)
+	for _, line := range Wrap(text, labelHeight, c.wide, true) {
+		c.y -= stepWrap
+		c.text(0, c.y, labelHeight, render.Black, true, q, line)
+	}
 	c.y -= 1.4
 }
 
@@ -64,7 +47,7 @@ func (c *card) speed(w Wheel) {
 		cutting = c.Say("cards.setting.range", "low", cutting, "high", number(per*usual.High))
 	}
 	c.y -= 6.5
-	c.text(swingColumn, c.y, 5, render.Black, true, "cutter.swing", figure)
+	c.text(0, c.y, 5, render.Black, true, "cutter.swing", figure)
 	c.y -= 1
 	c.lines(2.5, render.Black, "cutter.swing", c.Say("cards.setting.cutting", "speed", cutting, "unit", unit, "tool", usual.Tool, "material", c.Style.Words.Choice("material", usual.Material)))
 	c.lines(1.8, render.Grey, "cutter.swing", c.Say("cards.setting.source", "source", usual.Source))

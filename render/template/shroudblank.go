@@ -12,16 +12,19 @@ import (
 func shroudBlankCard(w Wheel, s Style) *render.Drawing {
 	c := newCard(w, s, s.Words.Say("cards.blank.title", "name", w.title()), s.Words.Say("cards.blank.shrouds.line"))
 	l := w.Lantern
-	c.size("leaves", c.Say("cards.blank.shrouds"), l.Shroud)
+	steps := []func(*card){func(c *card) { c.size("leaves", c.Say("cards.blank.shrouds"), l.Shroud) }}
 	if w.Bore > 0 {
-		c.size("bore", c.Say("cards.blank.bore"), w.Bore)
+		steps = append(steps, func(c *card) { c.size("bore", c.Say("cards.blank.bore"), w.Bore) })
 	}
 	if w.Thickness > 0 {
-		c.size("thickness", c.Say("cards.blank.between"), w.Thickness)
+		steps = append(steps, func(c *card) { c.size("thickness", c.Say("cards.blank.between"), w.Thickness) })
 	}
-	c.length("trundle", c.Say("cards.blank.trundles", "n", len(l.Holes)), l.TrundleDiameter)
+	c.twoColumns(sizeColumn, append(steps, func(c *card) {
+		c.length("trundle", c.Say("cards.blank.trundles", "n", len(l.Holes)), l.TrundleDiameter)
+	}))
+	c.wide = 2 * sizeColumn
 	c.note(c.Say("cards.blank.drill", "drill", l.Drill.Name, "size", s.Units.Fine(l.Drill.MM)))
-	c.beside(shroudBeside(w, s))
+	c.beside(2*sizeColumn+2, shroudBeside(w, s))
 	return c.Drawing
 }
 
@@ -31,10 +34,13 @@ func shroudBeside(w Wheel, s Style) *render.Drawing {
 	k := besideScale(w.Lantern.Shroud / 2)
 	shroudFace(b, w, k)
 	if k > 1 {
-		b.Write(Stroke{Layer: render.LayerText, Quantity: "leaves", Ink: render.Grey}, render.Text{
-			At: geometry.Point{Y: -k*w.Lantern.Shroud/2 - 6}, Height: 2.5, Align: render.Middle,
-			String: b.Say("template.shroud.enlarged", "scale", strconv.FormatFloat(k, 'f', -1, 64)),
-		})
+		y := -k*w.Lantern.Shroud/2 - 6
+		for _, line := range Wrap(b.Say("template.shroud.enlarged", "scale", strconv.FormatFloat(k, 'f', -1, 64)), 2.5, 1.6*besideRadius, false) {
+			b.Write(Stroke{Layer: render.LayerText, Quantity: "leaves", Ink: render.Grey}, render.Text{
+				At: geometry.Point{Y: y}, Height: 2.5, Align: render.Middle, String: line,
+			})
+			y -= noteLine
+		}
 	}
 	return b.Drawing
 }

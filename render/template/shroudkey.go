@@ -38,7 +38,7 @@ func shroudFace(b *Board, w Wheel, k float64) {
 	for i, h := range l.Holes {
 		b.Circle(line("trundle"), h.At.Times(k), k*l.TrundleDiameter/2)
 		cross(b, Stroke{Layer: render.LayerDimensions, Quantity: "trundle", Pen: render.Hair, Ink: render.Blue}, h.At.Times(k), 0, 1)
-		if i%step == 0 && inner > k*w.Bore/2+2 {
+		if i%step == 0 && (i == 0 || i+step <= len(l.Holes)) && inner > k*w.Bore/2+2 {
 			writeHole(b, i, geometry.Polar(inner, geometry.Clock(h.Turn)))
 		}
 	}
