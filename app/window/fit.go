@@ -34,7 +34,7 @@ func (b *board) fitPart() {
 // roundLit is what is left round what is lit, in shares of its size, and leastLit the
 // least size of the drawing, in millimetres, that is so shown.
 const (
-	roundLit = 0.35
+	roundLit = 0.6
 	leastLit = 0.5
 )
 

@@ -1,8 +1,6 @@
 package window
 
 import (
-	"math"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 
@@ -69,6 +67,7 @@ func (g *grips) lay(v screen.View, s fyne.Size, lit geometry.Quantity) {
 		g.Refresh()
 		return
 	}
+	g.span(v)
 	for k, i := range g.shown {
 		at, full := g.seen[k], g.first(i)
 		size := float32(gripSize)
@@ -82,6 +81,25 @@ func (g *grips) lay(v screen.View, s fyne.Size, lit geometry.Quantity) {
 		g.squares[len(g.handles)+i].CornerRadius = gripSize / 2
 	}
 	g.Refresh()
+}
+
+// span draws the dimension of the handle that is held, or else pointed at, or else lit.
+func (g *grips) span(v screen.View) {
+	h := g.grip
+	if h == nil {
+		h = g.over
+	}
+	for i := range g.handles {
+		if h == nil && g.handles[i].Quantity == g.lit {
+			h = &g.handles[i]
+		}
+	}
+	if h == nil {
+		return
+	}
+	from, to := v.ToPixel(h.Span[0]), v.ToPixel(h.Span[1])
+	aside := func(p screen.Pixel) screen.Pixel { return screen.Pixel{X: p.X + frameWidth, Y: p.Y + frameWidth} }
+	g.Objects = append(g.Objects, spanOf(aside(from), aside(to))...)
 }
 
 // first reports whether a handle is shown before those about it.
@@ -113,8 +131,6 @@ func (g *grips) clear(at screen.Pixel) bool {
 	}
 	return true
 }
-
-func apart(p, q screen.Pixel) float64 { return math.Hypot(p.X-q.X, p.Y-q.Y) }
 
 // mark puts the i-th square at a pixel.
 func (g *grips) mark(i int, at screen.Pixel, s fyne.Size, size float32, full bool) {

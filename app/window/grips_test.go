@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
 	"github.com/stretchr/testify/require"
 
@@ -108,4 +109,24 @@ func TestAHandleIsPressedAndNudged(t *testing.T) {
 	require.Less(t, grip(t, w, "crossing.hub").Y, was.Y+0.01)
 	require.NotEqual(t, was, grip(t, w, "crossing.hub"))
 	require.Equal(t, w.desk.LitText(), w.board.legend.tag.text.Text)
+}
+
+// The dimension of a handle whose field is lit is drawn between its two ends.
+func TestALitHandleShowsItsDimension(t *testing.T) {
+	w := opened(t)
+	lines := func() (list []*canvas.Line) {
+		for _, o := range w.board.grips.Objects {
+			if l, ok := o.(*canvas.Line); ok {
+				list = append(list, l)
+			}
+		}
+		return list
+	}
+	require.Empty(t, lines())
+	w.desk.Light("bore")
+	require.Len(t, lines(), 6, "on paper and in blue, with four strokes of arrowheads")
+	bore := w.desk.Result().Wheel("great").Template().Bore
+	require.InDelta(t, bore*w.board.view.Scale, float64(lines()[0].Position2.X-lines()[0].Position1.X), 0.01)
+	w.desk.Light("crossing.arms")
+	require.Empty(t, lines(), "a count is no distance")
 }

@@ -65,12 +65,9 @@ func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 	case !v.Blank() && !l.desk.ToScale():
 		zoom = l.desk.Words().Say("board.no-scale")
 	case !v.Blank():
-		perUnit, unit := l.desk.Unit()
+		perUnit, _ := l.desk.Unit()
 		l.bar = screen.BarOf(d, v, perUnit, longest)
-		length = l.desk.Style().Units.Number(l.bar.Length, 0) + " " + unit
-		if l.bar.Length < 1 {
-			length = l.desk.Style().Units.Number(l.bar.Length, 3) + " " + unit
-		}
+		length = l.desk.BarLine(l.bar.Length)
 		zoom = l.desk.ZoomLine(v.Magnification(d), fitted)
 	}
 	l.message.set(message, faint)

@@ -154,7 +154,7 @@ func (r *ruler) stroke(at screen.Pixel, runs [][]screen.Pixel, half float64) {
 	}{{paper, 4}, {blue, 1.8}} {
 		for _, ps := range runs {
 			for i := 1; i < len(ps); i++ {
-				r.draw(about(at, ps[i-1], half), about(at, ps[i], half), pass.colour, pass.width)
+				r.Objects = append(r.Objects, stroked(about(at, ps[i-1], half), about(at, ps[i], half), pass.colour, pass.width))
 			}
 		}
 	}
@@ -165,13 +165,5 @@ func about(at, off screen.Pixel, half float64) screen.Pixel {
 }
 
 func (r *ruler) line(from, to screen.Pixel, width float32) {
-	r.draw(from, to, paper, width+2.4)
-	r.draw(from, to, blue, width)
-}
-
-func (r *ruler) draw(from, to screen.Pixel, c color.Color, width float32) {
-	l := canvas.NewLine(c)
-	l.StrokeWidth = width
-	l.Position1, l.Position2 = fyne.NewPos(float32(from.X), float32(from.Y)), fyne.NewPos(float32(to.X), float32(to.Y))
-	r.Objects = append(r.Objects, l)
+	r.Objects = append(r.Objects, stroked(from, to, paper, width+2.4), stroked(from, to, blue, width))
 }

@@ -119,10 +119,13 @@ func TestTipsAreThoseOfTheWheel(t *testing.T) {
 			}
 		})
 	}
+}
+
+func TestASectionsCornersAreNoTips(t *testing.T) {
 	square, err := geometry.NewOutline([]geometry.Vertex{{Point: geometry.Point{}}, {Point: geometry.Point{X: 2}}, {Point: geometry.Point{X: 2, Y: 2}}, {Point: geometry.Point{Y: 2}}})
 	require.NoError(t, err)
 	for _, p := range SnapsOf(drawnOf(t, render.LayerTeeth, []geometry.Outline{square})).places {
-		require.NotEqual(t, Tip, p.Kind, "a section's corner")
+		require.NotEqual(t, Tip, p.Kind)
 	}
 }
 

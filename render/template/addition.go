@@ -68,7 +68,7 @@ func additionHandles(additions []crossing.Addition) []Handle {
 			handles = append(handles, placeHandle(of("to_radius"), of("to_angle"), geometry.Polar(a.ToRadius, geometry.Clock(a.ToAngle))))
 		case a.Diameter > 0:
 			handles = append(handles, lengthHandle(of("diameter"), at.Add(geometry.Point{X: a.Diameter / 2}), leastLength,
-				func(p geometry.Point) float64 { return 2 * p.Dist(at) }))
+				func(p geometry.Point) float64 { return 2 * p.Dist(at) }).from(at.Sub(geometry.Point{X: a.Diameter / 2})))
 		}
 	}
 	return handles
@@ -77,7 +77,7 @@ func additionHandles(additions []crossing.Addition) []Handle {
 // placeHandle sets a place by its distance from the wheel's centre and its angle
 // clockwise from 12 o'clock.
 func placeHandle(radius, angle geometry.Quantity, at geometry.Point) Handle {
-	return Handle{radius, at, func(p geometry.Point) ([]Setting, error) {
+	return Handle{Quantity: radius, At: at, Span: [2]geometry.Point{{}, at}, Set: func(p geometry.Point) ([]Setting, error) {
 		if !p.Finite() {
 			return nil, ErrNowhere
 		}

@@ -19,6 +19,9 @@ type Handle struct {
 	// whether it can be built with is the solver's to say. At At it returns the
 	// present values. A point that is nowhere is ErrNowhere.
 	Set func(geometry.Point) ([]Setting, error)
+	// Span is what the dimension is measured between, in a straight line on the drawing;
+	// its ends are the same where it is no distance, or has its dimension drawn.
+	Span [2]geometry.Point
 }
 
 // Setting is a field and the value that it is to have, in millimetres or radians.
@@ -41,7 +44,16 @@ func (h Handle) Value(p geometry.Point) (float64, error) {
 
 // aside returns the handle standing aside of what it sets, by that much.
 func (h Handle) aside(by geometry.Point) Handle {
-	return Handle{h.Quantity, h.At.Add(by), func(p geometry.Point) ([]Setting, error) { return h.Set(p.Sub(by)) }}
+	return Handle{Quantity: h.Quantity, At: h.At.Add(by), Set: func(p geometry.Point) ([]Setting, error) { return h.Set(p.Sub(by)) }}
+}
+
+// from returns the handle measured from a place to where it stands.
+func (h Handle) from(p geometry.Point) Handle { return h.between(p, h.At) }
+
+// between returns the handle measured between two places.
+func (h Handle) between(p, q geometry.Point) Handle {
+	h.Span = [2]geometry.Point{p, q}
+	return h
 }
 
 // The range that a dragged length is held to.
@@ -57,7 +69,7 @@ func lengthHandle(q geometry.Quantity, at geometry.Point, least float64, value f
 
 // diameterHandle is a handle of the diameter of a circle about the wheel's centre.
 func diameterHandle(q geometry.Quantity, at geometry.Point) Handle {
-	return lengthHandle(q, at, leastLength, func(p geometry.Point) float64 { return 2 * p.Norm() })
+	return lengthHandle(q, at, leastLength, func(p geometry.Point) float64 { return 2 * p.Norm() }).from(at.Times(-1))
 }
 
 // angleHandle is a handle of one angle, from 0 to below a quarter turn.
@@ -66,7 +78,7 @@ func angleHandle(q geometry.Quantity, at geometry.Point, value func(geometry.Poi
 }
 
 func oneHandle(q geometry.Quantity, at geometry.Point, least, most float64, value func(geometry.Point) float64) Handle {
-	return Handle{q, at, func(p geometry.Point) ([]Setting, error) {
+	return Handle{Quantity: q, At: at, Set: func(p geometry.Point) ([]Setting, error) {
 		if !p.Finite() {
 			return nil, ErrNowhere
 		}
@@ -87,7 +99,7 @@ func roundingHandle(q geometry.Quantity, s geometry.Segment, scale float64) (Han
 	middle := s.At(0.5)
 	out := middle.Sub(arc.Centre).Times(1 / arc.Radius)
 	corner := arc.Centre.Add(out.Times(arc.Radius / math.Cos(half)))
-	return cornerHandle(q, corner, out.Times(-1), middle, half, scale), true
+	return cornerHandle(q, corner, out.Times(-1), middle, half, scale).from(arc.Centre), true
 }
 
 // sharpHandle stands at the corner between two segments that no arc rounds yet.

@@ -50,6 +50,7 @@ func TestCrossingHandlesStandWhereTheirDimensionsAre(t *testing.T) {
 			require.Len(t, handles, len(want))
 			for _, h := range handles {
 				dragged(t, h, want[h.Quantity], outward(h))
+				require.InDelta(t, want[h.Quantity], h.Span[0].Dist(h.Span[1]), 1e-9, "%s is measured over what it is", h.Quantity)
 				near, _ := w.Crossing.Windows[len(w.Crossing.Windows)-1].Outline.Nearest(h.At)
 				switch h.Quantity {
 				case "bore", "crossing.allowance", "crossing.start_hole":

@@ -43,7 +43,7 @@ const mostSweep = math.Pi / 2
 func widthHandle(q geometry.Quantity, at, left geometry.Point, width float64) Handle {
 	return lengthHandle(q, at.Add(left.Times(width/2)), leastLength, func(p geometry.Point) float64 {
 		return 2 * p.Sub(at).Dot(left)
-	})
+	}).from(at.Sub(left.Times(width / 2)))
 }
 
 // waistHandle sets a waist, and where its place was asked for, that too. Else it
@@ -56,7 +56,7 @@ func waistHandle(s crossing.Spec, side geometry.Segment) Handle {
 			at.Y = min(max(arc.Centre.Y, min(side.From.Y, side.To.Y)), max(side.From.Y, side.To.Y))
 		}
 	}
-	h := lengthHandle("crossing.waist", at, leastLength, func(p geometry.Point) float64 { return -2 * p.X })
+	h := lengthHandle("crossing.waist", at, leastLength, func(p geometry.Point) float64 { return -2 * p.X }).from(at.Mirror())
 	if s.WaistAt == 0 {
 		return h
 	}

@@ -25,7 +25,7 @@ func CrossingHandles(w Wheel) []Handle {
 	handles = append(handles,
 		lengthHandle("crossing.rim", geometry.Polar(lay.RimRadius, middle), leastLength, func(p geometry.Point) float64 {
 			return root - p.Norm()
-		}),
+		}).from(geometry.Polar(root, middle)),
 		diameterHandle("crossing.hub", geometry.Polar(lay.HubRadius, hubHandleAt(win, middle))))
 	handles = append(handles, outerHandle(lay, win, middle)...)
 	handles = append(handles, armHandles(lay, win)...)
@@ -89,10 +89,10 @@ func armHandles(lay *crossing.Layout, win crossing.Window) []Handle {
 	return []Handle{
 		lengthHandle("crossing.arm_at_rim", outer, leastLength, func(p geometry.Point) float64 {
 			return atHub + (-2*p.X-atHub)/share(outer)
-		}),
+		}).between(geometry.Point{X: -atRim / 2, Y: lay.RimRadius}, geometry.Point{X: atRim / 2, Y: lay.RimRadius}),
 		lengthHandle("crossing.arm_at_hub", inner, leastLength, func(p geometry.Point) float64 {
 			return atRim + (-2*p.X-atRim)/(1-share(inner))
-		}),
+		}).between(geometry.Point{X: -atHub / 2, Y: lay.HubRadius}, geometry.Point{X: atHub / 2, Y: lay.HubRadius}),
 	}
 }
 
@@ -163,14 +163,14 @@ func sawHandles(lay *crossing.Layout, win crossing.Window) []Handle {
 		at := middle.Add(way.Times(lay.Spec.Allowance))
 		handles = append(handles, lengthHandle("crossing.allowance", at, 0, func(p geometry.Point) float64 {
 			return p.Sub(middle).Dot(way)
-		}))
+		}).from(middle))
 	}
 	if win := lay.Windows[0]; win.StartHole.Len() > 0 {
 		r := win.Start.Dist(win.StartHole.Vertex(0).Point)
 		in := win.Start.Times(1 - r/win.Start.Norm())
 		handles = append(handles, lengthHandle("crossing.start_hole", in, leastLength, func(p geometry.Point) float64 {
 			return 2 * p.Dist(win.Start)
-		}))
+		}).from(win.Start.Times(2).Sub(in)))
 	}
 	return handles
 }

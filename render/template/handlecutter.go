@@ -229,7 +229,7 @@ func (e *enlargement) bitHandles(w Wheel) []Handle {
 		field := func(of string) geometry.Quantity {
 			return geometry.Quantity(fmt.Sprintf("cutter.bit.chain[%d].%s", i, of))
 		}
-		handles[i] = Handle{field("x"), e.at(edge.Vertex(i).Point.Add(up)), func(p geometry.Point) ([]Setting, error) {
+		handles[i] = Handle{Quantity: field("x"), At: e.at(edge.Vertex(i).Point.Add(up)), Set: func(p geometry.Point) ([]Setting, error) {
 			if !p.Finite() {
 				return nil, ErrNowhere
 			}

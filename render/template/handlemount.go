@@ -50,7 +50,7 @@ func screwHandles(m mount.Mounting) []Handle {
 	}
 	next := m.Places[1]
 	step := (next.Angle - m.Places[0].Angle).Turn()
-	return append(handles, Handle{"mount.start", next.At, func(p geometry.Point) ([]Setting, error) {
+	return append(handles, Handle{Quantity: "mount.start", At: next.At, Set: func(p geometry.Point) ([]Setting, error) {
 		if !p.Finite() {
 			return nil, ErrNowhere
 		}

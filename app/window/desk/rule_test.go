@@ -76,6 +76,13 @@ func TestTheRuleReadsInTheJobsUnit(t *testing.T) {
 	require.Equal(t, Reading{"distance", "0.1575 in", "4.000 mm"}, got[0])
 }
 
+func TestTheScaleBarIsSaidInAsFewFigures(t *testing.T) {
+	d, _ := opened(t)
+	for length, want := range map[float64]string{20: "20 mm", 0.5: "0.5 mm", 0.0002: "0.0002 mm"} {
+		require.Equal(t, want, d.BarLine(length))
+	}
+}
+
 // On an enlarged drawing lengths are those of the work; where it is not to scale there are
 // none, and on paper they are the paper's.
 func TestTheRuleKnowsTheDrawingsScale(t *testing.T) {

@@ -134,6 +134,12 @@ func (d *Desk) Unit() (mm float64, name string) {
 	return 1, string(measure.MM)
 }
 
+// BarLine says how long the scale bar is, given in the job's unit.
+func (d *Desk) BarLine(length float64) string {
+	_, unit := d.Unit()
+	return d.plain(length, 4) + " " + unit
+}
+
 // ZoomLine says how far the drawing is zoomed, and whether it is an older one.
 func (d *Desk) ZoomLine(magnification float64, fitted bool) string {
 	decimals := 1
