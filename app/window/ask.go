@@ -92,17 +92,6 @@ func (w *Window) write(then func()) {
 	then()
 }
 
-// askDelete takes the present part away, after asking.
-func (w *Window) askDelete() {
-	if w.desk.Part() == "" {
-		return
-	}
-	q := w.ask("ask.delete.title", w.sentence("ask.delete", "name", w.desk.Name(w.desk.Part())))
-	q.offer("ask.cancel", func() {})
-	q.offer("ask.delete.yes", func() { w.tell(w.desk.Delete()) })
-	q.put()
-}
-
 // askOpen asks for a job file and opens it.
 func (w *Window) askOpen() {
 	w.askFile([]string{desk.Extension}, w.open)

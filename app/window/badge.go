@@ -21,6 +21,19 @@ func tick() fyne.CanvasObject {
 	return container(short, long)
 }
 
+// delta returns the mark of a part that has changed since it was printed: the triangle by
+// which a drawing office marks a revision (common practice, no source).
+func delta() fyne.CanvasObject {
+	corners := []fyne.Position{fyne.NewPos(8.5, 3), fyne.NewPos(15, 14), fyne.NewPos(2, 14)}
+	var sides []fyne.CanvasObject
+	for i, from := range corners {
+		side := canvas.NewLine(blue)
+		side.StrokeWidth, side.Position1, side.Position2 = 1.7, from, corners[(i+1)%3]
+		sides = append(sides, side)
+	}
+	return container(sides...)
+}
+
 // badge returns the mark of a severity, told by shape as well as by colour: an
 // error is a square, a caution a disc, a note a ring. A count of 0 shows the
 // severity's sign.

@@ -31,6 +31,8 @@ type column struct {
 	layers  *layers
 	own     *additions
 	suggest *widget.Button
+	history *history
+	fields  *fyne.Container // all but the history
 	scroll  *box.Scroll
 	print   *widget.Button // on paper only
 	step    desk.Step
@@ -50,11 +52,14 @@ func newColumn(w *Window) *column {
 		box.New(layout.NewCustomPaddedVBoxLayout(2), &fyne.Container{Layout: headLayout{}, Objects: []fyne.CanvasObject{c.head, c.suggest}}, c.summary.Container))
 	c.print = widget.NewButton(d.Words().Say("menu.print"), w.askPrint)
 	c.print.Importance = widget.HighImportance
-	c.CanvasObject = box.NewStack(sheetOf(panel), box.NewBorder(top, nil, nil, nil, c.scroll), newRoller(c.scroll))
+	c.fields = box.NewStack(sheetOf(panel), box.NewBorder(top, nil, nil, nil, c.scroll), newRoller(c.scroll))
+	c.history = newHistory(w)
+	c.CanvasObject = box.NewStack(c.fields, c.history.CanvasObject)
 	return c
 }
 
 func (c *column) show() {
+	c.history.show()
 	say(c.head, c.desk.Words().Say("step."+string(c.desk.Step())))
 	c.summary.lay(columnWidth)
 	c.summary.set(c.desk.Summary(), faint)
@@ -149,8 +154,9 @@ func (c *column) row(field geometry.Quantity) *row {
 }
 
 // place returns where a field is typed or chosen, nil when the step has no such
-// field.
+// field. The list of steps gives way to it.
 func (c *column) place(field geometry.Quantity) fyne.Focusable {
+	c.history.close()
 	if e := c.bits.box(field); e != nil {
 		c.reveal(e)
 		return e

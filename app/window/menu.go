@@ -97,7 +97,11 @@ func (m *menu) editMenu() *fyne.Menu {
 	m.undo, m.redo = m.item("undo", d.Undo), m.item("redo", d.Redo)
 	m.undo.Shortcut, m.redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{}
 	m.window.Canvas().AddShortcut(redoAgain, func(fyne.Shortcut) { m.redo.Action() })
-	return fyne.NewMenu(d.Words().Say("menu.edit"), m.undo, m.redo)
+	w := m.window
+	return fyne.NewMenu(d.Words().Say("menu.edit"), m.undo, m.redo,
+		keyed(m.item("history", func() { w.column.history.open() }), fyne.KeyH),
+		fyne.NewMenuItemSeparator(),
+		keyed(m.item("find", func() { w.rail.sought.ask() }), fyne.KeyF))
 }
 
 func (m *menu) partMenu() *fyne.Menu {
@@ -109,11 +113,19 @@ func (m *menu) partMenu() *fyne.Menu {
 		m.onPart = append(m.onPart, i)
 		return i
 	}
-	remove := m.item("delete", w.askDelete)
-	m.onPart = append(m.onPart, remove)
+	ask := func(key string, do func()) *fyne.MenuItem {
+		i := m.item(key, do)
+		m.onPart = append(m.onPart, i)
+		return i
+	}
 	previous, next := m.item("previous-part", func() { d.Turn(-1) }), m.item("next-part", func() { d.Turn(1) })
 	return fyne.NewMenu(d.Words().Say("menu.part"), add,
-		keyed(part("duplicate", d.Duplicate), fyne.KeyD), remove, fyne.NewMenuItemSeparator(),
+		keyed(part("duplicate", d.Duplicate), fyne.KeyD),
+		keyed(ask("rename", w.askRename), fyne.KeyR), ask("delete", w.askDelete),
+		fyne.NewMenuItemSeparator(),
+		keyed(ask("copy-part", w.copyPart), fyne.KeyC, fyne.KeyModifierShift),
+		keyed(m.item("paste-part", w.pastePart), fyne.KeyV, fyne.KeyModifierShift),
+		fyne.NewMenuItemSeparator(),
 		keyed(part("up", func() error { return d.Move(-1) }), fyne.KeyUp),
 		keyed(part("down", func() error { return d.Move(1) }), fyne.KeyDown),
 		fyne.NewMenuItemSeparator(),

@@ -9,51 +9,61 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/solve"
+	"tipline/app/window/desk"
 )
 
-// part is one part on the rail: its picture and its name.
+// part is one part on the rail: its picture, its name and its note.
 type part struct {
 	widget.BaseWidget
-	id             string
-	name           string
+	desk.Entry
 	chosen         bool
 	trouble        solve.Severity // empty for none
 	picture        *picture
-	tapped         func()
+	rail           *rail
+	kind           string // the heading it stands under
 	hovered, focus bool
+	pulled         float32 // how far down it has been dragged
 }
 
-func newPart(id string, tapped func()) *part {
-	p := &part{id: id, picture: newPicture(), tapped: tapped}
+func (r *rail) newPart(id string) *part {
+	p := &part{Entry: desk.Entry{ID: id}, picture: newPicture(), rail: r}
 	p.ExtendBaseWidget(p)
 	return p
 }
 
-func (p *part) show(name string, chosen bool, trouble solve.Severity) {
-	if p.name != name || p.chosen != chosen || p.trouble != trouble {
-		p.name, p.chosen, p.trouble = name, chosen, trouble
+func (p *part) show(e desk.Entry, chosen bool, trouble solve.Severity) {
+	if p.Entry != e || p.chosen != chosen || p.trouble != trouble {
+		p.Entry, p.chosen, p.trouble = e, chosen, trouble
 		p.Refresh()
 	}
 }
 
-func (p *part) Tapped(*fyne.PointEvent) { p.tapped() }
+func (p *part) Tapped(*fyne.PointEvent) { p.rail.desk.Choose(p.ID) }
 
-func (p *part) MouseIn(*desktop.MouseEvent)    { p.hovered = true; p.Refresh() }
 func (p *part) MouseMoved(*desktop.MouseEvent) {}
-func (p *part) MouseOut()                      { p.hovered = false; p.Refresh() }
-func (p *part) FocusGained()                   { p.focus = true; p.Refresh() }
-func (p *part) FocusLost()                     { p.focus = false; p.Refresh() }
 func (p *part) TypedRune(rune)                 {}
 
-func (p *part) TypedKey(e *fyne.KeyEvent) {
-	if e.Name == fyne.KeySpace || e.Name == fyne.KeyReturn || e.Name == fyne.KeyEnter {
-		p.tapped()
+func (p *part) MouseIn(*desktop.MouseEvent) { p.hovered = true; p.told() }
+func (p *part) MouseOut()                   { p.hovered = false; p.told() }
+func (p *part) FocusGained()                { p.focus = true; p.told() }
+func (p *part) FocusLost()                  { p.focus = false; p.told() }
+
+// told shows the part as it is come to or left, and what there is to say of it beside it.
+func (p *part) told() {
+	p.Refresh()
+	if p.hovered || p.focus {
+		p.rail.tip.show(p, p.rail.about(p.Entry))
+	} else {
+		p.rail.tip.hide(p)
 	}
 }
 
 func (p *part) CreateRenderer() fyne.WidgetRenderer {
-	r := &partRenderer{part: p, ground: sheetOf(panel), name: written("", readSize, ink, false), more: written("", readSize, ink, false)}
-	r.name.Alignment, r.more.Alignment = fyne.TextAlignCenter, fyne.TextAlignCenter
+	r := &partRenderer{part: p, ground: sheetOf(panel), name: written("", readSize, ink, false),
+		more: written("", readSize, ink, false), note: written("", smallSize, faint, false)}
+	for _, t := range []*canvas.Text{r.name, r.more, r.note} {
+		t.Alignment = fyne.TextAlignCenter
+	}
 	r.Refresh()
 	return r
 }
@@ -63,17 +73,23 @@ type partRenderer struct {
 	ground *canvas.Rectangle
 	name   *canvas.Text
 	more   *canvas.Text // the second line of a long name
+	note   *canvas.Text
 	badge  fyne.CanvasObject
+	again  fyne.CanvasObject // the mark of a part to be printed again
 }
 
 // pictureSize is the width and height of a part's picture.
 const pictureSize = 64
 
 func (r *partRenderer) MinSize() fyne.Size {
-	if len(namedIn(r.part.name, r.part.chosen)) > 1 {
-		return fyne.NewSize(partWidth, 118)
+	high := float32(100)
+	if len(namedIn(r.part.Name, r.part.chosen)) > 1 {
+		high += 18
 	}
-	return fyne.NewSize(partWidth, 100)
+	if r.part.Note != "" {
+		high += noteHeight
+	}
+	return fyne.NewSize(partWidth, high)
 }
 func (r *partRenderer) Destroy() {}
 
@@ -83,15 +99,21 @@ func (r *partRenderer) Layout(s fyne.Size) {
 	high := r.name.MinSize().Height
 	put(r.name, 2, 76, s.Width-4, high)
 	put(r.more, 2, 76+high-1, s.Width-4, high)
+	put(r.note, 2, s.Height-noteHeight-5, s.Width-4, noteHeight)
 	if r.badge != nil {
 		r.badge.Move(fyne.NewPos(s.Width-badgeSize-5, 5))
+	}
+	if r.again != nil {
+		r.again.Move(fyne.NewPos(6, 5))
 	}
 }
 
 func (r *partRenderer) Objects() []fyne.CanvasObject {
-	objects := []fyne.CanvasObject{r.ground, r.part.picture.Raster, r.name, r.more}
-	if r.badge != nil {
-		objects = append(objects, r.badge)
+	objects := []fyne.CanvasObject{r.ground, r.part.picture.Raster, r.name, r.more, r.note}
+	for _, mark := range []fyne.CanvasObject{r.badge, r.again} {
+		if mark != nil {
+			objects = append(objects, mark)
+		}
 	}
 	return objects
 }
@@ -109,18 +131,27 @@ func (r *partRenderer) Refresh() {
 		r.ground.StrokeColor, r.ground.StrokeWidth = blue, 2.4
 	}
 	r.name.TextStyle.Bold, r.more.TextStyle.Bold = p.chosen, p.chosen
-	lines := append(namedIn(p.name, p.chosen), "")
+	lines := append(namedIn(p.Name, p.chosen), "")
 	r.name.Text, r.more.Text = lines[0], lines[1]
-	r.badge = nil
+	first, _, _ := strings.Cut(p.Note, "\n")
+	r.note.Text = shortened(first, smallSize, fyne.TextStyle{}, partWidth-8)
+	r.badge, r.again = nil, nil
 	if p.trouble != "" {
 		r.badge = badge(p.trouble, 0)
+	}
+	if p.Reprint {
+		r.again = delta()
 	}
 	r.Layout(p.Size())
 	canvas.Refresh(p)
 }
 
-// partWidth is how wide a part is on the rail.
-const partWidth = 124
+// partWidth is how wide a part is on the rail, and noteHeight how tall the line is that
+// its note stands on.
+const (
+	partWidth  = 124
+	noteHeight = 17
+)
 
 // namedIn breaks a part's name into two lines at most.
 func namedIn(name string, bold bool) []string {

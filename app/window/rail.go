@@ -1,6 +1,8 @@
 package window
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
@@ -10,10 +12,13 @@ import (
 	"tipline/render"
 )
 
-// rail is the job's parts, one below the other, and the way to add one.
+// rail is the job's parts, one below the other, with the way to find one and to add one.
 type rail struct {
 	fyne.CanvasObject
 	desk   *desk.Desk
+	window *Window
+	tip    *tip
+	sought *seeker
 	parts  []*part
 	titles []string
 	column *fyne.Container
@@ -22,19 +27,21 @@ type rail struct {
 	seen   string // the part last scrolled to
 }
 
-// newRail returns the rail; add is called to offer the kinds of part beside the
-// button.
-func newRail(d *desk.Desk, add func(beside fyne.CanvasObject)) *rail {
-	r := &rail{desk: d, column: box.New(layout.NewCustomPaddedVBoxLayout(4))}
-	r.add = widget.NewButton(d.Words().Say("window.add"), nil)
-	r.add.OnTapped = func() { add(r.add) }
+func newRail(w *Window) *rail {
+	d := w.desk
+	r := &rail{desk: d, window: w, tip: newTip(), column: box.New(layout.NewCustomPaddedVBoxLayout(4))}
+	r.sought = newSeeker(w)
+	r.add = widget.NewButton(d.Words().Say("window.add"), w.offerStarts)
 	r.scroll = box.NewVScroll(box.New(layout.NewCustomPaddedLayout(0, 0, 0, 9), r.column))
-	body := box.NewBorder(nil, box.New(layout.NewCustomPaddedLayout(6, 5, 0, 8), r.add), nil, nil, r.scroll)
+	r.scroll.OnScrolled = func(fyne.Position) { r.tip.hide(r.tip.of) }
+	head := box.New(layout.NewCustomPaddedLayout(0, 6, 0, 9), r.sought)
+	body := box.NewBorder(head, box.New(layout.NewCustomPaddedLayout(6, 5, 0, 8), r.add), nil, nil, r.scroll)
 	r.CanvasObject = box.NewStack(sheetOf(panel), box.New(layout.NewCustomPaddedLayout(8, 4, 9, 1), body))
 	return r
 }
 
 func (r *rail) show() {
+	r.sought.show()
 	groups := r.desk.Groups()
 	if !r.stands(groups) {
 		r.rebuild(groups)
@@ -43,12 +50,21 @@ func (r *rail) show() {
 	for _, g := range groups {
 		for _, e := range g.Parts {
 			chosen := e.ID == r.desk.Part()
-			r.parts[i].show(e.Name, chosen, r.desk.Trouble(e.ID))
+			r.parts[i].show(e, chosen, r.desk.Trouble(e.ID))
 			r.parts[i].picture.show(r.desk.Pictured(e.ID), func() *render.Drawing { return r.desk.Picture(e.ID) }, chosen)
 			i++
 		}
 	}
 	r.reveal()
+}
+
+// about says of a part what its little room does not hold: its whole note, and that it
+// has changed since it was printed.
+func (r *rail) about(e desk.Entry) string {
+	if !e.Reprint {
+		return e.Note
+	}
+	return strings.TrimSpace(e.Note + "\n" + r.desk.Words().Say("rail.reprint"))
 }
 
 // rebuild makes the rail anew, a heading over each kind.
@@ -62,6 +78,7 @@ func (r *rail) rebuild(groups []desk.Group) {
 		r.column.Add(title)
 		for _, e := range g.Parts {
 			p := r.partFor(e.ID, old)
+			p.kind = g.Title
 			r.parts = append(r.parts, p)
 			r.column.Add(p)
 		}
@@ -73,11 +90,11 @@ func (r *rail) rebuild(groups []desk.Group) {
 // partFor keeps the part that was there, with its picture.
 func (r *rail) partFor(id string, old []*part) *part {
 	for _, p := range old {
-		if p.id == id {
+		if p.ID == id {
 			return p
 		}
 	}
-	return newPart(id, func() { r.desk.Choose(id) })
+	return r.newPart(id)
 }
 
 // stands reports whether the rail has the job's parts already.
@@ -88,7 +105,7 @@ func (r *rail) stands(groups []desk.Group) bool {
 			return false
 		}
 		for _, e := range g.Parts {
-			if i >= len(r.parts) || r.parts[i].id != e.ID {
+			if i >= len(r.parts) || r.parts[i].ID != e.ID {
 				return false
 			}
 			i++
@@ -105,7 +122,7 @@ func (r *rail) reveal() {
 	r.seen = r.desk.Part()
 	for _, p := range r.parts {
 		top, bottom := p.Position().Y, p.Position().Y+p.Size().Height
-		if p.id != r.seen || p.Size().Height == 0 {
+		if p.ID != r.seen || p.Size().Height == 0 {
 			continue
 		}
 		switch at, high := r.scroll.Offset.Y, r.scroll.Size().Height; {

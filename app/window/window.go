@@ -43,7 +43,7 @@ func New(app fyne.App, d *desk.Desk) *Window {
 func newWindow(all *windows, d *desk.Desk) *Window {
 	w := &Window{Window: all.app.NewWindow(d.Words().Say("window.program")), all: all, desk: d}
 	w.strip = newStrip(d)
-	w.rail = newRail(d, w.offerKinds)
+	w.rail = newRail(w)
 	legend := newLegend(d)
 	w.board = newBoard(legend, w.pressed, w.turn)
 	w.board.picked = w.pick
@@ -71,6 +71,7 @@ func newWindow(all *windows, d *desk.Desk) *Window {
 	})
 	w.Canvas().SetOnTypedKey(w.turn)
 	w.Canvas().SetOnTypedRune(w.board.TypedRune)
+	w.rail.tip.over(w)
 	w.Resize(fyne.NewSize(1280, 740))
 	d.Changed = w.show
 	w.show()
