@@ -71,7 +71,7 @@ func (g *grips) lay(v screen.View, s fyne.Size, lit geometry.Quantity) {
 	for k, i := range g.shown {
 		at, full := g.seen[k], g.first(i)
 		size := float32(gripSize)
-		if !full && (g.pointer == nil || apart(*g.pointer, at) > gripNear) {
+		if !full && !near(g.pointer, at) {
 			size = dotSize
 		}
 		g.mark(i, at, s, size, full)
@@ -197,18 +197,24 @@ func (g *grips) letGo() {
 	g.grip = nil
 }
 
-// hover notes where the pointer is, and which handle it is over.
-func (g *grips) hover(v screen.View, p screen.Pixel) {
-	if g.Container == nil || v.Blank() || len(g.handles) == 0 {
-		return
-	}
-	g.over, g.pointer = g.at(p), &p
-	g.lay(v, g.Size(), g.lit)
-}
+// hover notes where the pointer is, and which handle it is over. A move that changes
+// nothing of what is shown lays nothing.
+func (g *grips) hover(v screen.View, p screen.Pixel) { g.aim(v, g.at(p), &p) }
 
 // leave notes that the pointer is elsewhere.
-func (g *grips) leave(v screen.View) {
-	if g.over, g.pointer = nil, nil; g.Container != nil {
+func (g *grips) leave(v screen.View) { g.aim(v, nil, nil) }
+
+func (g *grips) aim(v screen.View, over *template.Handle, pointer *screen.Pixel) {
+	same := over == g.over
+	for _, at := range g.seen {
+		same = same && near(g.pointer, at) == near(pointer, at)
+	}
+	if g.over, g.pointer = over, pointer; !same && g.Container != nil {
 		g.lay(v, g.Size(), g.lit)
 	}
+}
+
+// near reports whether the pointer is so near to a handle that it is shown in full.
+func near(pointer *screen.Pixel, at screen.Pixel) bool {
+	return pointer != nil && apart(*pointer, at) <= gripNear
 }

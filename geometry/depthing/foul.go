@@ -49,7 +49,7 @@ func Closest(driver, follower Gear) (float64, error) {
 	low := math.Max(math.Max(a, b), math.Max(a+follower.Floor, b+driver.Floor)) + hair
 	high := farthest(driver, follower) - hair
 	turns := func(centres float64, steps int) bool {
-		t, err := Mesh(driver, follower, centres, steps)
+		_, t, err := meshed(driver, follower, centres, steps)
 		return err == nil && !t.Jams()
 	}
 	switch {

@@ -65,9 +65,19 @@ func (t Turn) Jams() bool {
 // 100,000. It refuses centres so far apart that the driver's teeth leave the
 // follower's one by one; a pair that jams is told by the Turn.
 func Mesh(driver, follower Gear, centres float64, steps int) (Turn, error) {
-	p, err := newPairing(driver, follower, centres, steps)
+	p, t, err := meshed(driver, follower, centres, steps)
 	if err != nil {
 		return Turn{}, err
+	}
+	p.action(&t)
+	return t, nil
+}
+
+// meshed is Mesh without the arc of action, which tells nothing of whether a pair jams.
+func meshed(driver, follower Gear, centres float64, steps int) (*pairing, Turn, error) {
+	p, err := newPairing(driver, follower, centres, steps)
+	if err != nil {
+		return nil, Turn{}, err
 	}
 	t := Turn{
 		Mean: p.ratio, Centres: centres,
@@ -75,10 +85,9 @@ func Mesh(driver, follower Gear, centres float64, steps int) (Turn, error) {
 		FollowerClearance: centres - follower.TipRadius() - driver.Floor,
 	}
 	if err := p.turn(&t); err != nil {
-		return Turn{}, err
+		return nil, Turn{}, err
 	}
-	p.action(&t)
-	return t, nil
+	return p, t, nil
 }
 
 // newPairing checks the pair and meets tooth and leaf at every step.

@@ -2,6 +2,8 @@ package depthing
 
 import (
 	"math"
+	"runtime"
+	"sync"
 
 	"tipline/geometry"
 )
@@ -18,17 +20,30 @@ type pairing struct {
 	blocks      []block
 }
 
-// sample meets the tooth and the leaf at every step where they can.
+// sample meets the tooth and the leaf at every step where they can, in as many runs at
+// a time as there are processors: each step is met by itself.
 func (p *pairing) sample() {
 	c, a, b := p.centres, p.tip, p.reach
 	reach := math.Acos(math.Min(1, math.Max(-1, (c*c+a*a-b*b)/(2*c*a))))
 	most := int(math.Ceil((reach/p.pitch + 1) * float64(p.steps)))
 	p.first = -most
 	p.blocks = make([]block, 2*most+1)
-	for i := range p.blocks {
-		p.blocks[i] = p.meet(p.angle(p.first + i))
+	runs := min(runtime.GOMAXPROCS(0), mostRuns)
+	var busy sync.WaitGroup
+	for r := range runs {
+		from, to := len(p.blocks)*r/runs, len(p.blocks)*(r+1)/runs
+		busy.Go(func() {
+			for i := from; i < to; i++ {
+				p.blocks[i] = p.meet(p.angle(p.first + i))
+			}
+		})
 	}
+	busy.Wait()
 }
+
+// mostRuns is how many runs of steps are met at a time at most: more would be too short
+// to be worth their beginning.
+const mostRuns = 4
 
 func (p *pairing) angle(step int) float64 { return float64(step) * p.pitch / float64(p.steps) }
 
