@@ -86,7 +86,7 @@ func (b *board) changed() {
 	at, ok := b.litPlace()
 	ok = ok && !b.measuring()
 	b.grips.lay(b.view, s, b.legend.desk.LitField())
-	b.legend.tag.show(at, ok, b.grips.seen)
+	b.legend.tag.show(at, ok, b.grips.taken())
 	b.ruler.lay(b.view)
 	b.raster.Refresh()
 }

@@ -1,6 +1,8 @@
 package window
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 
@@ -26,6 +28,7 @@ type grips struct {
 	pointer *screen.Pixel     // nil while it is elsewhere
 	shown   []int             // the places of the handles that are
 	seen    []screen.Pixel    // where they are
+	drawn   []screen.Pixel    // along the dimension that is drawn
 	spent   bool              // what was held was let go of while the button is still down
 }
 
@@ -62,7 +65,7 @@ func (g *grips) lay(v screen.View, s fyne.Size, lit geometry.Quantity) {
 	if g.Container == nil {
 		return
 	}
-	g.Objects, g.lit = nil, lit
+	g.Objects, g.lit, g.drawn = nil, lit, nil
 	if g.thin(v); v.Blank() {
 		g.Refresh()
 		return
@@ -97,10 +100,16 @@ func (g *grips) span(v screen.View) {
 	if h == nil {
 		return
 	}
+	for share := 0.0; share <= 1; share += 0.125 {
+		g.drawn = append(g.drawn, v.ToPixel(h.Span[0].Toward(h.Span[1], share)))
+	}
 	from, to := v.ToPixel(h.Span[0]), v.ToPixel(h.Span[1])
 	aside := func(p screen.Pixel) screen.Pixel { return screen.Pixel{X: p.X + frameWidth, Y: p.Y + frameWidth} }
 	g.Objects = append(g.Objects, spanOf(aside(from), aside(to))...)
 }
+
+// taken returns what a flag is not to cover: the handles, and the dimension.
+func (g *grips) taken() []screen.Pixel { return slices.Concat(g.seen, g.drawn) }
 
 // first reports whether a handle is shown before those about it.
 func (g *grips) first(i int) bool {

@@ -36,8 +36,9 @@ func newTag(d *desk.Desk) *tag {
 	return t
 }
 
-// show puts the tag at a place of the drawing, clear of the handles, or takes it away.
-func (t *tag) show(at screen.Pixel, ok bool, handles []screen.Pixel) {
+// show puts the tag at a place of the drawing, clear of what stands there, or takes it
+// away.
+func (t *tag) show(at screen.Pixel, ok bool, taken []screen.Pixel) {
 	text := t.desk.LitText()
 	if t.Hidden = !ok || text == ""; t.Hidden {
 		t.Refresh()
@@ -46,7 +47,7 @@ func (t *tag) show(at screen.Pixel, ok bool, handles []screen.Pixel) {
 	t.text.Text = text
 	width := t.text.MinSize().Width + 18
 	x, y := float32(at.X)+frameWidth, float32(at.Y)+frameWidth
-	left, top := t.stand(x, y, width, handles)
+	left, top := t.stand(x, y, width, taken)
 	put(t.point, x-4, y-4, 8, 8)
 	put(t.flag, left, top, width, tagHeight)
 	put(t.text, left, top, width, tagHeight)
@@ -56,9 +57,9 @@ func (t *tag) show(at screen.Pixel, ok bool, handles []screen.Pixel) {
 }
 
 // stand returns where a tag of a width for a place stands: aside and above, else below or
-// on the other side, else further off, the first that covers no handle and stays within
+// on the other side, else further off, the first that covers nothing and stays within
 // the drawing; where none does, the first, moved within it.
-func (t *tag) stand(x, y, width float32, handles []screen.Pixel) (left, top float32) {
+func (t *tag) stand(x, y, width float32, taken []screen.Pixel) (left, top float32) {
 	side := float32(1)
 	if x < t.Size().Width/2 {
 		side = -1
@@ -69,7 +70,7 @@ func (t *tag) stand(x, y, width float32, handles []screen.Pixel) (left, top floa
 			if way[0] < 0 {
 				left -= width
 			}
-			if t.within(left, top, width) && clearOf(handles, x, y, left, top, width) {
+			if t.within(left, top, width) && clearOf(taken, x, y, left, top, width) {
 				return left, top
 			}
 		}
@@ -90,10 +91,10 @@ func (t *tag) within(left, top, width float32) bool {
 	return left >= 4 && top >= 4 && right <= s.Width-4 && bottom <= s.Height-legendHeight && !corner
 }
 
-// clearOf reports whether a tag stands clear of handles, but for that at its own place.
-func clearOf(handles []screen.Pixel, x, y, left, top, width float32) bool {
+// clearOf reports whether a tag stands clear of what is taken, but for its own place.
+func clearOf(taken []screen.Pixel, x, y, left, top, width float32) bool {
 	const half = gripSize/2 + 2
-	for _, h := range handles {
+	for _, h := range taken {
 		hx, hy := float32(h.X)+frameWidth, float32(h.Y)+frameWidth
 		own := hx == x && hy == y
 		if !own && hx > left-half && hx < left+width+half && hy > top-half && hy < top+tagHeight+half {
