@@ -6,7 +6,9 @@ import (
 	"errors"
 	"fmt"
 	"os"
+	"os/signal"
 	"path/filepath"
+	"syscall"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
@@ -34,8 +36,18 @@ func open(name string) int {
 			return command.Nothing
 		}
 	}
+	go endWhenAsked()
 	a := app.NewWithID("tipline")
 	a.SetIcon(fyne.NewStaticResource("tipline.png", icon.PNG()))
-	window.New(a, d).ShowAndRun(elsewhere)
+	window.New(a, d).ShowAndRun(elsewhere, func() { os.Exit(command.Done) })
 	return command.Done
+}
+
+// endWhenAsked ends the program when the system asks it to. What is not saved has been
+// kept by then and is offered back.
+func endWhenAsked() {
+	asked := make(chan os.Signal, 1)
+	signal.Notify(asked, os.Interrupt, syscall.SIGTERM)
+	<-asked
+	os.Exit(command.Done)
 }

@@ -37,7 +37,7 @@ type Window struct {
 // New returns the program's first window, which shows what is on the desk.
 func New(app fyne.App, d *desk.Desk) *Window {
 	app.Settings().SetTheme(newLook())
-	return (&windows{app: app, aside: d.Aside, later: d.Later}).add(d)
+	return (&windows{app: app, aside: d.Aside, later: d.Later, ended: func() {}}).add(d)
 }
 
 func newWindow(all *windows, d *desk.Desk) *Window {
@@ -82,8 +82,10 @@ func newWindow(all *windows, d *desk.Desk) *Window {
 // runs the program until its last window is closed. From then on what is typed and
 // dragged is solved and kept beside the windows' thread, each edit as soon as the one
 // before is on the disk. A job that another program has open is asked about; "" for
-// none.
-func (w *Window) ShowAndRun(elsewhere string) {
+// none. When the last window is closed ended is called: the toolkit's own end waits now
+// and then for what never comes.
+func (w *Window) ShowAndRun(elsewhere string, ended func()) {
+	w.all.ended = ended
 	w.all.aside = func(run, done func()) {
 		go func() {
 			run()

@@ -16,6 +16,7 @@ type windows struct {
 	list  []*Window
 	aside func(run, done func()) // for their desks; nil to do everything at once
 	later func(do func())
+	ended func() // called when the last is closed
 }
 
 // add makes a window over a desk.
@@ -91,6 +92,9 @@ func (w *Window) end() {
 	w.all.drop(w)
 	w.desk.Close()
 	w.Close()
+	if len(w.all.list) == 0 {
+		w.all.ended()
+	}
 }
 
 // leave closes the window, after asking where its job is not saved. The last one ends
