@@ -8,21 +8,32 @@ import (
 // fit shows the whole drawing.
 func (b *board) fit() {
 	b.fitted = true
-	bounds := b.painter.Sheet
-	if bounds.Width() == 0 && b.whole != nil {
-		bounds = b.whole.Bounds()
-	}
-	b.view = b.fitting(bounds)
+	b.view = b.fitting(b.all())
 }
 
-// fitting returns the view that shows a box of the drawing above the legend; a blank one
-// where there is no drawing, or no room yet.
+// all is the box of the sheet, or of the whole drawing.
+func (b *board) all() geometry.Box {
+	if b.painter.Sheet.Width() == 0 && b.whole != nil {
+		return b.whole.Bounds()
+	}
+	return b.painter.Sheet
+}
+
+// fitting returns the view that shows a box of the drawing above the legend, and under the
+// buttons where it would reach into their corner; a blank one where there is no
+// drawing, or no room yet.
 func (b *board) fitting(bounds geometry.Box) screen.View {
 	s := b.Size()
 	if b.drawing == nil || s.Width < 1 || s.Height < 1 {
 		return screen.View{}
 	}
-	return screen.Fit(bounds, float64(s.Width), float64(max(s.Height-legendHeight, 1)), margin)
+	const buttons = cornerGap + cornerHigh
+	wide, high := float64(s.Width), float64(max(s.Height-legendHeight, 1))
+	v := screen.Fit(bounds, wide, high, margin)
+	if at := v.ToPixel(bounds.Max); at.X > wide-cornerWide && at.Y < buttons && high > 4*buttons {
+		v = screen.Fit(bounds, wide, high-buttons, margin).Pan(0, buttons)
+	}
+	return v
 }
 
 // fitPart shows the whole drawing from now on.
@@ -39,7 +50,8 @@ const (
 )
 
 // fitLit shows what is lit from near: the piece of line that was pressed, or the one at
-// the handle, or at the flag. Nothing lit leaves the view as it is.
+// the handle, or at the flag; never from further than all is. Nothing lit leaves the view
+// as it is.
 func (b *board) fitLit() {
 	lit := b.painter.Lit
 	at, ok := b.litPlace()
@@ -58,5 +70,9 @@ func (b *board) fitLit() {
 		return
 	}
 	size := max(bounds.Width(), bounds.Height(), leastLit)
-	b.set(b.fitting(bounds.Grow(roundLit * size)))
+	if v := b.fitting(bounds.Grow(roundLit * size)); v.Scale > b.fitting(b.all()).Scale {
+		b.set(v)
+		return
+	}
+	b.fitPart()
 }

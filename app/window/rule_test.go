@@ -157,6 +157,30 @@ func TestWhatIsLitFillsTheView(t *testing.T) {
 	require.InDelta(t, s.Width/2, middle.X, 1, "the piece that was pressed")
 }
 
+// What is lit is never shown smaller than the whole, and nothing of a fitted drawing lies
+// under the buttons.
+func TestAFitKeepsWithinTheWholeAndClearOfTheButtons(t *testing.T) {
+	w := opened(t)
+	for _, part := range w.desk.Result().Parts() {
+		w.desk.Choose(part.ID())
+		for _, step := range w.desk.Steps() {
+			w.desk.Go(step)
+			w.board.fitPart()
+			whole := w.board.view
+			if whole.Blank() {
+				continue
+			}
+			at := whole.ToPixel(w.board.all().Max)
+			require.False(t, float32(at.X) > w.board.Size().Width-cornerWide && at.Y < cornerGap+cornerHigh, "%s %s: %v", part.ID(), step, at)
+			for _, h := range w.board.grips.handles {
+				w.desk.Light(h.Quantity)
+				w.board.fitLit()
+				require.GreaterOrEqual(t, w.board.view.Scale, whole.Scale, "%s %s %s", part.ID(), step, h.Quantity)
+			}
+		}
+	}
+}
+
 // The view is kept from a hidden layer to a fit: the whole drawing's.
 func TestHiddenLayersCountInTheFit(t *testing.T) {
 	w := opened(t)
