@@ -120,7 +120,7 @@ func TestMenuItemsThatNeedAPart(t *testing.T) {
 		require.True(t, i.Disabled, i.Label)
 	}
 	require.True(t, w.welcome.Visible())
-	w.kinds().Items[1].Action()
+	w.add("pointed")
 	require.Len(t, w.rail.parts, 1)
 	require.False(t, w.welcome.Visible())
 	require.NotNil(t, w.board.drawing)

@@ -3,11 +3,9 @@ package window
 import (
 	"path/filepath"
 	"slices"
-	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
-	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
 	"tipline/assets/samples"
@@ -106,8 +104,7 @@ func (m *menu) editMenu() *fyne.Menu {
 
 func (m *menu) partMenu() *fyne.Menu {
 	w, d := m.window, m.window.desk
-	add := m.item("add", nil)
-	add.ChildMenu = w.kinds()
+	add := keyed(m.item("add", w.offerStarts), fyne.KeyA, fyne.KeyModifierShift)
 	part := func(key string, do func() error) *fyne.MenuItem {
 		i := m.item(key, func() { w.tell(do()) })
 		m.onPart = append(m.onPart, i)
@@ -187,20 +184,4 @@ func (m *menu) showRecent(files []string) {
 		none.Disabled = true
 		m.recent.ChildMenu.Items = append(m.recent.ChildMenu.Items, none)
 	}
-}
-
-// kinds offers the kinds of part that can be added.
-func (w *Window) kinds() *fyne.Menu {
-	m := fyne.NewMenu("")
-	for _, kind := range desk.Kinds() {
-		m.Items = append(m.Items, fyne.NewMenuItem(w.desk.Words().Say("part.kind."+strings.ReplaceAll(kind, " ", "-")), func() { w.add(kind) }))
-	}
-	return m
-}
-
-// offerKinds offers them beside the rail's button.
-func (w *Window) offerKinds(beside fyne.CanvasObject) {
-	list := widget.NewPopUpMenu(w.kinds(), w.Canvas())
-	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(beside)
-	list.ShowAtPosition(fyne.NewPos(at.X, max(at.Y-list.MinSize().Height-4, 4)))
 }

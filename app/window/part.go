@@ -52,7 +52,8 @@ func (p *part) FocusLost()                  { p.focus = false; p.told() }
 func (p *part) told() {
 	p.Refresh()
 	if p.hovered || p.focus {
-		p.rail.tip.show(p, p.rail.about(p.Entry))
+		said, more := p.rail.about(p.Entry)
+		p.rail.tip.show(p, said, more)
 	} else {
 		p.rail.tip.hide(p)
 	}

@@ -189,7 +189,8 @@ func TestWhatChangedSinceItWasPrintedWearsAMark(t *testing.T) {
 	w.desk.Type("great", "note", "Cut in March")
 	w.rail.parts[0].MouseIn(nil)
 	require.False(t, w.rail.tip.Hidden)
-	require.Equal(t, "Cut in March\nChanged since it was last printed.", w.rail.tip.text.text)
+	require.Equal(t, "Cut in March", w.rail.tip.lines[0].text)
+	require.Equal(t, "Changed since it was last printed.", w.rail.tip.lines[1].text)
 	w.rail.parts[0].MouseOut()
 	require.True(t, w.rail.tip.Hidden)
 }

@@ -1,8 +1,6 @@
 package window
 
 import (
-	"strings"
-
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
@@ -60,16 +58,17 @@ func (r *rail) show() {
 
 // about says of a part what its little room does not hold: its whole note, and that it
 // has changed since it was printed.
-func (r *rail) about(e desk.Entry) string {
-	if !e.Reprint {
-		return e.Note
+func (r *rail) about(e desk.Entry) (note, reprint string) {
+	if e.Reprint {
+		reprint = r.desk.Words().Say("rail.reprint")
 	}
-	return strings.TrimSpace(e.Note + "\n" + r.desk.Words().Say("rail.reprint"))
+	return e.Note, reprint
 }
 
 // rebuild makes the rail anew, a heading over each kind.
 func (r *rail) rebuild(groups []desk.Group) {
 	old := r.parts
+	r.tip.hide(r.tip.of)
 	r.parts, r.titles, r.column.Objects = nil, nil, nil
 	for _, g := range groups {
 		title := written(g.Title, smallSize, faint, true)
@@ -114,6 +113,10 @@ func (r *rail) stands(groups []desk.Group) bool {
 	return i == len(r.parts) && len(groups) == len(r.titles)
 }
 
+// headingHeight is how tall the heading over a kind of part is, with what is about it: it
+// is seen with the first of the kind.
+const headingHeight = 28
+
 // reveal scrolls to the chosen part when it has become another.
 func (r *rail) reveal() {
 	if r.seen == r.desk.Part() {
@@ -127,7 +130,7 @@ func (r *rail) reveal() {
 		}
 		switch at, high := r.scroll.Offset.Y, r.scroll.Size().Height; {
 		case top < at:
-			r.scroll.ScrollToOffset(fyne.NewPos(0, top))
+			r.scroll.ScrollToOffset(fyne.NewPos(0, max(0, top-headingHeight)))
 		case bottom > at+high:
 			r.scroll.ScrollToOffset(fyne.NewPos(0, bottom-high))
 		}

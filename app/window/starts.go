@@ -17,7 +17,7 @@ func (w *Window) offerStarts() {
 	for _, s := range w.desk.Starts() {
 		o := newOffer(q, s, func() {
 			q.Hide()
-			w.tell(w.desk.Add(s.Kind))
+			w.add(s.Kind)
 		})
 		o.step = func(by int) {
 			for i := range offers {

@@ -11,7 +11,7 @@ import (
 type tip struct {
 	*fyne.Container
 	ground *canvas.Rectangle
-	text   *flow
+	lines  [2]*flow          // of an ordinary and of a quieter colour
 	of     fyne.CanvasObject // that it is about; nil while it is hidden
 }
 
@@ -22,9 +22,9 @@ const (
 )
 
 func newTip() *tip {
-	t := &tip{ground: sheetOf(paper), text: newFlow(readSize, ink)}
+	t := &tip{ground: sheetOf(paper), lines: [2]*flow{newFlow(readSize, ink), newFlow(readSize, faint)}}
 	t.ground.StrokeColor = faint
-	t.Container = &fyne.Container{Objects: []fyne.CanvasObject{t.ground, t.text.Container}, Hidden: true}
+	t.Container = &fyne.Container{Objects: []fyne.CanvasObject{t.ground, t.lines[0].Container, t.lines[1].Container}, Hidden: true}
 	return t
 }
 
@@ -33,21 +33,28 @@ func (t *tip) over(w *Window) {
 	w.SetContent(box.NewStack(w.Content(), &fyne.Container{Objects: []fyne.CanvasObject{t.Container}}))
 }
 
-// show shows words to the right of a thing; none hide the tip.
-func (t *tip) show(of fyne.CanvasObject, words string) {
-	if words == "" {
+// show shows what there is to say to the right of a thing, and under it what more there
+// is; nothing to say hides the tip.
+func (t *tip) show(of fyne.CanvasObject, said, more string) {
+	if said+more == "" {
 		t.hide(of)
 		return
 	}
 	t.of = of
-	wide := min(tipWidth, fyne.MeasureText(words, readSize, fyne.TextStyle{}).Width+1)
-	t.text.set(words, ink)
-	t.text.lay(wide)
-	high := t.text.tall(wide)
+	wide, high := float32(0), float32(tipInset-2)
+	for _, line := range []string{said, more} {
+		wide = min(tipWidth, max(wide, fyne.MeasureText(line, readSize, fyne.TextStyle{}).Width+1))
+	}
+	for i, line := range []string{said, more} {
+		f := t.lines[i]
+		f.set(line, f.colour)
+		f.lay(wide)
+		put(f.Container, tipInset, high, wide, f.tall(wide))
+		high += f.tall(wide)
+	}
 	at := fyne.CurrentApp().Driver().AbsolutePositionForObject(of)
-	put(t.text.Container, tipInset, tipInset-2, wide, high)
-	put(t.ground, 0, 0, wide+2*tipInset, high+2*tipInset)
-	put(t.Container, at.X+of.Size().Width+6, at.Y+8, wide+2*tipInset, high+2*tipInset)
+	put(t.ground, 0, 0, wide+2*tipInset, high+tipInset)
+	put(t.Container, at.X+of.Size().Width+6, at.Y+8, wide+2*tipInset, high+tipInset)
 	t.Show()
 }
 

@@ -21,7 +21,7 @@ func newWelcome(w *Window) *welcome {
 	say := w.desk.Words().Say
 	v := &welcome{window: w}
 	v.add = newPushButton(say("window.add"), nil)
-	v.add.OnTapped = func() { w.offerKinds(v.add) }
+	v.add.OnTapped = w.offerStarts
 	v.add.Importance = widget.HighImportance
 	open := newPushButton(say("menu.open"), w.askOpen)
 	sample := newPushButton(say("window.sample"), func() { w.openSample(samples.First) })

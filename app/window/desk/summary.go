@@ -57,7 +57,7 @@ func (d *Desk) madeSummary(p solve.Made) string {
 func (d *Desk) mountSummary(w *solve.Wheel) string {
 	stack := ""
 	if w.Stack != "" {
-		stack = d.words.Say("summary.stacked", "stack", w.Stack)
+		stack = d.words.Say("summary.stacked", "stack", d.Name(w.Stack))
 	}
 	if w.Mounting == nil {
 		return d.words.Say("summary.unscrewed") + stack
