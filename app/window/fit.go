@@ -27,7 +27,7 @@ func (b *board) fitting(bounds geometry.Box) screen.View {
 	if b.drawing == nil || s.Width < 1 || s.Height < 1 {
 		return screen.View{}
 	}
-	const buttons = cornerGap + cornerHigh
+	const buttons = 2*cornerGap + cornerHigh
 	wide, high := float64(s.Width), float64(max(s.Height-legendHeight, 1))
 	v := screen.Fit(bounds, wide, high, margin)
 	if at := v.ToPixel(bounds.Max); at.X > wide-cornerWide && at.Y < buttons && high > 4*buttons {
