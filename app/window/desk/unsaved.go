@@ -97,9 +97,13 @@ func (u *unsaved) forget() {
 	}
 }
 
-// drop takes a copy and its lock away.
+// drop takes a copy and its lock away, and what a kill left half-written beside them.
 func drop(name string, hold *keep.Hold) {
 	_ = os.Remove(name + copyEnding)
+	half, _ := filepath.Glob(filepath.Join(filepath.Dir(name), "."+filepath.Base(name)+copyEnding+"-*"))
+	for _, h := range half {
+		_ = os.Remove(h)
+	}
 	_ = hold.LetGo()
 	_ = os.Remove(name + lockEnding)
 }
