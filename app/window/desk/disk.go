@@ -66,22 +66,33 @@ func (p imprint) look(file string) (Fate, imprint) {
 	return Altered, now
 }
 
+// enough is how much of a file is looked at: more than any job has, so that one that is
+// longer is none of ours.
+const enough = 16<<20 + 1
+
+// errNoFile is returned for what is read but once, such as a pipe.
+var errNoFile = errors.New("not a regular file")
+
 // taken takes the imprint of a file.
 func taken(file string) (p imprint, err error) {
+	info, err := os.Stat(file)
+	if err == nil && !info.Mode().IsRegular() {
+		err = errNoFile
+	}
+	if err != nil {
+		return p, err
+	}
 	f, err := os.Open(file)
 	if err != nil {
 		return p, err
 	}
 	defer f.Close()
-	info, err := f.Stat()
-	if err != nil {
-		return p, err
-	}
 	h := sha256.New()
-	if p.size, err = io.Copy(h, f); err != nil {
+	if _, err = io.Copy(h, io.LimitReader(f, enough)); err != nil {
 		return p, err
 	}
 	h.Sum(p.sum[:0])
+	p.size = info.Size()
 	if time.Since(info.ModTime()) > freshly {
 		p.time = info.ModTime()
 	}
