@@ -9,11 +9,14 @@ import (
 
 // closestSteps is how many steps of a pitch are looked at to find the closest
 // centres: play changes smoothly over a pitch, and 200 steps miss the least of it
-// by a part in 40,000. roughSteps, every fifth of them, come near it; what jams in
-// them jams in all.
+// by a part in 40,000. roughSteps, every fifth of them, come near it, and firstSteps,
+// every fifth of those, find most of what jams; what jams in some of the steps jams in
+// all.
 const (
-	closestSteps = 200
-	roughSteps   = closestSteps / 5
+	finer        = 5
+	firstSteps   = fewestSteps
+	roughSteps   = firstSteps * finer
+	closestSteps = roughSteps * finer
 )
 
 // Foul says why the turned pair jams and from which distance of centres on it
@@ -49,8 +52,12 @@ func Closest(driver, follower Gear) (float64, error) {
 	low := math.Max(math.Max(a, b), math.Max(a+follower.Floor, b+driver.Floor)) + hair
 	high := farthest(driver, follower) - hair
 	turns := func(centres float64, steps int) bool {
-		_, t, err := meshed(driver, follower, centres, steps)
-		return err == nil && !t.Jams()
+		for n := firstSteps; n <= steps; n *= finer {
+			if _, t, err := meshed(driver, follower, centres, n); err != nil || t.Jams() {
+				return false
+			}
+		}
+		return true
 	}
 	switch {
 	case low < high && turns(low, closestSteps):
