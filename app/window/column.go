@@ -32,7 +32,8 @@ type column struct {
 	own     *additions
 	suggest *widget.Button
 	history *history
-	fields  *fyne.Container // all but the history
+	stock   *stock
+	fields  *fyne.Container // all but the history and the stock
 	scroll  *box.Scroll
 	print   *widget.Button // on paper only
 	step    desk.Step
@@ -53,13 +54,14 @@ func newColumn(w *Window) *column {
 	c.print = widget.NewButton(d.Words().Say("menu.print"), w.askPrint)
 	c.print.Importance = widget.HighImportance
 	c.fields = box.NewStack(sheetOf(panel), box.NewBorder(top, nil, nil, nil, c.scroll), newRoller(c.scroll))
-	c.history = newHistory(w)
-	c.CanvasObject = box.NewStack(c.fields, c.history.CanvasObject)
+	c.history, c.stock = newHistory(w), newStock(w)
+	c.CanvasObject = box.NewStack(c.fields, c.history.CanvasObject, c.stock.CanvasObject)
 	return c
 }
 
 func (c *column) show() {
 	c.history.show()
+	c.stock.show()
 	say(c.head, c.desk.Words().Say("step."+string(c.desk.Step())))
 	c.summary.lay(columnWidth)
 	c.summary.set(c.desk.Summary(), faint)
@@ -154,9 +156,10 @@ func (c *column) row(field geometry.Quantity) *row {
 }
 
 // place returns where a field is typed or chosen, nil when the step has no such
-// field. The list of steps gives way to it.
+// field. The lists of steps and of stock give way to it.
 func (c *column) place(field geometry.Quantity) fyne.Focusable {
 	c.history.close()
+	c.stock.close()
 	if e := c.bits.box(field); e != nil {
 		c.reveal(e)
 		return e

@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	box "fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
@@ -51,13 +50,7 @@ func newHistory(w *Window) *history {
 	}
 	h.list.HideSeparators = true
 	h.list.ExtendBaseWidget(h.list)
-	off := quiet("×", h.close)
-	head := box.NewBorder(nil, nil, nil, off, inMiddle(written(say("history.title"), headSize, ink, true)))
-	line := newFlow(readSize, faint)
-	line.set(say("history.line"), faint)
-	line.lay(columnWidth)
-	top := box.New(layout.NewCustomPaddedLayout(8, 8, 20, 12), box.New(layout.NewCustomPaddedVBoxLayout(2), head, line.Container))
-	h.CanvasObject = box.NewStack(sheetOf(panel), box.New(layout.NewCustomPaddedLayout(0, 8, 0, 4), box.NewBorder(top, nil, nil, nil, h.list)))
+	h.CanvasObject = leaf(say("history.title"), say("history.line"), h.list, h.close)
 	h.CanvasObject.Hide()
 	return h
 }
@@ -99,6 +92,7 @@ func (h *history) open() {
 		h.close()
 		return
 	}
+	h.window.column.stock.close()
 	h.window.column.fields.Hide()
 	h.Show()
 	h.show()

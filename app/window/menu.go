@@ -138,6 +138,7 @@ func (m *menu) viewMenu() *fyne.Menu {
 		keyed(m.item("closer", func() { w.board.zoom(closer, w.board.middle()) }), fyne.KeyEqual),
 		keyed(m.item("farther", func() { w.board.zoom(1/closer, w.board.middle()) }), fyne.KeyMinus),
 		fyne.NewMenuItemSeparator(),
+		keyed(m.item("stock", func() { w.column.stock.open() }), fyne.KeyG),
 		keyed(m.item("rule", w.measure), fyne.KeyM),
 		keyed(m.item("layers", w.chooseLayers), fyne.KeyL)}
 	m.listSteps()

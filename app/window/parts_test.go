@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/test"
 	"github.com/stretchr/testify/require"
 
@@ -193,4 +194,41 @@ func TestWhatChangedSinceItWasPrintedWearsAMark(t *testing.T) {
 	require.Equal(t, "Changed since it was last printed.", w.rail.tip.lines[1].text)
 	w.rail.parts[0].MouseOut()
 	require.True(t, w.rail.tip.Hidden)
+}
+
+func TestTheStockListHasItsPlace(t *testing.T) {
+	w := opened(t)
+	s := w.column.stock
+	item(t, w, "To get in").Action()
+	require.True(t, s.Visible())
+	require.False(t, w.column.fields.Visible())
+	said := s.said()
+	require.Contains(t, said, "Drills")
+	w.desk.Type("great", "thickness", "9.5 mm")
+	require.NotEqual(t, said, s.said(), "the list follows")
+	item(t, w, "To get in").Action()
+	require.False(t, s.Visible())
+	require.True(t, w.column.fields.Visible())
+	w.desk.Begin()
+	s.open()
+	require.Equal(t, []string{"No part can be built yet, so nothing is needed."}, s.said())
+	w.column.history.open()
+	require.False(t, s.Visible(), "one list at a time")
+	s.open()
+	require.False(t, w.column.history.Visible())
+	w.turn(pressedKey(fyne.KeyEscape))
+	require.False(t, s.Visible())
+}
+
+// said returns what the list says.
+func (s *stock) said() (all []string) {
+	for _, o := range s.list.Objects {
+		switch o := o.(*fyne.Container).Objects[0].(type) {
+		case *canvas.Text:
+			all = append(all, o.Text)
+		case *fyne.Container:
+			all = append(all, o.Layout.(flowLayout).text)
+		}
+	}
+	return all
 }

@@ -10,7 +10,8 @@ import (
 	"tipline/render"
 )
 
-// rail is the job's parts, one below the other, with the way to find one and to add one.
+// rail is the job's parts, one below the other, with the way to find one, to add one, and
+// to see what all of them need.
 type rail struct {
 	fyne.CanvasObject
 	desk   *desk.Desk
@@ -33,7 +34,9 @@ func newRail(w *Window) *rail {
 	r.scroll = box.NewVScroll(box.New(layout.NewCustomPaddedLayout(0, 0, 0, 9), r.column))
 	r.scroll.OnScrolled = func(fyne.Position) { r.tip.hide(r.tip.of) }
 	head := box.New(layout.NewCustomPaddedLayout(0, 6, 0, 9), r.sought)
-	body := box.NewBorder(head, box.New(layout.NewCustomPaddedLayout(6, 5, 0, 8), r.add), nil, nil, r.scroll)
+	stock := quiet(d.Words().Say("menu.stock"), func() { w.column.stock.open() })
+	foot := box.New(layout.NewCustomPaddedVBoxLayout(2), stock, r.add)
+	body := box.NewBorder(head, box.New(layout.NewCustomPaddedLayout(6, 5, 0, 8), foot), nil, nil, r.scroll)
 	r.CanvasObject = box.NewStack(sheetOf(panel), box.New(layout.NewCustomPaddedLayout(8, 4, 9, 1), body))
 	return r
 }

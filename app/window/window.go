@@ -175,7 +175,7 @@ func (w *Window) chooseLayers() {
 }
 
 // escape ends what is going on: a question for a file, a drag, picking points, measuring,
-// or choosing layers.
+// choosing layers, or a list over the fields.
 func (w *Window) escape() {
 	switch {
 	case w.asking != nil:
@@ -184,6 +184,10 @@ func (w *Window) escape() {
 	case w.corner.open && !w.desk.Dragging():
 		w.corner.unfold(false)
 		w.Canvas().Focus(w.board)
+		return
+	case w.column.stock.Visible() || w.column.history.Visible():
+		w.column.stock.close()
+		w.column.history.close()
 		return
 	}
 	w.desk.TakeRule(false)
