@@ -35,7 +35,7 @@ const (
 	cornerHigh = 30
 	cornerWide = 170 // both buttons with what is round them
 	veilHigh   = 30
-	veilWide   = 160
+	veilWide   = 160 // at least
 )
 
 // newCorner returns the corner; measure takes up the rule or lays it down, and escape
@@ -136,9 +136,13 @@ func (l cornerPlan) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	if !l.open {
 		return
 	}
-	x, y := s.Width-cornerGap-veilWide, float32(cornerGap+cornerHigh+6)
-	put(l.ground, x, y, veilWide, float32(len(l.veils))*veilHigh+8)
+	wide := float32(veilWide)
+	for _, v := range l.veils {
+		wide = max(wide, v.MinSize().Width+8)
+	}
+	x, y := s.Width-cornerGap-wide, float32(cornerGap+cornerHigh+6)
+	put(l.ground, x, y, wide, float32(len(l.veils))*veilHigh+8)
 	for i, v := range l.veils {
-		put(v, x+4, y+4+float32(i)*veilHigh, veilWide-8, veilHigh)
+		put(v, x+4, y+4+float32(i)*veilHigh, wide-8, veilHigh)
 	}
 }
