@@ -99,6 +99,9 @@ func (h *history) open() {
 	h.list.Refresh()
 	h.list.ScrollTo(h.stand)
 	h.window.Canvas().Focus(h.list)
+	for range h.stand { // the keyboard begins at the first
+		h.list.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown})
+	}
 }
 
 func (h *history) close() {

@@ -188,6 +188,8 @@ func TestWhatChangedSinceItWasPrintedWearsAMark(t *testing.T) {
 	require.True(t, w.rail.parts[0].Reprint)
 	require.False(t, w.rail.parts[3].Reprint)
 	w.desk.Type("great", "note", "Cut in March")
+	below := w.rail.parts[1].Position().Y
+	require.Greater(t, below, w.rail.parts[0].Position().Y+100, "the others make room for the note")
 	w.rail.parts[0].MouseIn(nil)
 	require.False(t, w.rail.tip.Hidden)
 	require.Equal(t, "Cut in March", w.rail.tip.lines[0].text)

@@ -47,7 +47,7 @@ func (r *rail) show() {
 	if !r.stands(groups) {
 		r.rebuild(groups)
 	}
-	i := 0
+	i, tall := 0, r.column.MinSize().Height
 	for _, g := range groups {
 		for _, e := range g.Parts {
 			chosen := e.ID == r.desk.Part()
@@ -55,6 +55,9 @@ func (r *rail) show() {
 			r.parts[i].picture.show(r.desk.Pictured(e.ID), func() *render.Drawing { return r.desk.Picture(e.ID) }, chosen)
 			i++
 		}
+	}
+	if r.column.MinSize().Height != tall {
+		r.column.Refresh() // a name or a note takes another line
 	}
 	r.reveal()
 }
@@ -80,7 +83,7 @@ func (r *rail) rebuild(groups []desk.Group) {
 		r.column.Add(title)
 		for _, e := range g.Parts {
 			p := r.partFor(e.ID, old)
-			p.kind = g.Title
+			p.kind, p.Entry = g.Title, e
 			r.parts = append(r.parts, p)
 			r.column.Add(p)
 		}
