@@ -95,7 +95,8 @@ func findPart(root reflect.Value, id string) (reflect.Value, int) {
 	return reflect.Value{}, -1
 }
 
-func partID(part reflect.Value) string { return part.Elem().FieldByName("ID").String() }
+// partID returns the id of a part: the first field of every kind of part.
+func partID(part reflect.Value) string { return part.Elem().Field(0).String() }
 
 // with returns a job in which f has changed a copy of the part.
 func (j *Job) with(part string, f func(reflect.Value) error) (*Job, error) {
