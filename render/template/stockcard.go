@@ -25,7 +25,11 @@ const (
 // StockCards list what a job needs, each thing with a box to tick, on as many cards as
 // it takes; one that says so where it needs nothing.
 func StockCards(title string, groups []StockGroup, s Style) []*render.Drawing {
-	title = s.Words.Say("cards.stock.title", "name", title)
+	if title == "" {
+		title = s.Words.Say("cards.stock.untitled")
+	} else {
+		title = s.Words.Say("cards.stock.title", "name", title)
+	}
 	line := s.Words.Say("cards.stock.line")
 	c := &coverSheets{card: newCard(Wheel{}, s, title, line), title: title, on: line}
 	for _, g := range groups {

@@ -39,3 +39,8 @@ func TestStockCards(t *testing.T) {
 		require.Contains(t, text, "M1 (usual)")
 	}
 }
+
+func TestTheStockOfAJobWithoutATitle(t *testing.T) {
+	require.Contains(t, said(StockCards("", nil, metric)[0]), "What to get in")
+	require.Contains(t, said(StockCards("Clock", nil, metric)[0]), "Clock: what to get in")
+}
