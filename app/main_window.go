@@ -25,6 +25,10 @@ import (
 // open opens the window with a job, "" for none, and returns the exit code.
 func open(name string) int {
 	spoken := language.Usual()
+	if !screen() {
+		fmt.Fprintf(os.Stderr, "tipline: %s\n", spoken.Spoken().Say("window.no-screen"))
+		return command.Nothing
+	}
 	d := desk.New(spoken.Spoken(), desk.Recent{File: filepath.Join(xdg.StateHome, "tipline", "recent")})
 	d.Language = spoken
 	elsewhere := ""

@@ -6,9 +6,6 @@ import (
 	"tipline/assets/samples"
 )
 
-// Version is the program's version.
-const Version = "0.1.0"
-
 // sampleCommand lists the sample jobs, a name and a title a line, or prints one.
 func sampleCommand(c *call) (int, error) {
 	list, err := samples.List()
