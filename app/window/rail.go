@@ -23,6 +23,7 @@ type rail struct {
 	column *fyne.Container
 	scroll *box.Scroll
 	add    *widget.Button
+	listed string // what was searched for when the parts were listed
 	seen   string // the part last scrolled to
 }
 
@@ -90,6 +91,11 @@ func (r *rail) rebuild(groups []desk.Group) {
 	}
 	r.seen = ""
 	r.column.Refresh()
+	if r.listed != r.desk.Sought() {
+		r.listed = r.desk.Sought()
+		r.scroll.ScrollToTop()
+	}
+	r.scroll.Refresh()
 }
 
 // partFor keeps the part that was there, with its picture.
