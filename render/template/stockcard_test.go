@@ -41,6 +41,6 @@ func TestStockCards(t *testing.T) {
 }
 
 func TestTheStockOfAJobWithoutATitle(t *testing.T) {
-	require.Contains(t, said(StockCards("", nil, metric)[0]), "What to get in")
-	require.Contains(t, said(StockCards("Clock", nil, metric)[0]), "Clock: what to get in")
+	require.Equal(t, "What to get in", StockCards("", nil, metric)[0].Title)
+	require.Equal(t, "Clock: what to get in", StockCards("Clock", nil, metric)[0].Title)
 }
