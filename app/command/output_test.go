@@ -73,8 +73,9 @@ func TestCopiesRepeatTemplatesOnlyAndOneWheelIsLess(t *testing.T) {
 		require.Equal(t, Done, run(append([]string{"packet", job, "-out", out}, args...)...).code)
 		return pagesOf(t, out).NumPage()
 	}
-	one, two := count("-wheel", "escape"), count("-wheel", "escape", "-copies", "2")
+	one, two := count("-wheel", "escape", "-apart"), count("-wheel", "escape", "-apart", "-copies", "2")
 	require.Equal(t, one+4, two, "a second of both grinding templates, crossing template and drilling template")
+	require.Less(t, count("-wheel", "escape"), one, "what follows each other shares sheets")
 	require.Less(t, one, count())
 }
 

@@ -39,6 +39,7 @@ func (c *call) printing(paper sheet.Paper) (sheet.Options, error) {
 	}
 	o := sheet.Options{Look: look}
 	_, o.Together = c.flags["together"]
+	_, o.Apart = c.flags["apart"]
 	if name, given := c.flags["printer"]; given {
 		o.Profile, err = printers.Usual().Load(name, paper.Name)
 	}

@@ -49,7 +49,7 @@ func commands() []command {
 	return []command{
 		{name: "packet", job: true, run: packetCommand,
 			flags: []flag{valued("out"), valued("paper"), valued("copies"), valued("wheel"), valued("as"),
-				valued("printer"), valued("look"), {name: "together"}, language}},
+				valued("printer"), valued("look"), {name: "together"}, {name: "apart"}, language}},
 		{name: "template", job: true, run: templateCommand,
 			flags: []flag{valued("wheel"), valued("kind"), valued("as"), valued("out"), valued("scale"), valued("side"), valued("paper"),
 				valued("printer"), valued("look"), language}},
