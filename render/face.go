@@ -20,6 +20,7 @@ type Face struct {
 	file   *canvas.Font
 	unit   float64  // capital heights in one font unit
 	shapes sync.Map // glyph number → *shape
+	kerns  sync.Map // two glyph numbers → float64
 }
 
 var (
@@ -90,7 +91,13 @@ func (f *Face) Advance(glyph uint16) float64 {
 
 // Kern returns what is added between two neighbours; mostly 0 or negative.
 func (f *Face) Kern(left, right uint16) float64 {
-	return float64(f.file.Kerning(left, right)) * f.unit
+	pair := uint32(left)<<16 | uint32(right)
+	if known, ok := f.kerns.Load(pair); ok {
+		return known.(float64)
+	}
+	kern := float64(f.file.Kerning(left, right)) * f.unit
+	f.kerns.Store(pair, kern)
+	return kern
 }
 
 // Subset returns a TrueType file of the glyphs alone, numbered in the order given.
