@@ -16,6 +16,7 @@ import (
 	"tipline/render/pdf"
 	"tipline/render/sheet"
 	"tipline/render/svg"
+	"tipline/render/template"
 )
 
 // archive writes the packet and every template by itself, as SVG and DXF, into one
@@ -33,21 +34,42 @@ func archive(w io.Writer, r *solve.Result, o packet.Options, doc render.Document
 	return z.Close()
 }
 
-// archiveTemplates puts a part's templates into its folder; cards stand in the packet.
+// archiveTemplates puts a part's templates into its folder, and its dividing card with
+// the tables it goes on in; other cards stand in the packet.
 func archiveTemplates(z *zip.Writer, r *solve.Result, p solve.Part, o packet.Options) error {
 	for _, k := range packet.Kinds() {
-		if k.IsCard() || !k.Needs(p) {
+		if k.IsCard() && k != packet.Dividing || !k.Needs(p) {
 			continue
 		}
 		d, err := drawnAlone(r, p, k, 1, o.Style)
 		if err != nil {
 			return err
 		}
-		name := fileName(p.ID()) + "/" + string(k)
-		if err := entry(z, name+".svg", func(w io.Writer) error { return svg.Write(w, d) }); err != nil {
+		drawings := []*render.Drawing{d}
+		if made, ok := p.(solve.Made); ok && k == packet.Dividing {
+			for _, more := range template.DividingTable(made.Template(), o.Style) {
+				drawings = append(drawings, more.Centred())
+			}
+		}
+		if err := archiveDrawings(z, fileName(p.ID())+"/"+string(k), drawings); err != nil {
 			return err
 		}
-		if err := entry(z, name+".dxf", func(w io.Writer) error { return dxf.Write(w, d) }); err != nil {
+	}
+	return nil
+}
+
+// archiveDrawings writes drawings as SVG and DXF, those after the first with their
+// number behind the name.
+func archiveDrawings(z *zip.Writer, name string, drawings []*render.Drawing) error {
+	for i, d := range drawings {
+		numbered := name
+		if i > 0 {
+			numbered = fmt.Sprintf("%s-%d", name, i+1)
+		}
+		if err := entry(z, numbered+".svg", func(w io.Writer) error { return svg.Write(w, d) }); err != nil {
+			return err
+		}
+		if err := entry(z, numbered+".dxf", func(w io.Writer) error { return dxf.Write(w, d) }); err != nil {
 			return err
 		}
 	}
