@@ -10,8 +10,8 @@ import (
 )
 
 func main() {
-	if name, ok := command.Opens(os.Args[1:]); ok {
-		os.Exit(open(name))
+	if o, ok := command.Opens(os.Args[1:]); ok {
+		os.Exit(open(o))
 	}
 	os.Exit(command.Run(language.Usual().Spoken(), os.Args[1:], os.Stdin, os.Stdout, os.Stderr))
 }

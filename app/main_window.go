@@ -22,8 +22,9 @@ import (
 	"tipline/assets/icon"
 )
 
-// open opens the window with a job, "" for none, and returns the exit code.
-func open(name string) int {
+// open opens the window and returns the exit code. A file that is no job is told on
+// stderr, or in the window where that is wanted anyhow.
+func open(o command.Opening) int {
 	spoken := language.Usual()
 	if !screen() {
 		fmt.Fprintf(os.Stderr, "tipline: %s\n", spoken.Spoken().Say("window.no-screen"))
@@ -31,19 +32,18 @@ func open(name string) int {
 	}
 	d := desk.New(spoken.Spoken(), desk.Recent{File: filepath.Join(xdg.StateHome, "tipline", "recent")})
 	d.Language = spoken
-	elsewhere := ""
-	if name != "" {
-		if err := d.Open(name); errors.Is(err, desk.ErrElsewhere) {
-			elsewhere = name
-		} else if err != nil {
-			fmt.Fprintf(os.Stderr, "tipline: %s\n", job.Say(err, d.Words()))
-			return command.Nothing
-		}
+	var refused error
+	if o.Job != "" {
+		refused = d.Open(o.Job)
+	}
+	if refused != nil && !o.Anyhow && !errors.Is(refused, desk.ErrElsewhere) {
+		fmt.Fprintf(os.Stderr, "tipline: %s\n", job.Say(refused, d.Words()))
+		return command.Nothing
 	}
 	go endWhenAsked()
 	a := app.NewWithID("tipline")
 	a.SetIcon(fyne.NewStaticResource("tipline.png", icon.PNG()))
-	window.New(a, d).ShowAndRun(elsewhere, func() { os.Exit(command.Done) })
+	window.New(a, d).ShowAndRun(o.Job, refused, func() { os.Exit(command.Done) })
 	return command.Done
 }
 

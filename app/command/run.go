@@ -64,19 +64,32 @@ func commands() []command {
 	}
 }
 
-// Opens reports whether the program's arguments ask for the window, and with
-// which job, "" for none. One word that is no command and no flag is a job, if
-// there is a file of that name or the word has an ending as files have.
-func Opens(args []string) (name string, ok bool) {
+// Opening is what the program's arguments ask of the window.
+type Opening struct {
+	Job    string // the file, "" for none
+	Anyhow bool   // open the window though the file is no job, and say so there
+}
+
+// Opens reports whether the program's arguments ask for the window, and how. One
+// word that is no command and no flag is a job, if there is a file of that name or
+// the word has an ending as files have. After -window everything is a job: a desktop
+// asks so, whose user sees no stderr.
+func Opens(args []string) (o Opening, ok bool) {
+	if len(args) > 0 && strings.TrimLeft(args[0], "-") == "window" && args[0] != "window" {
+		o.Anyhow, args = true, args[1:]
+		if len(args) == 1 {
+			return Opening{args[0], true}, true
+		}
+	}
 	switch {
 	case len(args) == 0:
-		return "", true
+		return o, true
 	case len(args) == 1 && !strings.HasPrefix(args[0], "-"):
 		_, known := find(args[0])
 		_, err := os.Stat(args[0])
-		return args[0], !known && (err == nil || filepath.Ext(args[0]) != "")
+		return Opening{Job: args[0]}, !known && (err == nil || filepath.Ext(args[0]) != "")
 	}
-	return "", false
+	return Opening{}, false
 }
 
 // Run does what the program's arguments ask for and returns the exit code. It speaks in

@@ -125,22 +125,26 @@ func TestAJobThatComesIn(t *testing.T) {
 func TestOpens(t *testing.T) {
 	for _, row := range []struct {
 		args []string
-		name string
+		want Opening
 		ok   bool
 	}{
-		{nil, "", true},
-		{[]string{"job.tipline"}, "job.tipline", true},
-		{[]string{"."}, ".", true},
-		{[]string{"frobnicate"}, "", false},
-		{[]string{"figures"}, "figures", false},
-		{[]string{"help"}, "help", false},
-		{[]string{"--help"}, "", false},
-		{[]string{"job.tipline", "-json"}, "", false},
+		{nil, Opening{}, true},
+		{[]string{"job.tipline"}, Opening{Job: "job.tipline"}, true},
+		{[]string{"."}, Opening{Job: "."}, true},
+		{[]string{"-window"}, Opening{Anyhow: true}, true},
+		{[]string{"--window", "figures"}, Opening{Job: "figures", Anyhow: true}, true},
+		{[]string{"-window", "a.tipline", "b.tipline"}, Opening{}, false},
+		{[]string{"window"}, Opening{}, false},
+		{[]string{"frobnicate"}, Opening{}, false},
+		{[]string{"figures"}, Opening{}, false},
+		{[]string{"help"}, Opening{}, false},
+		{[]string{"--help"}, Opening{}, false},
+		{[]string{"job.tipline", "-json"}, Opening{}, false},
 	} {
-		name, ok := Opens(row.args)
+		o, ok := Opens(row.args)
 		require.Equal(t, row.ok, ok, row.args)
 		if ok {
-			require.Equal(t, row.name, name, row.args)
+			require.Equal(t, row.want, o, row.args)
 		}
 	}
 }

@@ -4,7 +4,7 @@
 set -eu
 . "$(dirname "$0")/stage.sh"
 
-need desktop-file-utils appstream shared-mime-info xdg-utils xvfb xdotool man-db bash-completion binutils-mingw-w64-x86-64 unzip
+need desktop-file-utils appstream shared-mime-info xdg-utils libfile-mimeinfo-perl xvfb xdotool man-db bash-completion binutils-mingw-w64-x86-64 unzip
 
 home=$(mktemp -d)
 screen=
@@ -14,9 +14,11 @@ job=$home/cabin.tipline
 
 # on_screen starts a screen that is not there.
 on_screen() {
-	Xvfb :97 -screen 0 1440x900x24 2>/dev/null &
+	Xvfb -displayfd 3 -screen 0 1440x900x24 3>"$home/display" 2>/dev/null &
 	screen=$!
-	export DISPLAY=:97
+	while [ ! -s "$home/display" ]; do sleep 0.1; done
+	DISPLAY=:$(cat "$home/display")
+	export DISPLAY
 }
 
 # opens waits until a window of the program is there, and closes it.

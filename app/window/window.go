@@ -4,6 +4,8 @@
 package window
 
 import (
+	"errors"
+
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
@@ -81,10 +83,11 @@ func newWindow(all *windows, d *desk.Desk) *Window {
 // ShowAndRun shows the window, offers what a crash left or shows a newcomer round, and
 // runs the program until its last window is closed. From then on what is typed and
 // dragged is solved and kept beside the windows' thread, each edit as soon as the one
-// before is on the disk. A job that another program has open is asked about; "" for
-// none. When the last window is closed ended is called: the toolkit's own end waits now
-// and then for what never comes.
-func (w *Window) ShowAndRun(elsewhere string, ended func()) {
+// before is on the disk. What kept the job of that name from being opened, nil for
+// nothing, is told, or asked about where another program has it open. When the last
+// window is closed ended is called: the toolkit's own end waits now and then for what
+// never comes.
+func (w *Window) ShowAndRun(name string, refused error, ended func()) {
 	w.all.ended = ended
 	w.all.aside = func(run, done func()) {
 		go func() {
@@ -95,9 +98,12 @@ func (w *Window) ShowAndRun(elsewhere string, ended func()) {
 	w.all.later = func(do func()) { go do() }
 	w.desk.Aside, w.desk.Later = w.all.aside, w.all.later
 	switch lost := w.desk.Lost(); {
-	case elsewhere != "":
+	case errors.Is(refused, desk.ErrElsewhere):
 		w.offerLost(lost)
-		w.askElsewhere(elsewhere)
+		w.askElsewhere(name)
+	case refused != nil:
+		w.offerLost(lost)
+		w.tell(refused)
 	case len(lost) > 0:
 		w.offerLost(lost)
 	default:
