@@ -20,6 +20,18 @@ var ErrProtected = errors.New("the file is write-protected")
 // ErrFolder is returned where the name given is a folder's.
 var ErrFolder = errors.New("there is a folder of that name")
 
+// Text writes a text into the named file, and makes the folder it lies in where there is
+// none.
+func Text(name, text string) error {
+	if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
+		return err
+	}
+	return Write(name, func(w io.Writer) error {
+		_, err := io.WriteString(w, text)
+		return err
+	})
+}
+
 // Write puts what write writes into the named file: beside it first, synced to
 // the disk, then renamed over it. A file that was there keeps its permissions, and
 // a link still points at what it pointed at. On any error the old file, or its

@@ -2,7 +2,6 @@
 package language
 
 import (
-	"io"
 	"os"
 	"path/filepath"
 	"slices"
@@ -42,13 +41,7 @@ func (c Choice) Keep(code string) error {
 	if c.File == "" {
 		return nil
 	}
-	if err := os.MkdirAll(filepath.Dir(c.File), 0o755); err != nil {
-		return err
-	}
-	return keep.Write(c.File, func(w io.Writer) error {
-		_, err := io.WriteString(w, code+"\n")
-		return err
-	})
+	return keep.Text(c.File, code+"\n")
 }
 
 // Spoken returns the words of the language the program speaks where none is asked for:

@@ -11,6 +11,7 @@ import (
 
 	"tipline/app/job"
 	"tipline/app/language"
+	"tipline/app/looks"
 	"tipline/app/solve"
 	"tipline/assets/words"
 	"tipline/geometry"
@@ -33,6 +34,9 @@ type Desk struct {
 
 	// Language is where the choice of a language is kept, and what decides without one.
 	Language language.Choice
+
+	// Looks is where the choice of how the window looks is kept.
+	Looks looks.Choice
 
 	words   words.Words
 	recent  Recent
@@ -80,7 +84,7 @@ func New(w words.Words, recent Recent) *Desk {
 // Another returns an empty desk of the same words and memory, for another window.
 func (d *Desk) Another() *Desk {
 	other := New(d.words, d.recent)
-	other.Language = d.Language
+	other.Language, other.Looks = d.Language, d.Looks
 	return other
 }
 
