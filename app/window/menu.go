@@ -140,7 +140,8 @@ func (m *menu) viewMenu() *fyne.Menu {
 		fyne.NewMenuItemSeparator(),
 		keyed(m.item("stock", func() { w.column.stock.open() }), fyne.KeyG),
 		keyed(m.item("rule", w.measure), fyne.KeyM),
-		keyed(m.item("layers", w.chooseLayers), fyne.KeyL)}
+		keyed(m.item("layers", w.chooseLayers), fyne.KeyL),
+		fyne.NewMenuItemSeparator(), m.languages()}
 	m.listSteps()
 	return m.view
 }

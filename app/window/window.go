@@ -44,6 +44,26 @@ func New(app fyne.App, d *desk.Desk) *Window {
 
 func newWindow(all *windows, d *desk.Desk) *Window {
 	w := &Window{Window: all.app.NewWindow(d.Words().Say("window.program")), all: all, desk: d}
+	w.furnish()
+	w.SetCloseIntercept(w.leave)
+	w.SetOnDropped(func(_ fyne.Position, files []fyne.URI) {
+		var names []string
+		for _, f := range files {
+			names = append(names, f.Path())
+		}
+		w.dropped(names)
+	})
+	w.Canvas().SetOnTypedKey(w.turn)
+	w.Resize(fyne.NewSize(1280, 740))
+	d.Changed = w.show
+	w.show()
+	return w
+}
+
+// furnish puts everything into the window, with the texts of the desk's language.
+func (w *Window) furnish() {
+	d := w.desk
+	w.entered = nil
 	w.strip = newStrip(d)
 	w.rail = newRail(w)
 	legend := newLegend(d)
@@ -63,21 +83,8 @@ func newWindow(all *windows, d *desk.Desk) *Window {
 		w.strip.Container, w.title.Container, w.rail.CanvasObject, w.column.CanvasObject, drawing, w.remarks.CanvasObject,
 	}})
 	w.SetMainMenu(w.menu.MainMenu)
-	w.SetCloseIntercept(w.leave)
-	w.SetOnDropped(func(_ fyne.Position, files []fyne.URI) {
-		var names []string
-		for _, f := range files {
-			names = append(names, f.Path())
-		}
-		w.dropped(names)
-	})
-	w.Canvas().SetOnTypedKey(w.turn)
 	w.Canvas().SetOnTypedRune(w.board.TypedRune)
 	w.rail.tip.over(w)
-	w.Resize(fyne.NewSize(1280, 740))
-	d.Changed = w.show
-	w.show()
-	return w
 }
 
 // ShowAndRun shows the window, offers what a crash left or shows a newcomer round, and
