@@ -9,9 +9,9 @@ import (
 	"slices"
 	"strings"
 
+	"tipline/app/appearance"
 	"tipline/app/job"
 	"tipline/app/language"
-	"tipline/app/looks"
 	"tipline/app/solve"
 	"tipline/assets/words"
 	"tipline/geometry"
@@ -36,7 +36,7 @@ type Desk struct {
 	Language language.Choice
 
 	// Looks is where the choice of how the window looks is kept.
-	Looks looks.Choice
+	Looks appearance.Choice
 
 	words   words.Words
 	recent  Recent

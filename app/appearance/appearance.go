@@ -1,6 +1,6 @@
-// Package looks knows how the user wants the window to look: light or dark, and how
+// Package appearance knows how the user wants the window to look: light or dark, and how
 // large its type is.
-package looks
+package appearance
 
 import (
 	"fmt"

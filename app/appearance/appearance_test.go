@@ -1,4 +1,4 @@
-package looks
+package appearance
 
 import (
 	"os"
