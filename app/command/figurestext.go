@@ -107,6 +107,9 @@ func (p printer) value(name string, v reflect.Value) string {
 	case bool:
 		return p.words.Say("figures.is." + strconv.FormatBool(v))
 	case string:
+		if name == "kind" {
+			return p.words.Choice("additions.kind", v)
+		}
 		return v
 	case []string:
 		return strings.Join(v, ", ")

@@ -64,10 +64,11 @@ func TestEveryLanguageHasEveryText(t *testing.T) {
 
 // What stands in a sentence's places stands in every language's sentence.
 func TestEveryLanguageHasTheSamePlaces(t *testing.T) {
+	english := English()
 	for _, w := range others(t) {
 		var differ []string
-		for _, key := range English().Keys() {
-			if ours, theirs := placesIn(English().Say(key)), placesIn(w.Say(key)); !slices.Equal(ours, theirs) {
+		for _, key := range english.Keys() {
+			if ours, theirs := placesIn(english.Say(key)), placesIn(w.Say(key)); !slices.Equal(ours, theirs) {
 				differ = append(differ, key+": "+strings.Join(theirs, " ")+" for "+strings.Join(ours, " "))
 			}
 		}
@@ -78,9 +79,10 @@ func TestEveryLanguageHasTheSamePlaces(t *testing.T) {
 // What is typed is the same in every language: commands, flags and their values.
 func TestEveryLanguageNamesTheSameFlags(t *testing.T) {
 	typed := regexp.MustCompile(`(?m)(^  tipline [a-z]+|[ \[]-[a-z]+( [a-z]+(\|[a-z0-9]+)+)?)`)
+	english := English()
 	for _, w := range others(t) {
-		for _, key := range English().Keys() {
-			require.Equal(t, typed.FindAllString(English().Say(key), -1), typed.FindAllString(w.Say(key), -1), "%s in %s", key, w.Name())
+		for _, key := range english.Keys() {
+			require.Equal(t, typed.FindAllString(english.Say(key), -1), typed.FindAllString(w.Say(key), -1), "%s in %s", key, w.Name())
 		}
 	}
 }
@@ -89,18 +91,20 @@ func TestEveryLanguageNamesTheSameFlags(t *testing.T) {
 // the list of those that are alike.
 func TestNothingIsLeftInEnglish(t *testing.T) {
 	place, word := regexp.MustCompile(`\{[^}]*\}`), regexp.MustCompile(`\pL{3,}`)
+	english := English()
+	keys := english.Keys()
 	for _, w := range others(t) {
 		alike := column(t, "testdata/alike.csv", w.Language())
 		var left, idle []string
-		for _, key := range English().Keys() {
-			text := English().Say(key)
+		for _, key := range keys {
+			text := english.Say(key)
 			same := text == w.Say(key)
 			if same && word.MatchString(place.ReplaceAllString(text, "")) && !slices.Contains(alike, text) {
 				left = append(left, key+" = "+text)
 			}
 		}
 		for _, text := range alike {
-			if !slices.ContainsFunc(English().Keys(), func(key string) bool { return English().Say(key) == text && w.Say(key) == text }) {
+			if !slices.ContainsFunc(keys, func(key string) bool { return english.Say(key) == text && w.Say(key) == text }) {
 				idle = append(idle, text)
 			}
 		}
