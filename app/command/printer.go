@@ -2,15 +2,12 @@ package command
 
 import (
 	"context"
-	"errors"
 	"fmt"
 	"io"
-	"math"
 	"slices"
 	"strings"
 
 	printers "tipline/app/printer"
-	"tipline/geometry"
 	"tipline/geometry/measure"
 	"tipline/render"
 	"tipline/render/pdf"
@@ -126,9 +123,9 @@ func (c *call) keepPrinter(name string) (int, error) {
 			return Nothing, err
 		}
 	}
-	p, err := was.Remeasured(name, paper.Name, c.bar(), x.MM(), y.MM())
+	p, err := printers.Measured(was, name, paper.Name, x, y)
 	if err != nil {
-		return Nothing, misprinted(err, measure.Units{Unit: x.Unit(), Comma: c.words.Comma()})
+		return Nothing, err
 	}
 	if err := printers.Usual().Save(p); err != nil {
 		return Nothing, err
@@ -144,24 +141,6 @@ func (c *call) length(name string) (measure.Length, error) {
 		return l, refuse("command.length", "flag", name, "value", c.flags[name])
 	}
 	return l, nil
-}
-
-// bar returns which bar was measured: that of 4 in where the length across was typed
-// in inches.
-func (c *call) bar() float64 {
-	if l, err := c.length("across"); err == nil && l.Unit() == measure.Inch {
-		return sheet.BarInches
-	}
-	return sheet.BarMillimetres
-}
-
-// misprinted says the refusal of bars that no printer prints.
-func misprinted(err error, u measure.Units) error {
-	var limit *geometry.Limit
-	if !errors.As(err, &limit) || math.IsNaN(limit.Value) {
-		return err
-	}
-	return refuse(limit.Code, "value", u.Fine(limit.Value), "min", u.Fine(limit.Min), "max", u.Fine(limit.Max))
 }
 
 // writeTestSheet writes the sheet that a printer is measured with, as its profile

@@ -216,5 +216,9 @@ func sentence(err error, w words.Words) string {
 	if errors.As(err, &kept) {
 		return kept.Say(w.Say)
 	}
+	var misprint *printers.Misprint
+	if errors.As(err, &misprint) {
+		return misprint.Say(w.Say, w.Comma())
+	}
 	return err.Error()
 }

@@ -57,8 +57,14 @@ func (w *Window) tell(err error) {
 	}
 	sentence := err.Error()
 	var refusal *job.Refusal
-	if errors.As(err, &refusal) {
+	var said interface {
+		Say(say func(string, ...any) string) string
+	}
+	switch {
+	case errors.As(err, &refusal):
 		sentence = refusal.Sentence(w.desk.Words())
+	case errors.As(err, &said):
+		sentence = said.Say(w.desk.Words().Say)
 	}
 	w.inform("told.trouble", sentence)
 }
@@ -131,17 +137,5 @@ func (w *Window) askSave(then func()) {
 			return
 		}
 		then()
-	})
-}
-
-// askPrint asks for a name, writes the packet under it and says so.
-func (w *Window) askPrint() {
-	w.askName("ask.print.title", ".pdf", func(name string) {
-		pages, err := w.desk.Print(name)
-		if err != nil {
-			w.tell(err)
-			return
-		}
-		w.inform("told.printed.title", w.desk.Words().Say("told.printed", "pages", pages, "file", name))
 	})
 }

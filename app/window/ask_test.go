@@ -72,7 +72,7 @@ func TestAnUnsavedJobIsAskedAbout(t *testing.T) {
 func TestAnOpenQuestionHoldsTheMenu(t *testing.T) {
 	w := opened(t)
 	retype(t, w, "crossing.rim", "3 mm")
-	w.askPrint()
+	w.askPDF()
 	asked := w.Canvas().Overlays().Top()
 	w.menu.undo.Action()
 	w.menu.save.Action()
@@ -104,11 +104,11 @@ func TestAFileIsNotWrittenOverUnasked(t *testing.T) {
 func TestThePacketIsPrintedAndSaid(t *testing.T) {
 	w := opened(t)
 	folder := t.TempDir()
-	w.askPrint()
+	w.askPDF()
 	saveAs(t, w, folder, "packet")
 	require.True(t, desk.There(filepath.Join(folder, "packet.pdf")))
 	test.Tap(button(t, w, "Close"))
-	w.askPrint()
+	w.askPDF()
 	saveAs(t, w, filepath.Join(folder, "no such folder"), "packet")
 	require.NotNil(t, w.Canvas().Overlays().Top(), "the trouble is said")
 }

@@ -16,9 +16,14 @@ import (
 // the file before it is known whether the new one can be written, so it is used
 // for the folder only.
 func (w *Window) askName(title, ending string, then func(name string)) {
+	w.askNamed(title, w.desk.FileName(ending), ending, then)
+}
+
+// askNamed asks with a name offered.
+func (w *Window) askNamed(title, offered, ending string, then func(name string)) {
 	say := w.desk.Words().Say
 	name, folder := newAnswerEntry(), newAnswerEntry()
-	name.SetText(w.desk.FileName(ending))
+	name.SetText(offered)
 	folder.SetText(w.desk.Folder())
 	browse := widget.NewButton(say("ask.browse"), func() { w.askFolder(folder) })
 	form := box.New(layout.NewFormLayout(), widget.NewLabel(say("ask.name")), name,

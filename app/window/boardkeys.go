@@ -25,22 +25,22 @@ func (b *board) TypedRune(r rune) {
 	}
 }
 
-// TypedKey moves the drawing with the arrow keys and fits it with Home; with the rule
+// TypedKey moves the drawing with the arrow keys and fits it with Home, which on paper goes to the first page; with the rule
 // taken up the arrow keys move its cross-hair, and Enter lays it on.
 func (b *board) TypedKey(e *fyne.KeyEvent) {
 	if b.measuring() && b.rulerKey(e.Name) {
 		return
 	}
-	switch e.Name {
-	case fyne.KeyLeft:
+	switch name := e.Name; {
+	case name == fyne.KeyLeft:
 		b.set(b.view.Pan(stride, 0))
-	case fyne.KeyRight:
+	case name == fyne.KeyRight:
 		b.set(b.view.Pan(-stride, 0))
-	case fyne.KeyUp:
+	case name == fyne.KeyUp:
 		b.set(b.view.Pan(0, stride))
-	case fyne.KeyDown:
+	case name == fyne.KeyDown:
 		b.set(b.view.Pan(0, -stride))
-	case fyne.KeyHome:
+	case name == fyne.KeyHome && !b.painter.Printed:
 		b.fitPart()
 	default:
 		b.others(e)

@@ -35,7 +35,8 @@ type column struct {
 	stock   *stock
 	fields  *fyne.Container // all but the history and the stock
 	scroll  *box.Scroll
-	print   *widget.Button // on paper only
+	sheets  *sheets
+	print   *fyne.Container // on paper only
 	step    desk.Step
 	part    string
 	shaped  []float32 // as it was last set
@@ -51,9 +52,9 @@ func newColumn(w *Window) *column {
 	c.scroll = box.NewVScroll(box.New(layout.NewCustomPaddedLayout(0, 14, 20, 20), c.body))
 	top := box.New(layout.NewCustomPaddedLayout(12, 8, 20, 20),
 		box.New(layout.NewCustomPaddedVBoxLayout(2), &fyne.Container{Layout: headLayout{}, Objects: []fyne.CanvasObject{c.head, c.suggest}}, c.summary.Container))
-	c.print = widget.NewButton(d.Words().Say("menu.print"), w.askPrint)
-	c.print.Importance = widget.HighImportance
-	c.fields = box.NewStack(sheetOf(panel), box.NewBorder(top, nil, nil, nil, c.scroll), newRoller(c.scroll))
+	c.sheets = newSheets(w)
+	c.print = printButtons(w)
+	c.fields = box.NewStack(sheetOf(panel), box.NewBorder(top, c.print, nil, nil, c.scroll), newRoller(c.scroll))
 	c.history, c.stock = newHistory(w), newStock(w)
 	c.CanvasObject = box.NewStack(c.fields, c.history.CanvasObject, c.stock.CanvasObject)
 	return c
@@ -78,6 +79,7 @@ func (c *column) show() {
 	c.arbors.show()
 	c.layers.show()
 	c.own.show()
+	c.sheets.show()
 	c.suggest.Hidden = !c.desk.CanSuggest()
 	c.print.Hidden = c.desk.Step() != desk.Paper
 	elsewhere := c.step != c.desk.Step() || c.part != c.desk.Part()
@@ -96,7 +98,7 @@ func (c *column) show() {
 // part of showing it.
 func (c *column) shape() []float32 {
 	shape := []float32{c.summary.tall(columnWidth), c.table.high, float32(len(c.body.Objects)),
-		c.layers.shape(), c.own.shape(), c.bits.shape(), c.photo.shape(), c.arbors.shape()}
+		c.layers.shape(), c.own.shape(), c.bits.shape(), c.photo.shape(), c.arbors.shape(), c.sheets.shape()}
 	for _, r := range c.rows {
 		shape = append(shape, r.tall(), r.hintWidth())
 	}
@@ -123,8 +125,11 @@ func (c *column) rebuild(fields []desk.Field) {
 	for _, f := range fields {
 		c.rows = append(c.rows, c.rowFor(f, old))
 		c.body.Add(c.rows[len(c.rows)-1].Container)
+		if f.Path == desk.WhatField {
+			c.body.Add(c.sheets.Container)
+		}
 	}
-	for _, o := range []fyne.CanvasObject{c.table.Container, c.own.Container, c.bits.Container, c.photo.Container, c.arbors.Container, c.print} {
+	for _, o := range []fyne.CanvasObject{c.table.Container, c.own.Container, c.bits.Container, c.photo.Container, c.arbors.Container} {
 		c.body.Add(o)
 	}
 }

@@ -106,7 +106,7 @@ func TestTheFirstWheel(t *testing.T) {
 	require.Same(t, before, w.desk.Job())
 
 	folder := t.TempDir()
-	w.askPrint()
+	w.askPDF()
 	saveAs(t, w, folder, "great wheel")
 	test.Tap(button(t, w, "Close"))
 	f, printed, err := pdf.Open(filepath.Join(folder, "great wheel.pdf"))

@@ -74,6 +74,8 @@ func (m *menu) jobMenu() *fyne.Menu {
 		keyed(m.item("save-as", func() { w.askSave(func() {}) }), fyne.KeyS, fyne.KeyModifierShift),
 		fyne.NewMenuItemSeparator(),
 		keyed(m.item("print", w.askPrint), fyne.KeyP),
+		keyed(m.item("pdf", w.askPDF), fyne.KeyE),
+		m.item("measure-printer", w.askMeasure),
 		fyne.NewMenuItemSeparator(),
 		keyed(m.item("close", w.leave), fyne.KeyW), m.quit)
 }

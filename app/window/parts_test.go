@@ -183,8 +183,7 @@ func TestTheHistoryIsAListOfSteps(t *testing.T) {
 
 func TestWhatChangedSinceItWasPrintedWearsAMark(t *testing.T) {
 	w := opened(t)
-	_, err := w.desk.Print(filepath.Join(t.TempDir(), "packet.pdf"))
-	require.NoError(t, err)
+	w.desk.Export(w.desk.Packet(), filepath.Join(t.TempDir(), "packet.pdf"), func(int, int) {}, func(_ int, err error) { require.NoError(t, err) })
 	require.False(t, w.rail.parts[0].Reprint)
 	retype(t, w, "crossing.rim", "3 mm")
 	require.True(t, w.rail.parts[0].Reprint)

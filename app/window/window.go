@@ -26,6 +26,8 @@ type Window struct {
 	board    *board
 	corner   *corner
 	pager    *pager
+	pages    *pages
+	sheet    *fyne.Container // the board with what stands on it, beside the pages
 	turner   *turner
 	column   *column
 	remarks  *remarks
@@ -72,13 +74,16 @@ func (w *Window) furnish() {
 	w.board.grips, w.board.ruler, w.board.measure = newGrips(d), newRuler(d), w.measure
 	w.corner = newCorner(d, w.measure, w.escape)
 	w.pager = newPager(d)
+	w.pages = newPages(d, w.turn)
 	w.turner = newTurner(d, w.showDrawing)
 	w.column = newColumn(w)
 	w.remarks = newRemarks(d, w.follow)
 	w.title = newHeading()
 	w.menu = newMenu(w)
 	w.welcome = newWelcome(w)
-	drawing := box.NewStack(sheetOf(paper), &fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board}}, w.board.grips.Container, legend.Container, &fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board.ruler.Container}}, w.corner.Container, w.pager.Container, w.turner.Container, w.welcome.Container)
+	onBoard := box.NewStack(&fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board}}, w.board.grips.Container, legend.Container, &fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board.ruler.Container}}, w.corner.Container, w.pager.Container, w.turner.Container)
+	w.sheet = &fyne.Container{Layout: besidePages{w.pages}, Objects: []fyne.CanvasObject{w.pages, onBoard}}
+	drawing := box.NewStack(sheetOf(paper), w.sheet, w.welcome.Container)
 	w.SetContent(&fyne.Container{Layout: plan{}, Objects: []fyne.CanvasObject{
 		w.strip.Container, w.title.Container, w.rail.CanvasObject, w.column.CanvasObject, drawing, w.remarks.CanvasObject,
 	}})
@@ -128,6 +133,9 @@ func (w *Window) show() {
 	w.column.show()
 	w.remarks.show()
 	w.pager.show()
+	if was := w.pages.Visible(); w.pages.show() != was {
+		w.sheet.Refresh()
+	}
 	w.turner.show()
 	w.corner.show()
 	w.menu.show()
@@ -220,9 +228,14 @@ func (w *Window) turn(e *fyne.KeyEvent) {
 		return
 	}
 	by := map[fyne.KeyName]int{fyne.KeyPageDown: 1, fyne.KeyPageUp: -1}[e.Name]
-	switch {
+	switch onPaper := w.desk.Step() == desk.Paper; {
+	case onPaper && e.Name == fyne.KeyHome:
+		w.desk.TurnTo(0)
+	case onPaper && e.Name == fyne.KeyEnd:
+		count, _ := w.desk.Pages()
+		w.desk.TurnTo(count - 1)
 	case by == 0:
-	case w.desk.Step() == desk.Paper:
+	case onPaper:
 		w.pager.turn(by)
 	default:
 		w.desk.Turn(by)

@@ -91,9 +91,11 @@ func TestDraggingAndPrintingWithSolvingAside(t *testing.T) {
 	d.Drop()
 	require.True(t, d.CanUndo())
 	d.Type("great", "crossing.rim", "3.3 mm")
-	_, err := d.Print(t.TempDir() + "/packet.pdf")
-	require.NoError(t, err)
+	var failed error
+	d.Export(d.Packet(), t.TempDir()+"/packet.pdf", func(int, int) {}, func(_ int, err error) { failed = err })
 	require.Same(t, d.Job(), d.Result().Job)
 	b.next()
 	require.Nil(t, d.solving)
+	b.next()
+	require.NoError(t, failed)
 }

@@ -1,18 +1,11 @@
 package desk
 
 import (
-	"context"
-	"io"
-	"slices"
 	"strconv"
 
-	"tipline/app/keep"
 	"tipline/app/packet"
-	"tipline/app/solve"
 	"tipline/geometry"
 	"tipline/geometry/measure"
-	"tipline/render"
-	"tipline/render/pdf"
 	"tipline/render/sheet"
 )
 
@@ -29,24 +22,29 @@ const mostCopies = 50
 type packetDesk struct {
 	paper, copies string // as typed; empty for the usual
 	printing      printing
+	chosen        chosen
 	page          int
-	laid          *solve.Result // what the pages were laid out from
-	document      render.Document
+	laid          *order  // what the pages were last asked to be laid out from
+	laying        *laying // aside; nil for nothing
+	leaves        []leaf  // as last laid out
 	err           error
 }
 
 func (d *Desk) paperFields() []Field {
-	fs := []Field{d.field("", "title"), d.field("", "maker"), d.field("", "number"), d.field("", "revised"), d.field("", "units")}
 	var papers []Choice
 	for _, p := range sheet.Papers() {
 		papers = append(papers, Choice{p.Name, d.choiceLabel(paperField, p.Name)})
 	}
 	say := d.words.Say
-	fs = append(fs,
-		Field{Path: paperField, Label: say("field.printing.paper"), Text: d.paper().Name, Choices: papers},
-		Field{Path: copiesField, Label: say("field.printing.copies"), Text: d.packet.copies, Empty: "1",
-			Hint: say("help.printing.copies"), Refusal: d.copiesRefusal()})
-	return append(fs, d.printingFields()...)
+	fs := []Field{d.chosenField(),
+		{Path: paperField, Label: say("field.printing.paper"), Text: d.paper().Name, Choices: papers},
+		{Path: copiesField, Label: say("field.printing.copies"), Text: d.packet.copies, Empty: "1",
+			Hint: say("help.printing.copies"), Refusal: d.copiesRefusal()}}
+	fs = append(fs, d.printingFields()...)
+	for _, of := range []geometry.Quantity{"title", "maker", "number", "revised", "units"} {
+		fs = append(fs, d.field("", of))
+	}
+	return fs
 }
 
 // setPacket takes what was typed in a field that is the printer's and not the
@@ -57,6 +55,8 @@ func (d *Desk) setPacket(field geometry.Quantity, text string) bool {
 		d.packet.paper = text
 	case copiesField:
 		d.packet.copies = text
+	case WhatField:
+		d.packet.chosen.what = text
 	default:
 		if !d.packet.printing.set(field, text) {
 			return false
@@ -95,75 +95,26 @@ func (d *Desk) copiesRefusal() string {
 	return d.words.Say("window.copies", "max", mostCopies)
 }
 
-// layOut lays the packet out, unless it is laid out already.
-func (d *Desk) layOut() (render.Document, error) {
-	p := &d.packet
-	if p.laid != d.result {
-		copies, _ := d.copies()
-		o := packet.Options{Paper: d.paper(), Copies: copies, Style: d.Style(), Printing: d.printed()}
-		doc, err := packet.Build(context.Background(), d.result, o)
-		if err == nil {
-			p.document = doc
-		}
-		p.laid, p.err = d.result, err
-	}
-	p.page = min(max(p.page, 0), max(len(p.document.Pages)-1, 0))
-	return p.document, p.err
-}
-
-// Pages returns how many pages the packet has and which is looked at, from 0.
-func (d *Desk) Pages() (count, page int) {
-	doc, _ := d.layOut()
-	return len(doc.Pages), d.packet.page
-}
-
-// TurnTo looks at another page.
-func (d *Desk) TurnTo(page int) {
-	count, _ := d.Pages()
-	d.packet.page = min(max(page, 0), max(count-1, 0))
-	d.Changed()
-}
-
-// Page returns the sheet that is looked at, the zero box on other steps and when
-// there is none.
-func (d *Desk) Page() geometry.Box {
-	if d.at() != Paper {
-		return geometry.Box{}
-	}
-	doc, _ := d.layOut()
-	if len(doc.Pages) == 0 {
-		return geometry.Box{}
-	}
-	p := doc.Pages[d.packet.page]
-	return geometry.Box{Max: geometry.Point{X: p.Width, Y: p.Height}}
-}
-
-func (d *Desk) pageDrawing() (*render.Drawing, bool) {
-	doc, err := d.layOut()
-	if len(doc.Pages) == 0 {
-		return nil, false
-	}
-	return doc.Pages[d.packet.page].Drawing, err != nil
+// options are those of the packet as it is chosen.
+func (d *Desk) options() packet.Options {
+	copies, _ := d.copies()
+	o := packet.Options{Paper: d.paper(), Copies: copies, Style: d.Style(), Printing: d.printed()}
+	o.Parts, o.Kinds = d.chosenParts(), d.packet.chosen.kinds()
+	return o
 }
 
 func (d *Desk) paperSummary() string {
-	doc, err := d.layOut()
-	if err != nil {
+	d.layOut()
+	p := &d.packet
+	paper := d.choiceLabel(paperField, d.paper().Name)
+	switch of, n := len(p.leaves), d.Printing(); {
+	case p.laying != nil && of == 0:
+		return d.words.Say("summary.laying")
+	case p.err != nil:
 		return d.words.Say("summary.no-pages")
+	case n < of:
+		return d.words.Say("summary.paper-of", "pages", n, "of", of, "paper", paper)
+	default:
+		return d.words.Say("summary.paper", "pages", of, "paper", paper)
 	}
-	return d.words.Say("summary.paper", "pages", len(doc.Pages), "paper", d.choiceLabel(paperField, d.paper().Name))
-}
-
-// Print writes the packet as a PDF, and returns how many pages it has.
-func (d *Desk) Print(name string) (pages int, err error) {
-	d.catchUp()
-	doc, err := d.layOut()
-	if err != nil {
-		return 0, err
-	}
-	doc.Pages = slices.Clone(doc.Pages)
-	if err = keep.Write(name, func(w io.Writer) error { return pdf.Write(w, doc) }); err == nil {
-		d.Printed()
-	}
-	return len(doc.Pages), err
 }

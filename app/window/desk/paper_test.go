@@ -24,14 +24,22 @@ func TestPagesAreTurnedAndPrinted(t *testing.T) {
 	require.Equal(t, count-1, page)
 	require.InDelta(t, 210*297, d.Page().Width()*d.Page().Height(), 1e-6)
 	name := filepath.Join(t.TempDir(), "packet.pdf")
-	printed, err := d.Print(name)
+	printed, err := written(d, name)
 	require.NoError(t, err)
 	require.Equal(t, count, printed)
 	data, err := os.ReadFile(name)
 	require.NoError(t, err)
 	require.Equal(t, "%PDF", string(data[:4]))
-	_, err = d.Print(filepath.Join(t.TempDir(), "no", "folder.pdf"))
-	require.Error(t, err)
+	_, err = written(d, filepath.Join(t.TempDir(), "no", "folder.pdf"))
+	var refusal *Refusal
+	require.ErrorAs(t, err, &refusal)
+	require.Contains(t, refusal.Say(d.Words().Say), "folder.pdf could not be written: no such file or directory")
+}
+
+// written exports what is chosen of the packet.
+func written(d *Desk, name string) (pages int, err error) {
+	d.Export(d.Packet(), name, func(int, int) {}, func(n int, e error) { pages, err = n, e })
+	return pages, err
 }
 
 func TestPaperAndCopiesAreThePrinters(t *testing.T) {

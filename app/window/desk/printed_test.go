@@ -44,7 +44,7 @@ func TestPrintsAreRememberedBesideTheJob(t *testing.T) {
 	require.NoError(t, d.SaveAs(first))
 	before, err := os.ReadFile(first)
 	require.NoError(t, err)
-	_, err = d.Print(filepath.Join(folder, "packet.pdf"))
+	_, err = exported(d, filepath.Join(folder, "packet.pdf"))
 	require.NoError(t, err)
 	require.Empty(t, reprints(d))
 	d.Type("great", "crossing.rim", "3 mm")
@@ -66,7 +66,7 @@ func TestPrintsAreRememberedBesideTheJob(t *testing.T) {
 
 func TestAPrintThatFailsIsNone(t *testing.T) {
 	d, _ := opened(t)
-	_, err := d.Print(filepath.Join(t.TempDir(), "no", "such", "folder", "packet.pdf"))
+	_, err := exported(d, filepath.Join(t.TempDir(), "no", "such", "folder", "packet.pdf"))
 	require.Error(t, err)
 	d.Type("great", "crossing.rim", "3 mm")
 	require.Empty(t, reprints(d))

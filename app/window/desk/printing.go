@@ -26,7 +26,10 @@ var looks = map[string]sheet.Look{
 var lookOrder = []string{"as drawn", "outlines", "thin", "black", "punch", "mirrored"}
 
 // printing is how the sheets are printed, as chosen; each empty for the usual.
-type printing struct{ printer, shared, look string }
+type printing struct {
+	printer, shared, look string
+	queue                 string // of the system, that sheets were last sent to
+}
 
 // set takes what was chosen in a field of printing, and reports whether it is one.
 func (p *printing) set(field geometry.Quantity, text string) bool {

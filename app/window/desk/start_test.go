@@ -33,7 +33,7 @@ func TestEveryStartCanBeMadeAndPrinted(t *testing.T) {
 						require.False(t, stale)
 					}
 				}
-				pages, err := d.Print(filepath.Join(t.TempDir(), "packet.pdf"))
+				pages, err := exported(d, filepath.Join(t.TempDir(), "packet.pdf"))
 				require.NoError(t, err)
 				require.Greater(t, pages, 2)
 				d.Undo()

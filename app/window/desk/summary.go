@@ -111,7 +111,12 @@ func (d *Desk) plain(v float64, decimals int) string {
 // Missing says why there is no drawing of a part; a job without parts says it
 // elsewhere.
 func (d *Desk) Missing() string {
-	if d.part == "" {
+	switch {
+	case d.at() == Paper && d.packet.laying != nil:
+		return d.words.Say("summary.laying")
+	case d.at() == Paper && d.packet.err == nil:
+		return d.words.Say("printing.nothing")
+	case d.part == "":
 		return ""
 	}
 	w := d.wheel()

@@ -1,0 +1,124 @@
+package window
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"tipline/app/window/desk"
+	"tipline/render"
+)
+
+// pages is the list of the packet's pages beside the one that is looked at; it is seen on
+// paper only. Only what is seen of it is made, however many pages there are.
+type pages struct {
+	widget.List
+	desk   *desk.Desk
+	thumbs *thumbs
+	leaves map[fyne.CanvasObject]*pageLeaf
+	others func(*fyne.KeyEvent) // takes the keys that are not the list's
+	first  *render.Drawing      // of the packet that the pictures are of
+	seen   int                  // the page last scrolled to
+	focus  bool
+}
+
+func newPages(d *desk.Desk, others func(*fyne.KeyEvent)) *pages {
+	p := &pages{desk: d, leaves: map[fyne.CanvasObject]*pageLeaf{}, others: others, seen: -1}
+	p.thumbs = newThumbs(d, p.repaint)
+	p.HideSeparators = true
+	p.Length = func() int { count, _ := d.Pages(); return count }
+	p.CreateItem = func() fyne.CanvasObject {
+		l := newPageLeaf(p)
+		p.leaves[l.Container] = l
+		return l.Container
+	}
+	p.UpdateItem = func(i widget.ListItemID, o fyne.CanvasObject) {
+		if count, page := d.Pages(); i < count {
+			p.leaves[o].show(i, d.Leaf(i), i == page, p.focus)
+		}
+	}
+	p.OnSelected = func(i widget.ListItemID) {
+		p.UnselectAll()
+		if c := fyne.CurrentApp().Driver().CanvasForObject(p); c != nil {
+			c.Focus(p)
+		}
+		d.TurnTo(i)
+	}
+	p.ExtendBaseWidget(p)
+	return p
+}
+
+// shown reports whether the list is seen, and brings it in line with the desk.
+func (p *pages) show() (shown bool) {
+	if p.Hidden = p.desk.Step() != desk.Paper; p.Hidden {
+		return false
+	}
+	count, page := p.desk.Pages()
+	var first *render.Drawing
+	if count > 0 {
+		first = p.desk.Leaf(0).Drawing
+	}
+	if first != p.first {
+		p.first = first
+		p.thumbs.forget()
+	}
+	p.Refresh()
+	if page != p.seen && count > 0 {
+		p.seen = page
+		p.ScrollTo(page)
+	}
+	return true
+}
+
+// repaint shows the pictures that came; each that is seen asks for its own.
+func (p *pages) repaint() {
+	for _, l := range p.leaves {
+		if l.page >= 0 && p.thumbs.kept[l.of.Drawing] != l.shown {
+			l.picture.Refresh()
+		}
+	}
+}
+
+func (p *pages) FocusGained() { p.focus = true; p.Refresh() }
+func (p *pages) FocusLost()   { p.focus = false; p.Refresh() }
+
+// TypedKey turns the pages with the arrow keys, and ticks the present one with the space
+// bar.
+func (p *pages) TypedKey(e *fyne.KeyEvent) {
+	count, page := p.desk.Pages()
+	switch e.Name {
+	case fyne.KeyUp:
+		p.desk.TurnTo(page - 1)
+	case fyne.KeyDown:
+		p.desk.TurnTo(page + 1)
+	case fyne.KeySpace:
+		if count > 0 {
+			p.desk.TickPage(page, !p.desk.Leaf(page).Printed)
+		}
+	default:
+		p.others(e)
+	}
+}
+
+// tinted returns an icon of the toolkit in blue, or faint.
+func tinted(name fyne.ThemeIconName, on bool) fyne.Resource {
+	icon := theme.DefaultTheme().Icon(name)
+	if on {
+		return theme.NewPrimaryThemedResource(icon)
+	}
+	return theme.NewColoredResource(icon, theme.ColorNamePlaceHolder)
+}
+
+// besidePages sets the pages on the left of what shows one of them.
+type besidePages struct{ *pages }
+
+func (besidePages) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(200, 160) }
+
+func (l besidePages) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	left := float32(0)
+	if !l.Hidden {
+		left = leavesWidth
+		put(l.pages, 4, 6, leavesWidth-6, s.Height-12)
+	}
+	put(o[1], left, 0, s.Width-left, s.Height)
+}
