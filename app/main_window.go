@@ -14,6 +14,7 @@ import (
 	"fyne.io/fyne/v2/app"
 	"github.com/adrg/xdg"
 
+	"tipline/app/appearance"
 	"tipline/app/command"
 	"tipline/app/job"
 	"tipline/app/language"
@@ -31,7 +32,7 @@ func open(o command.Opening) int {
 		return command.Nothing
 	}
 	d := desk.New(spoken.Spoken(), desk.Recent{File: filepath.Join(xdg.StateHome, "tipline", "recent")})
-	d.Language = spoken
+	d.Language, d.Looks = spoken, appearance.InConfig()
 	var refused error
 	if o.Job != "" {
 		refused = d.Open(o.Job)

@@ -124,7 +124,7 @@ func (a *additions) newCard(i int, of desk.Added) *card {
 	}
 	head := box.NewBorder(nil, nil, nil, quiet("×", func() { d.DropAddition(i) }), bordered(c.kind))
 	lines := box.New(layout.NewCustomPaddedVBoxLayout(5), head, grid, c.hint.Container)
-	c.Container = box.NewStack(sheetOf(paper), box.New(layout.NewCustomPaddedLayout(7, 9, 9, 9), lines))
+	c.Container = box.NewStack(sheetOf(well), box.New(layout.NewCustomPaddedLayout(7, 9, 9, 9), lines))
 	return c
 }
 

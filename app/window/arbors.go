@@ -66,7 +66,7 @@ func (a *arbors) card(of desk.Arbor) fyne.CanvasObject {
 		lines.Add(box.NewBorder(nil, nil, nil, off, inMiddle(written(part.Label, textSize, ink, false))))
 	}
 	lines.Add(a.putOn(of))
-	return box.NewStack(sheetOf(paper), box.New(layout.NewCustomPaddedLayout(6, 8, 10, 8), lines))
+	return box.NewStack(sheetOf(well), box.New(layout.NewCustomPaddedLayout(6, 8, 10, 8), lines))
 }
 
 // putOn offers the parts that can be put on an arbor.

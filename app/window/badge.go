@@ -9,9 +9,6 @@ import (
 	"tipline/app/solve"
 )
 
-// badgeSize is the width and height of a badge.
-const badgeSize = 17
-
 // tick returns the mark of a step that is done.
 func tick() fyne.CanvasObject {
 	short, long := canvas.NewLine(green), canvas.NewLine(green)
@@ -46,7 +43,7 @@ func badge(s solve.Severity, count int) fyne.CanvasObject {
 	case solve.Caution:
 		return lettered(canvas.NewCircle(orange), sign(count, "!"))
 	}
-	ring := canvas.NewCircle(paper)
+	ring := canvas.NewCircle(well)
 	ring.StrokeColor, ring.StrokeWidth = faint, 1.4
 	put(ring, 2, 2, badgeSize-4, badgeSize-4)
 	return container(ring)
@@ -61,7 +58,7 @@ func sign(count int, zero string) string {
 
 func lettered(ground fyne.CanvasObject, text string) fyne.CanvasObject {
 	put(ground, 0, 0, badgeSize, badgeSize)
-	t := written(text, badgeType, paper, true)
+	t := written(text, badgeType, well, true)
 	t.Alignment = fyne.TextAlignCenter
 	put(t, 0, 0, badgeSize, badgeSize)
 	return container(ground, t)

@@ -31,12 +31,6 @@ type cornerRow struct {
 	fill  bool
 }
 
-// The widths of a corner's boxes.
-const (
-	cornerBox    = 86
-	cornerButton = 30
-)
-
 func newBits(w *Window) *bits {
 	say := w.desk.Words().Say
 	b := &bits{section: newSection(say("bit.title")), window: w, hint: newFlow(smallSize, faint)}

@@ -2,14 +2,8 @@ package window
 
 import "fyne.io/fyne/v2"
 
-// The measures of a card's cells, two beside each other.
-const (
-	cardWidth = columnWidth - 18
-	cellGap   = 8
-	cellWidth = (cardWidth - cellGap) / 2
-	cellName  = 16
-	cellHigh  = cellName + inputHeight
-)
+// cellGap is between the cells of a card, two beside each other.
+const cellGap = 8
 
 // cellLayout sets cells two to a line.
 type cellLayout struct{}

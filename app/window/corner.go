@@ -29,14 +29,8 @@ type veil struct {
 	escape func()
 }
 
-// The measures of the list.
-const (
-	cornerGap  = 10
-	cornerHigh = 30
-	cornerWide = 170 // both buttons with what is round them
-	veilHigh   = 30
-	veilWide   = 160 // at least
-)
+// cornerGap is round the buttons and under them.
+const cornerGap = 10
 
 // newCorner returns the corner; measure takes up the rule or lays it down, and escape
 // is told of the key.

@@ -27,10 +27,10 @@ func (b *board) fitting(bounds geometry.Box) screen.View {
 	if b.drawing == nil || s.Width < 1 || s.Height < 1 {
 		return screen.View{}
 	}
-	const buttons = 2*cornerGap + cornerHigh
+	buttons := float64(2*cornerGap + cornerHigh)
 	wide, high := float64(s.Width), float64(max(s.Height-legendHeight, 1))
 	v := screen.Fit(bounds, wide, high, margin)
-	if at := v.ToPixel(bounds.Max); at.X > wide-cornerWide && at.Y < buttons && high > 4*buttons {
+	if at := v.ToPixel(bounds.Max); at.X > wide-float64(cornerWide) && at.Y < buttons && high > 4*buttons {
 		v = screen.Fit(bounds, wide, high-buttons, margin).Pan(0, buttons)
 	}
 	return v

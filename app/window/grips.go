@@ -145,7 +145,7 @@ func (g *grips) clear(at screen.Pixel) bool {
 func (g *grips) mark(i int, at screen.Pixel, s fyne.Size, size float32, full bool) {
 	for len(g.squares) <= i {
 		r := canvas.NewRectangle(paper)
-		r.StrokeColor, r.StrokeWidth = blue, 1.4
+		r.StrokeColor, r.StrokeWidth = light.blue, 1.4
 		g.squares = append(g.squares, r)
 	}
 	x, y := float32(at.X), float32(at.Y)
@@ -155,7 +155,7 @@ func (g *grips) mark(i int, at screen.Pixel, s fyne.Size, size float32, full boo
 	r := g.squares[i]
 	r.CornerRadius, r.FillColor = 1.5, paper
 	if full {
-		r.FillColor = blue
+		r.FillColor = light.blue
 	}
 	put(r, x-size/2+frameWidth, y-size/2+frameWidth, size, size)
 	g.Objects = append(g.Objects, r)

@@ -157,13 +157,6 @@ func (l *layers) box(path geometry.Quantity) focusable {
 	return nil
 }
 
-// The widths of what stands in a layer's row.
-const (
-	layerName   = 142
-	layerTip    = 60
-	layerButton = 30
-)
-
 // layerLayout sets a wheel's name, its tip and its buttons beside each other.
 type layerLayout struct{}
 

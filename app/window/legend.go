@@ -27,9 +27,6 @@ type legend struct {
 	prompt  *prompt
 }
 
-// legendHeight is the strip at the foot of the board that the legend stands in.
-const legendHeight = 34
-
 // slip is the colour under what stands on the drawing: nearly paper.
 var slip = color.NRGBA{255, 255, 255, 225}
 
@@ -37,8 +34,8 @@ var slip = color.NRGBA{255, 255, 255, 225}
 const longest = 170
 
 func newLegend(d *desk.Desk) *legend {
-	l := &legend{desk: d, border: canvas.NewRectangle(color.Transparent), length: written("", smallSize, ink, false),
-		zoom: written("", smallSize, faint, false), message: newFlow(textSize, faint), tag: newTag(d), prompt: newPrompt(), ground: canvas.NewRectangle(slip)}
+	l := &legend{desk: d, border: canvas.NewRectangle(color.Transparent), length: written("", smallSize, light.ink, false),
+		zoom: written("", smallSize, light.faint, false), message: newFlow(textSize, light.faint), tag: newTag(d), prompt: newPrompt(), ground: canvas.NewRectangle(slip)}
 	l.ground.CornerRadius = 4
 	l.border.CornerRadius, l.border.StrokeWidth, l.border.StrokeColor = 7, 1, edge
 	l.zoom.Alignment = fyne.TextAlignTrailing
@@ -50,7 +47,7 @@ func newLegend(d *desk.Desk) *legend {
 func (l *legend) frame(focus bool) {
 	l.border.StrokeColor, l.border.StrokeWidth = edge, 1
 	if focus {
-		l.border.StrokeColor, l.border.StrokeWidth = blue, 2
+		l.border.StrokeColor, l.border.StrokeWidth = light.blue, 2
 	}
 	l.border.Refresh()
 }
@@ -70,10 +67,14 @@ func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 		length = l.desk.BarLine(l.bar.Length)
 		zoom = l.desk.ZoomLine(v.Magnification(d), fitted)
 	}
-	l.message.set(message, faint)
+	l.message.set(message, light.faint)
 	l.prompt.show(l.desk.Prompt())
 	say(l.length, length)
 	say(l.zoom, zoom)
+	l.zoom.Color = light.faint
+	if l.desk.Step() == desk.Paper {
+		l.zoom.Color = light.ink
+	}
 	l.ground.Hidden = zoom == "" || l.desk.Step() == desk.Paper
 	l.Layout.Layout(nil, l.Size())
 }

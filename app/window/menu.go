@@ -143,7 +143,7 @@ func (m *menu) viewMenu() *fyne.Menu {
 		keyed(m.item("stock", func() { w.column.stock.open() }), fyne.KeyG),
 		keyed(m.item("rule", w.measure), fyne.KeyM),
 		keyed(m.item("layers", w.chooseLayers), fyne.KeyL),
-		fyne.NewMenuItemSeparator(), m.languages()}
+		fyne.NewMenuItemSeparator(), m.shades(), m.sizes(), m.languages()}
 	m.listSteps()
 	return m.view
 }

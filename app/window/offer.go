@@ -44,7 +44,7 @@ func (o *offer) FocusLost()                  { o.focus = false; o.paint() }
 func (o *offer) paint() {
 	o.ground.FillColor, o.ground.StrokeColor, o.ground.StrokeWidth = panel, panel, 1
 	if o.hovered || o.focus {
-		o.ground.FillColor, o.ground.StrokeColor = paper, edge
+		o.ground.FillColor, o.ground.StrokeColor = well, edge
 	}
 	if o.focus {
 		o.ground.StrokeColor, o.ground.StrokeWidth = blue, 2

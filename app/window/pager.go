@@ -17,7 +17,7 @@ type pager struct {
 }
 
 func newPager(d *desk.Desk) *pager {
-	p := &pager{desk: d, page: written("", readSize, ink, false)}
+	p := &pager{desk: d, page: written("", readSize, light.ink, false)}
 	p.page.Alignment = fyne.TextAlignCenter
 	p.previous = widget.NewButton(d.Words().Say("window.previous"), func() { p.turn(-1) })
 	p.next = widget.NewButton(d.Words().Say("window.next"), func() { p.turn(1) })

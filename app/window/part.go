@@ -124,7 +124,7 @@ func (r *partRenderer) Refresh() {
 	r.ground.FillColor, r.ground.StrokeColor, r.ground.StrokeWidth = panel, panel, 1
 	switch {
 	case p.chosen:
-		r.ground.FillColor, r.ground.StrokeColor, r.ground.StrokeWidth = paper, blue, 1.6
+		r.ground.FillColor, r.ground.StrokeColor, r.ground.StrokeWidth = well, blue, 1.6
 	case p.hovered:
 		r.ground.StrokeColor = edge
 	}
@@ -146,13 +146,6 @@ func (r *partRenderer) Refresh() {
 	r.Layout(p.Size())
 	canvas.Refresh(p)
 }
-
-// partWidth is how wide a part is on the rail, and noteHeight how tall the line is that
-// its note stands on.
-const (
-	partWidth  = 124
-	noteHeight = 17
-)
 
 // namedIn breaks a part's name into two lines at most.
 func namedIn(name string, bold bool) []string {

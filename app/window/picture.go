@@ -32,7 +32,7 @@ func newPicture() *picture {
 func (p *picture) show(of any, draw func() *render.Drawing, onPaper bool) {
 	ground := panel
 	if onPaper {
-		ground = paper
+		ground = well
 	}
 	p.draw = draw
 	if p.of != of || p.painter.Theme.Paper != ground {

@@ -7,12 +7,8 @@ import "fyne.io/fyne/v2"
 // right, the drawing between them and the remarks under it.
 type plan struct{}
 
-const (
-	around      = 14 // between things, and round them
-	stripHeight = 44
-	railWidth   = 146
-	sideWidth   = columnWidth + 46
-)
+// around is between things, and round them.
+const around = 14
 
 func (plan) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1000, 600) }
 

@@ -13,7 +13,7 @@ type prompt struct {
 }
 
 func newPrompt() *prompt {
-	p := &prompt{ground: canvas.NewRectangle(blue), text: written("", readSize, paper, true)}
+	p := &prompt{ground: canvas.NewRectangle(light.blue), text: written("", readSize, paper, true)}
 	p.ground.CornerRadius = 5
 	p.text.Alignment = fyne.TextAlignCenter
 	p.Container = &fyne.Container{Layout: promptLayout{p}, Objects: []fyne.CanvasObject{p.ground, p.text}}

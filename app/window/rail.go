@@ -125,10 +125,6 @@ func (r *rail) stands(groups []desk.Group) bool {
 	return i == len(r.parts) && len(groups) == len(r.titles)
 }
 
-// headingHeight is how tall the heading over a kind of part is, with what is about it: it
-// is seen with the first of the kind.
-const headingHeight = 28
-
 // reveal scrolls to the chosen part when it has become another.
 func (r *rail) reveal() {
 	if r.seen == r.desk.Part() {

@@ -15,14 +15,8 @@ type reading struct {
 	note   *flow
 }
 
-// The measures of the slip.
-const (
-	slipX, slipY = 12, 12
-	slipRow      = 20
-	slipLabel    = 104 // wide, and the values
-	slipValue    = 92
-	slipWide     = slipLabel + 2*slipValue + 20
-)
+// slipX and slipY are how far the slip stands in.
+const slipX, slipY = 12, 12
 
 func newReading() *reading {
 	r := &reading{ground: sheetOf(panel), note: newFlow(smallSize, faint), Container: &fyne.Container{}}

@@ -10,14 +10,8 @@ import (
 	"tipline/geometry"
 )
 
-// The measures of a row of the column of fields.
-const (
-	columnWidth = 300
-	labelWidth  = 126
-	inputWidth  = columnWidth - labelWidth
-	inputHeight = 36
-	rowGap      = 8
-)
+// rowGap is between the rows of the column of fields.
+const rowGap = 8
 
 // row is one field: its label, the box it is typed or chosen in, and under it a
 // hint, or why what was typed will not do.

@@ -171,7 +171,7 @@ func TestAFitKeepsWithinTheWholeAndClearOfTheButtons(t *testing.T) {
 				continue
 			}
 			at := whole.ToPixel(w.board.all().Max)
-			require.False(t, float32(at.X) > w.board.Size().Width-cornerWide && at.Y < 2*cornerGap+cornerHigh, "%s %s: %v", part.ID(), step, at)
+			require.False(t, float32(at.X) > w.board.Size().Width-cornerWide && float32(at.Y) < 2*cornerGap+cornerHigh, "%s %s: %v", part.ID(), step, at)
 			for _, h := range w.board.grips.handles {
 				w.desk.Light(h.Quantity)
 				w.board.fitLit()

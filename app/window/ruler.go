@@ -32,7 +32,7 @@ const (
 )
 
 func newRuler(d *desk.Desk) *ruler {
-	r := &ruler{desk: d, Container: &fyne.Container{}, word: written("", smallSize, paper, true), ground: canvas.NewRectangle(blue), reading: newReading()}
+	r := &ruler{desk: d, Container: &fyne.Container{}, word: written("", smallSize, paper, true), ground: canvas.NewRectangle(light.blue), reading: newReading()}
 	r.ground.CornerRadius = 3
 	r.word.Alignment = fyne.TextAlignCenter
 	return r
@@ -151,7 +151,7 @@ func (r *ruler) stroke(at screen.Pixel, runs [][]screen.Pixel, half float64) {
 	for _, pass := range []struct {
 		colour color.Color
 		width  float32
-	}{{paper, 4}, {blue, 1.8}} {
+	}{{paper, 4}, {light.blue, 1.8}} {
 		for _, ps := range runs {
 			for i := 1; i < len(ps); i++ {
 				r.Objects = append(r.Objects, stroked(about(at, ps[i-1], half), about(at, ps[i], half), pass.colour, pass.width))
@@ -165,5 +165,5 @@ func about(at, off screen.Pixel, half float64) screen.Pixel {
 }
 
 func (r *ruler) line(from, to screen.Pixel, width float32) {
-	r.Objects = append(r.Objects, stroked(from, to, paper, width+2.4), stroked(from, to, blue, width))
+	r.Objects = append(r.Objects, stroked(from, to, paper, width+2.4), stroked(from, to, light.blue, width))
 }

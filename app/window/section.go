@@ -38,7 +38,7 @@ func bordered(o fyne.CanvasObject) fyne.CanvasObject {
 
 func choiceBorder() *canvas.Rectangle {
 	b := canvas.NewRectangle(color.Transparent)
-	b.StrokeColor, b.StrokeWidth, b.CornerRadius = edge, 1, 5
+	b.StrokeColor, b.StrokeWidth, b.CornerRadius = present.mark, 1, 5
 	return b
 }
 

@@ -25,7 +25,7 @@ func spanOf(from, to screen.Pixel) []fyne.CanvasObject {
 	if long < 1 {
 		return nil
 	}
-	lines := []fyne.CanvasObject{stroked(from, to, paper, 3.4), stroked(from, to, blue, 1.3)}
+	lines := []fyne.CanvasObject{stroked(from, to, paper, 3.4), stroked(from, to, light.blue, 1.3)}
 	if long < leastArrows {
 		return lines
 	}
@@ -39,7 +39,7 @@ func spanOf(from, to screen.Pixel) []fyne.CanvasObject {
 				X: end.at.X + end.way*arrowLong*ux - side*uy,
 				Y: end.at.Y + end.way*arrowLong*uy + side*ux,
 			}
-			lines = append(lines, stroked(end.at, back, blue, 1.3))
+			lines = append(lines, stroked(end.at, back, light.blue, 1.3))
 		}
 	}
 	return lines

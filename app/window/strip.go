@@ -53,10 +53,8 @@ func (s *strip) rebuild(steps []desk.Step) {
 // stripLayout sets tabs side by side with links between them.
 type stripLayout struct{}
 
-const (
-	tabWidth  = 150
-	linkWidth = 14
-)
+// linkWidth is between two tabs.
+const linkWidth = 14
 
 func (stripLayout) MinSize(objects []fyne.CanvasObject) fyne.Size {
 	return fyne.NewSize(float32(len(objects)/2+1)*100, 44)

@@ -17,11 +17,6 @@ type table struct {
 	high  float32
 }
 
-const (
-	tableHead = 30
-	tableRow  = 21
-)
-
 func newTable() *table {
 	t := &table{}
 	t.Container = &fyne.Container{Layout: tableLayout{t}}
@@ -77,13 +72,6 @@ func (t *table) row(of desk.Table, cells []string, i int) {
 	}
 	t.high += tableRow
 }
-
-// The width of the first cell of a row that it names, and where the value stands in
-// a table of names and values.
-const (
-	namesWide  = 108
-	valueStand = 186
-)
 
 // cellOf returns how a cell of a row of so many is written: names are faint, what
 // is chosen stands out.

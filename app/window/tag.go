@@ -19,17 +19,14 @@ type tag struct {
 	stalk *canvas.Line
 }
 
-// stalkLength is how far aside of its line a tag stands, and tagHeight how high it is.
-const (
-	stalkLength = 26
-	tagHeight   = 24
-)
+// stalkLength is how far aside of its line a tag stands.
+const stalkLength = 26
 
 func newTag(d *desk.Desk) *tag {
-	t := &tag{desk: d, flag: canvas.NewRectangle(blue), text: written("", readSize, paper, true),
-		point: canvas.NewRectangle(paper), stalk: canvas.NewLine(blue)}
+	t := &tag{desk: d, flag: canvas.NewRectangle(light.blue), text: written("", readSize, paper, true),
+		point: canvas.NewRectangle(paper), stalk: canvas.NewLine(light.blue)}
 	t.flag.CornerRadius = 4
-	t.point.StrokeColor, t.point.StrokeWidth = blue, 1.6
+	t.point.StrokeColor, t.point.StrokeWidth = light.blue, 1.6
 	t.text.Alignment = fyne.TextAlignCenter
 	t.Container = &fyne.Container{Objects: []fyne.CanvasObject{t.stalk, t.flag, t.text, t.point}}
 	t.Hide()

@@ -9,34 +9,7 @@ import (
 	"tipline/assets/fonts"
 )
 
-// The window's colours: warm and quiet, so that the drawing is what is looked at.
-var (
-	backdrop = color.NRGBA{236, 233, 226, 255}
-	panel    = color.NRGBA{247, 246, 241, 255}
-	paper    = color.NRGBA{255, 255, 255, 255}
-	edge     = color.NRGBA{217, 213, 203, 255}
-	ink      = color.NRGBA{28, 27, 25, 255}
-	faint    = color.NRGBA{107, 104, 97, 255}
-	blue     = color.NRGBA{46, 95, 158, 255}
-	orange   = color.NRGBA{176, 84, 24, 255}
-	red      = color.NRGBA{172, 40, 36, 255}
-	green    = color.NRGBA{60, 122, 77, 255}
-	hover    = color.NRGBA{255, 255, 255, 150}
-)
-
-// The sizes of type. At these the toolkit, which rounds the height of a line and
-// the place of its baseline each by itself, leaves Open Sans' descenders whole.
-const (
-	headSize  = 21
-	tabSize   = 15.4
-	textSize  = 15.4
-	readSize  = 13
-	smallSize = 12
-	badgeType = 11.75
-)
-
-// look is the window's theme. It is light whatever the desktop's is: the drawing
-// is ink on paper.
+// look is the window's theme: Open Sans in the colours of the present palette.
 type look struct{ regular, bold fyne.Resource }
 
 func newLook() look {
@@ -46,37 +19,60 @@ func newLook() look {
 	}
 }
 
-var colours = map[fyne.ThemeColorName]color.Color{
-	theme.ColorNameBackground:          backdrop,
-	theme.ColorNameForeground:          ink,
-	theme.ColorNameButton:              color.NRGBA{238, 236, 228, 255},
-	theme.ColorNameDisabledButton:      color.NRGBA{240, 238, 232, 255},
-	theme.ColorNameDisabled:            color.NRGBA{158, 154, 146, 255},
-	theme.ColorNameInputBackground:     paper,
-	theme.ColorNameInputBorder:         edge,
-	theme.ColorNameMenuBackground:      panel,
-	theme.ColorNameOverlayBackground:   panel,
-	theme.ColorNamePlaceHolder:         color.NRGBA{150, 146, 138, 255},
-	theme.ColorNamePrimary:             blue,
-	theme.ColorNameFocus:               color.NRGBA{46, 95, 158, 40},
-	theme.ColorNameHover:               color.NRGBA{46, 95, 158, 22},
-	theme.ColorNamePressed:             color.NRGBA{46, 95, 158, 44},
-	theme.ColorNameSelection:           color.NRGBA{46, 95, 158, 60},
-	theme.ColorNameSeparator:           edge,
-	theme.ColorNameScrollBar:           color.NRGBA{120, 116, 106, 150},
-	theme.ColorNameScrollBarBackground: color.NRGBA{0, 0, 0, 0},
-	theme.ColorNameShadow:              color.NRGBA{60, 50, 30, 40},
-	theme.ColorNameError:               red,
-	theme.ColorNameWarning:             orange,
-	theme.ColorNameSuccess:             green,
-}
-
-// Color returns a colour of the theme.
+// Color returns a colour of the theme. The variant is the system's, and is heeded where the
+// palette is chosen.
 func (l look) Color(name fyne.ThemeColorName, _ fyne.ThemeVariant) color.Color {
-	if c, ok := colours[name]; ok {
+	if c, ok := present.toolkit()[name]; ok {
 		return c
 	}
-	return theme.DefaultTheme().Color(name, theme.VariantLight)
+	return theme.DefaultTheme().Color(name, present.variant())
+}
+
+// toolkit returns the palette by the toolkit's names.
+func (p palette) toolkit() map[fyne.ThemeColorName]color.Color {
+	return map[fyne.ThemeColorName]color.Color{
+		theme.ColorNameBackground:          p.backdrop,
+		theme.ColorNameForeground:          p.ink,
+		theme.ColorNameForegroundOnPrimary: p.well,
+		theme.ColorNameForegroundOnError:   p.well,
+		theme.ColorNameForegroundOnWarning: p.well,
+		theme.ColorNameForegroundOnSuccess: p.well,
+		theme.ColorNameButton:              p.button,
+		theme.ColorNameDisabledButton:      p.panel,
+		theme.ColorNameDisabled:            p.unable,
+		theme.ColorNameHeaderBackground:    p.panel,
+		theme.ColorNameHyperlink:           p.blue,
+		theme.ColorNameInputBackground:     p.well,
+		theme.ColorNameInputBorder:         p.mark,
+		theme.ColorNameMenuBackground:      p.panel,
+		theme.ColorNameOverlayBackground:   p.panel,
+		theme.ColorNamePlaceHolder:         p.faint,
+		theme.ColorNamePrimary:             p.blue,
+		theme.ColorNameFocus:               thin(p.blue, 60),
+		theme.ColorNameHover:               thin(p.blue, 26),
+		theme.ColorNamePressed:             thin(p.blue, 50),
+		theme.ColorNameSelection:           thin(p.blue, 70),
+		theme.ColorNameSeparator:           p.edge,
+		theme.ColorNameScrollBar:           p.bar,
+		theme.ColorNameScrollBarBackground: color.NRGBA{},
+		theme.ColorNameShadow:              color.NRGBA{A: 60},
+		theme.ColorNameError:               p.red,
+		theme.ColorNameWarning:             p.orange,
+		theme.ColorNameSuccess:             p.green,
+	}
+}
+
+func (p palette) variant() fyne.ThemeVariant {
+	if p == dark {
+		return theme.VariantDark
+	}
+	return theme.VariantLight
+}
+
+// thin returns a colour that lets through what it lies on.
+func thin(c color.NRGBA, alpha uint8) color.NRGBA {
+	c.A = alpha
+	return c
 }
 
 // Font returns Open Sans; symbols and fixed widths are the toolkit's.

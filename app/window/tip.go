@@ -15,14 +15,11 @@ type tip struct {
 	of     fyne.CanvasObject // that it is about; nil while it is hidden
 }
 
-// The measures of a tip.
-const (
-	tipWidth = 260
-	tipInset = 9
-)
+// tipInset is round the words of a tip.
+const tipInset = 9
 
 func newTip() *tip {
-	t := &tip{ground: sheetOf(paper), lines: [2]*flow{newFlow(readSize, ink), newFlow(readSize, faint)}}
+	t := &tip{ground: sheetOf(well), lines: [2]*flow{newFlow(readSize, ink), newFlow(readSize, faint)}}
 	t.ground.StrokeColor = faint
 	t.Container = &fyne.Container{Objects: []fyne.CanvasObject{t.ground, t.lines[0].Container, t.lines[1].Container}, Hidden: true}
 	return t

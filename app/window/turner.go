@@ -44,8 +44,8 @@ const turns = 200
 
 // newTurner returns a turner; turned is called after each turn.
 func newTurner(d *desk.Desk, turned func()) *turner {
-	t := &turner{desk: d, slider: newSlider(), name: written(d.Words().Say("window.turn"), smallSize, faint, false)}
-	t.groove = canvas.NewRectangle(backdrop)
+	t := &turner{desk: d, slider: newSlider(), name: written(d.Words().Say("window.turn"), smallSize, light.faint, false)}
+	t.groove = canvas.NewRectangle(light.backdrop)
 	t.groove.CornerRadius = 14
 	t.slider.Step = 1.0 / turns
 	t.slider.OnChanged = func(to float64) {

@@ -25,9 +25,9 @@ func newWelcome(w *Window) *welcome {
 	v.add.Importance = widget.HighImportance
 	open := newPushButton(say("menu.open"), w.askOpen)
 	sample := newPushButton(say("window.sample"), func() { w.openSample(samples.First) })
-	head := written(say("window.welcome"), headSize, ink, true)
+	head := written(say("window.welcome"), headSize, light.ink, true)
 	head.Alignment = fyne.TextAlignCenter
-	line := written(say("window.no-parts"), textSize, faint, false)
+	line := written(say("window.no-parts"), textSize, light.faint, false)
 	line.Alignment = fyne.TextAlignCenter
 	buttons := box.New(layout.NewCustomPaddedHBoxLayout(12), v.add, open, sample)
 	v.Container = box.NewCenter(box.New(layout.NewCustomPaddedVBoxLayout(14), head, line, box.NewCenter(buttons)))

@@ -40,8 +40,10 @@ type Window struct {
 
 // New returns the program's first window, which shows what is on the desk.
 func New(app fyne.App, d *desk.Desk) *Window {
-	app.Settings().SetTheme(newLook())
-	return (&windows{app: app, aside: d.Aside, later: d.Later, ended: func() {}}).add(d)
+	all := &windows{app: app, aside: d.Aside, later: d.Later, ended: func() {}}
+	all.dress(d.Looks.Kept())
+	all.heed()
+	return all.add(d)
 }
 
 func newWindow(all *windows, d *desk.Desk) *Window {

@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"tipline/app/appearance"
 	"tipline/app/window/desk"
 )
 
@@ -16,7 +17,8 @@ type windows struct {
 	list  []*Window
 	aside func(run, done func()) // for their desks; nil to do everything at once
 	later func(do func())
-	ended func() // called when the last is closed
+	ended func()           // called when the last is closed
+	looks appearance.Looks // of all windows
 }
 
 // add makes a window over a desk.
