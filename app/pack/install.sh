@@ -19,8 +19,10 @@ install)
 		[ "$file" = bin/tipline ] && mode=755
 		install -D -m "$mode" "$file" "$prefix/$file"
 	done <files
-	# A desktop that does not look into this prefix for programs still finds this one.
-	sed -i "s|^Exec=tipline|Exec=\"$prefix/bin/tipline\"|" "$prefix/share/applications/org.tipline.Tipline.desktop"
+	# A desktop that does not look into this prefix for programs still finds this one. Not every opener reads quotes.
+	program=$prefix/bin/tipline
+	case "$program" in *" "*) program="\"$program\"" ;; esac
+	sed -i "s|^Exec=tipline|Exec=$program|" "$prefix/share/applications/org.tipline.Tipline.desktop"
 	refresh
 	echo "Tipline is installed: $prefix/bin/tipline"
 	case ":$PATH:" in *":$prefix/bin:"*) ;; *) echo "Add $prefix/bin to your PATH to start it by name." ;; esac
