@@ -38,8 +38,8 @@ func titled(d *Desk) (titles []string) {
 	return titles
 }
 
-// together are the titles of pages as one text: a page that parts share has several.
-func together(titles []string) string { return strings.Join(titles, "\n") }
+// listed are the titles of pages as one text: a page that parts share has several.
+func listed(titles []string) string { return strings.Join(titles, "\n") }
 
 // What is chosen is what is listed and what is written: all, one part, or some parts and
 // sorts of sheet without the pages that are left out.
@@ -50,10 +50,10 @@ func TestTheChoiceIsWhatIsWritten(t *testing.T) {
 	d.Type("", WhatField, "part")
 	one := titled(d)
 	require.Less(t, len(one), len(all)/4)
-	require.Contains(t, together(one), "Great wheel")
+	require.Contains(t, listed(one), "Great wheel")
 	d.Choose("escape")
-	require.Contains(t, together(titled(d)), "Escape wheel")
-	require.NotContains(t, together(titled(d)), "Great wheel")
+	require.Contains(t, listed(titled(d)), "Escape wheel")
+	require.NotContains(t, listed(titled(d)), "Great wheel")
 
 	d.Type("", WhatField, "chosen")
 	require.Equal(t, all, titled(d))

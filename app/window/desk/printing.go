@@ -16,6 +16,14 @@ const (
 	lookField    geometry.Quantity = "printing.look"
 )
 
+// What may share a sheet: what follows each other of one part, templates of several
+// parts too, or nothing.
+const (
+	filled   = "filled"
+	together = "together"
+	apart    = "apart"
+)
+
 // looks are the ways to print a template, by the words they are chosen by.
 var looks = map[string]sheet.Look{
 	"as drawn": {}, "mirrored": {Mirrored: true}, "outlines": {OutlinesOnly: true},
@@ -52,8 +60,8 @@ func (d *Desk) printingFields() []Field {
 	return []Field{
 		{Path: printerField, Label: d.words.Say("field.printing.printer"), Text: p.printer, Choices: d.printers(),
 			Hint: d.words.Say("help.printing.printer"), Refusal: d.printerRefusal()},
-		{Path: sharedField, Label: d.words.Say("field.printing.shared"), Text: usual(p.shared, "alone"),
-			Choices: d.labelled(sharedField, "alone", "shared")},
+		{Path: sharedField, Label: d.words.Say("field.printing.shared"), Text: usual(p.shared, filled),
+			Choices: d.labelled(sharedField, filled, together, apart)},
 		{Path: lookField, Label: d.words.Say("field.printing.look"), Text: usual(p.look, lookOrder[0]),
 			Choices: d.labelled(lookField, lookOrder...)},
 	}
@@ -87,7 +95,7 @@ func (d *Desk) labelled(field geometry.Quantity, values ...string) []Choice {
 // the present paper shapes nothing.
 func (d *Desk) printed() sheet.Options {
 	p := d.packet.printing
-	o := sheet.Options{Together: p.shared == "shared", Look: looks[usual(p.look, lookOrder[0])]}
+	o := sheet.Options{Together: p.shared == together, Apart: p.shared == apart, Look: looks[usual(p.look, lookOrder[0])]}
 	o.Profile, _ = d.profile()
 	return o
 }

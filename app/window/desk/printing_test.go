@@ -17,16 +17,19 @@ func own(t *testing.T) {
 	t.Cleanup(xdg.Reload)
 }
 
-// Templates that share sheets take fewer of them, and punch points less ink.
+// What shares sheets takes fewer of them, and punch points less ink.
 func TestSheetsAreSharedAndLooksChosen(t *testing.T) {
 	own(t)
 	d, _ := opened(t)
 	d.Go(Paper)
+	usual, _ := d.Pages()
+	d.Type("", sharedField, apart)
 	alone, _ := d.Pages()
-	d.Type("", "printing.shared", "shared")
+	require.Less(t, usual, alone)
+	d.Type("", sharedField, together)
 	shared, _ := d.Pages()
-	require.Less(t, shared, alone)
-	require.Equal(t, "shared", fieldOf(t, d, "printing.shared").Text)
+	require.Less(t, shared, usual)
+	require.Equal(t, together, fieldOf(t, d, sharedField).Text)
 	d.Type("", "printing.look", "punch")
 	require.Equal(t, "punch", fieldOf(t, d, "printing.look").Text)
 	punched, _ := d.Pages()
