@@ -11,8 +11,8 @@ func (o Outline) Winding(p Point) int {
 	n := 0
 	o.each(func(from, to Point, bulge float64) {
 		n += rayCrossings(from, to, p)
-		if bulge != 0 {
-			n += bulgeTurns(Segment{From: from, To: to, Bulge: bulge}, p)
+		if s := (Segment{From: from, To: to, Bulge: bulge}); !s.IsLine() {
+			n += bulgeTurns(s, p)
 		}
 	})
 	return n

@@ -22,7 +22,7 @@ func newCurve(s Segment) curve {
 // tight returns the curve with the least box that holds it.
 func tight(s Segment) curve {
 	c := curve{Segment: s, box: between(s.From, s.To)}
-	if s.Bulge != 0 {
+	if !s.IsLine() {
 		c.round = true
 		c.out, c.radius = circleOf(s)
 		c.centre = s.From.Sub(c.out)
@@ -63,11 +63,22 @@ func between(p, q Point) Box {
 	return Box{Point{min(p.X, q.X), min(p.Y, q.Y)}, Point{max(p.X, q.X), max(p.Y, q.Y)}}
 }
 
+// bowed is the bulge up to which an arc's ends are told along its chord and from
+// there on across it: of a flat arc all points lie as good as on the chord, of a half
+// circle's ends both within rounding of either. An arc of it leaves its chord at 28°.
+const bowed = 0.25
+
 // reaches reports whether an arc spans the direction of p from its centre, for a
-// p on its circle: the arc lies on one side of its chord.
+// p on its circle: the arc lies on one side of its chord, and a flat one between its
+// ends on the nearer half of its circle.
 func (c *curve) reaches(p Point) bool {
-	side := c.To.Sub(c.From).Cross(p.Sub(c.From))
-	return side*c.Bulge <= 0
+	chord, way, b := c.To.Sub(c.From), p.Sub(c.From), c.Bulge
+	side := chord.Cross(way)
+	if math.Abs(b) > bowed {
+		return side*b <= 0
+	}
+	along, whole := chord.Dot(way), chord.Dot(chord)
+	return along >= 0 && along <= whole && 4*side*b <= whole*(1-b*b)
 }
 
 // dist returns the distance of p from the segment.
@@ -105,13 +116,14 @@ func (c *curve) height(p Point) float64 {
 }
 
 // holds reports whether p, on the endless line or circle, lies on the segment or
-// within onSegment of its ends.
+// within onSegment of its ends. Far from an arc's chord its box tells, where p was
+// rounded off so large a circle.
 func (c *curve) holds(p Point) bool {
 	if c.From.near(p) || c.To.near(p) {
 		return true
 	}
 	if c.round {
-		return c.reaches(p)
+		return c.reaches(p) && c.box.Contains(p)
 	}
 	chord := c.To.Sub(c.From)
 	t := p.Sub(c.From).Dot(chord)

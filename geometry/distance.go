@@ -110,7 +110,8 @@ func (c *curve) towards(way Point) [2]Point {
 	return [2]Point{c.nearest(c.centre.Add(u)), c.nearest(c.centre.Sub(u))}
 }
 
-// nearest returns the segment's point nearest to p.
+// nearest returns the segment's point nearest to p. On an arc p is moved by its
+// height, so that a far centre's rounding is not in it.
 func (c *curve) nearest(p Point) Point {
 	if !c.round {
 		chord := c.To.Sub(c.From)
@@ -123,12 +124,12 @@ func (c *curve) nearest(p Point) Point {
 			return c.From.Toward(c.To, t)
 		}
 	}
-	way := p.Sub(c.centre)
+	way := p.Sub(c.From).Add(c.out)
 	length := root(way)
 	if length == 0 {
 		return c.From
 	}
-	if q := c.centre.Add(way.Times(c.radius / length)); c.reaches(q) {
+	if q := p.Sub(way.Times(c.height(p) / length)); c.reaches(q) {
 		return q
 	}
 	if root(p.Sub(c.From)) <= root(p.Sub(c.To)) {

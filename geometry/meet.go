@@ -94,9 +94,9 @@ func meet(a, b *curve) (pts [4]Point, n int) {
 	case !a.round && !b.round:
 		found[0], k = lineLine(a, b)
 	case !a.round:
-		found, k = LineCircle(a.From, a.To.Sub(a.From), b.centre, b.radius)
+		found, k = b.line(a.From, a.To.Sub(a.From))
 	case !b.round:
-		found, k = LineCircle(b.From, b.To.Sub(b.From), a.centre, a.radius)
+		found, k = a.line(b.From, b.To.Sub(b.From))
 	default:
 		found, k = a.circles(b)
 	}

@@ -58,18 +58,6 @@ func TestMomentsByTheParallelAxis(t *testing.T) {
 	require.Equal(t, Point{}, Outline{}.Centroid())
 }
 
-func TestShallowArcsKeepTheirDigits(t *testing.T) {
-	// The circular segment of chord c and small bulge b has the area c²·b/3 to
-	// within b² of itself, and its centroid lies at 2/5 of its height c·b/2 (a parabola's,
-	// from memory).
-	for _, b := range []float64{1e-3, 1e-5, 1e-7, 1e-9} {
-		c := sliceOf(Point{0, 0}, Point{3, 0}, b)
-		require.InEpsilon(t, 9*b/3, c.area, 2*b*b+1e-15)
-		require.InDelta(t, 1.5, c.centre.X, 1e-12)
-		require.InDelta(t, -0.4*1.5*b, c.centre.Y, 1e-3*b+1e-15/b)
-	}
-}
-
 func TestTurningMovingMirroringAndScaling(t *testing.T) {
 	rnd := trial.Rand(t, 2)
 	for range trial.Count(2500) {

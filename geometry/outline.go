@@ -16,8 +16,8 @@ type Vertex struct {
 type Outline struct{ vertices []Vertex }
 
 // NewOutline returns the outline through the vertices. It refuses fewer than two
-// vertices, two that form no area, coordinates that are no numbers, and
-// neighbours that coincide.
+// vertices, two that form no area, coordinates that are no numbers, an arc that
+// turns a full circle, and neighbours that coincide.
 func NewOutline(vertices []Vertex) (Outline, error) {
 	if len(vertices) < 2 {
 		return Outline{}, errors.New("outline: fewer than two vertices")

@@ -3,13 +3,23 @@ package geometry
 import "math"
 
 // Segment is one piece of an outline: a straight line, or a circular arc given
-// by its bulge, tan(sweep/4), positive anticlockwise. Bulge 0 is a line; ±1 is a
-// half circle; no segment turns a full circle.
+// by its bulge, tan(sweep/4), positive anticlockwise. Bulge 0 is a line, and so is
+// one less than flattest; ±1 is a half circle; no segment turns a full circle.
 type Segment struct {
 	From, To Point
 	Bulge    float64
 	Quantity Quantity // what made it; empty where no field did
 }
+
+// flattest is the least bulge of an arc, and roundest the greatest. An arc rises
+// bulge·chord/2 over its chord, at flattest by 1e-17 mm on a chord of MostLength,
+// less than the last place of any coordinate that matters; much below it, the square
+// of its radius is no number. The last float64 before a quarter turn has the tangent
+// 1.6e16: more is a full circle.
+const (
+	flattest = 1e-20
+	roundest = 1e16
+)
 
 // Line is a straight segment.
 type Line struct{ From, To Point }
@@ -42,11 +52,11 @@ func (a Arc) Segment() Segment {
 }
 
 // IsLine reports whether the segment is straight.
-func (s Segment) IsLine() bool { return s.Bulge == 0 }
+func (s Segment) IsLine() bool { return math.Abs(s.Bulge) < flattest }
 
 // Arc returns the segment as an arc, and false for a straight one.
 func (s Segment) Arc() (Arc, bool) {
-	if s.Bulge == 0 {
+	if s.IsLine() {
 		return Arc{}, false
 	}
 	chord := s.To.Sub(s.From)

@@ -1,6 +1,9 @@
 package geometry
 
-import "fmt"
+import (
+	"fmt"
+	"math"
+)
 
 // checkVertices refuses vertices that no outline or chain may have.
 func checkVertices(vs []Vertex, closed bool) error {
@@ -11,11 +14,14 @@ func checkVertices(vs []Vertex, closed bool) error {
 		if i+1 == len(vs) && !closed {
 			break
 		}
+		if math.Abs(v.Bulge) > roundest {
+			return fmt.Errorf("outline: the arc from vertex %d turns a full circle", i)
+		}
 		if v.Point == vs[(i+1)%len(vs)].Point {
 			return fmt.Errorf("outline: vertices %d and %d coincide", i, (i+1)%len(vs))
 		}
 	}
-	if closed && len(vs) == 2 && vs[0].Bulge+vs[1].Bulge == 0 {
+	if closed && len(vs) == 2 && math.Abs(vs[0].Bulge+vs[1].Bulge) < flattest {
 		return fmt.Errorf("outline: two vertices enclose nothing")
 	}
 	return nil

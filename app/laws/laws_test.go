@@ -14,10 +14,12 @@ import (
 	"tipline/geometry/trial"
 )
 
-// jobs is how many random jobs the full run takes, and seed from which they come.
+// jobs is how many random jobs the full run takes, seed from which they come, and
+// every how many of them -v tells how far the run is.
 const (
 	jobs = 1_000_000
 	seed = 1871
+	told = 50_000
 )
 
 // Every job, however senseless, is solved into sound geometry or refused with a field
@@ -49,7 +51,7 @@ func newRun() *run { return &run{built: map[string]int{}} }
 // over looks at the jobs from one number to another on every processor, and stops
 // where a few have failed.
 func (r *run) over(t *testing.T, from, to int) {
-	var next, failed atomic.Int64
+	var next, done, failed atomic.Int64
 	next.Store(int64(from))
 	var all sync.WaitGroup
 	for range runtime.GOMAXPROCS(0) {
@@ -58,6 +60,9 @@ func (r *run) over(t *testing.T, from, to int) {
 				if v := r.look(uint64(n)); len(v.broken) > 0 {
 					failed.Add(1)
 					t.Errorf("job %d of seed %d:\n%v", n, uint64(seed), v)
+				}
+				if so := done.Add(1); so%told == 0 {
+					t.Logf("%d jobs of seed %d looked at", so, uint64(seed))
 				}
 			}
 		})
