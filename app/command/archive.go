@@ -21,12 +21,15 @@ import (
 
 // archive writes the packet and every template by itself, as SVG and DXF, into one
 // zip. Its files bear no time, so that the same job gives the same bytes.
-func archive(w io.Writer, r *solve.Result, o packet.Options, doc render.Document, run *sheet.Run) error {
+func archive(ctx context.Context, w io.Writer, r *solve.Result, o packet.Options, doc render.Document, run *sheet.Run) error {
 	z := zip.NewWriter(w)
-	if err := entry(z, "packet.pdf", func(w io.Writer) error { return pdf.WriteEach(w, doc, run.Pages(context.Background())) }); err != nil {
+	if err := entry(z, "packet.pdf", func(w io.Writer) error { return pdf.WriteEach(w, doc, run.Pages(ctx)) }); err != nil {
 		return err
 	}
 	for _, p := range o.Printed(r) {
+		if err := ctx.Err(); err != nil {
+			return err
+		}
 		if err := archiveTemplates(z, r, p, o); err != nil {
 			return err
 		}
@@ -38,7 +41,7 @@ func archive(w io.Writer, r *solve.Result, o packet.Options, doc render.Document
 // the tables it goes on in; other cards stand in the packet.
 func archiveTemplates(z *zip.Writer, r *solve.Result, p solve.Part, o packet.Options) error {
 	for _, k := range packet.Kinds() {
-		if k.IsCard() && k != packet.Dividing || !k.Needs(p) {
+		if k.IsCard() && k != packet.Dividing || !k.Needs(p) || !o.Takes(k) {
 			continue
 		}
 		d, err := drawnAlone(r, p, k, 1, o.Style)

@@ -2,6 +2,8 @@ package command
 
 import (
 	"bytes"
+	"context"
+	"errors"
 	"io"
 	"os"
 
@@ -10,8 +12,9 @@ import (
 
 // write puts a file together in memory first, so that nothing on the disk is
 // touched unless it could be made, and then in its place. It refuses to write
-// over the job itself.
-func (c *call) write(name string, make func(io.Writer) error) error {
+// over the job itself. When ctx is done the file is as it was before, and the error that
+// of ctx.
+func (c *call) write(ctx context.Context, name string, make func(io.Writer) error) error {
 	if sameFile(name, c.name) {
 		return refuse("command.out-is-job", "file", name)
 	}
@@ -21,8 +24,11 @@ func (c *call) write(name string, make func(io.Writer) error) error {
 	}
 	err := keep.Write(name, func(w io.Writer) error {
 		_, err := made.WriteTo(w)
-		return err
+		return errors.Join(err, ctx.Err())
 	})
+	if errors.Is(err, context.Canceled) {
+		return err
+	}
 	if err != nil {
 		return refuse("command.unwritable", "file", name, "reason", reason(err))
 	}

@@ -41,22 +41,30 @@ func packetCommand(c *call) (int, error) {
 	if err != nil {
 		return Nothing, err
 	}
+	if o.Kinds, err = c.sheetKinds(); err != nil {
+		return Nothing, err
+	}
 	if id := c.flags["wheel"]; id != "" {
 		o.Parts = []string{id}
 	}
 	o.Copies = int(copies)
-	return c.writePacket(r, o, out)
+	return untilStopped(out, func(ctx context.Context) (int, error) { return c.writePacket(ctx, r, o, out) })
 }
 
-func (c *call) writePacket(r *solve.Result, o packet.Options, out string) (int, error) {
+func (c *call) writePacket(ctx context.Context, r *solve.Result, o packet.Options, out string) (int, error) {
 	said, err := c.printed(r, c.flags["wheel"])
 	if err != nil {
 		return Nothing, err
 	}
-	ctx := context.Background()
+	told, clear := c.progress()
+	defer clear()
+	o.Printing.Progress = told
 	doc, run, err := packet.Plan(ctx, r, o)
-	if err != nil {
+	switch {
+	case err != nil:
 		return Nothing, c.drawing(err)
+	case run.Len() == 0:
+		return Nothing, refuse("command.no-sheets")
 	}
 	as, err := c.format(out, "pdf", "zip")
 	if err != nil {
@@ -64,9 +72,9 @@ func (c *call) writePacket(r *solve.Result, o packet.Options, out string) (int, 
 	}
 	write := func(w io.Writer) error { return pdf.WriteEach(w, doc, run.Pages(ctx)) }
 	if as == "zip" {
-		write = func(w io.Writer) error { return archive(w, r, o, doc, run) }
+		write = func(w io.Writer) error { return archive(ctx, w, r, o, doc, run) }
 	}
-	if err := c.write(out, write); err != nil {
+	if err := c.write(ctx, out, write); err != nil {
 		return Nothing, err
 	}
 	if _, err := fmt.Fprintln(c.out, c.words.Say("command.written", "file", out, "pages", run.Len())); err != nil {
@@ -158,7 +166,10 @@ func (c *call) style(r *solve.Result) template.Style {
 // drawing says an error of drawing.
 func (c *call) drawing(err error) error {
 	var paper *sheet.Refusal
-	if errors.As(err, &paper) {
+	switch {
+	case errors.Is(err, context.Canceled):
+		return err
+	case errors.As(err, &paper):
 		if paper.Code == "paper.size" {
 			return refuse("command.paper", "read", paper.Read)
 		}

@@ -75,7 +75,7 @@ func printerCommand(c *call) (int, error) {
 		}
 		return c.keepPrinter(name)
 	case c.flags["out"] != "":
-		return c.writeTestSheet(name)
+		return untilStopped(c.flags["out"], func(ctx context.Context) (int, error) { return c.writeTestSheet(ctx, name) })
 	}
 	return c.listPrinters(name)
 }
@@ -145,7 +145,7 @@ func (c *call) length(name string) (measure.Length, error) {
 
 // writeTestSheet writes the sheet that a printer is measured with, as its profile
 // shapes it if the printer is named.
-func (c *call) writeTestSheet(name string) (int, error) {
+func (c *call) writeTestSheet(ctx context.Context, name string) (int, error) {
 	paper, err := c.paper("a4")
 	if err != nil {
 		return Nothing, err
@@ -157,12 +157,12 @@ func (c *call) writeTestSheet(name string) (int, error) {
 		}
 	}
 	s := template.Style{Words: c.words}
-	pages, err := sheet.LayContext(context.Background(), []sheet.Sheet{sheet.TestSheet(paper, s)}, paper, s, o)
+	pages, err := sheet.LayContext(ctx, []sheet.Sheet{sheet.TestSheet(paper, s)}, paper, s, o)
 	if err != nil {
 		return Nothing, c.drawing(err)
 	}
 	doc := render.Document{Title: c.words.Say("sheet.test"), Language: c.words.Language(), Pages: pages}
-	if err := c.write(c.flags["out"], func(w io.Writer) error { return pdf.Write(w, doc) }); err != nil {
+	if err := c.write(ctx, c.flags["out"], func(w io.Writer) error { return pdf.Write(w, doc) }); err != nil {
 		return Nothing, err
 	}
 	_, err = fmt.Fprintln(c.out, c.words.Say("command.written", "file", c.flags["out"], "pages", len(pages)))

@@ -42,13 +42,15 @@ type call struct {
 	in      io.Reader
 	out     io.Writer
 	command string
+
+	terminal io.Writer // that is told how far the work is, nil for none
 }
 
 func commands() []command {
 	language := valued("lang")
 	return []command{
 		{name: "packet", job: true, run: packetCommand,
-			flags: []flag{valued("out"), valued("paper"), valued("copies"), valued("wheel"), valued("as"),
+			flags: []flag{valued("out"), valued("paper"), valued("copies"), valued("wheel"), valued("kinds"), valued("as"),
 				valued("printer"), valued("look"), {name: "together"}, {name: "apart"}, language}},
 		{name: "template", job: true, run: templateCommand,
 			flags: []flag{valued("wheel"), valued("kind"), valued("as"), valued("out"), valued("scale"), valued("side"), valued("paper"),
@@ -96,7 +98,11 @@ func Opens(args []string) (o Opening, ok bool) {
 // the words given unless another language is asked for. When nothing could be done, one
 // sentence on stderr says why.
 func Run(w words.Words, args []string, stdin io.Reader, stdout, stderr io.Writer) int {
-	c := &call{words: w, in: stdin}
+	c := &call{words: w, in: stdin, terminal: terminal(stderr)}
+	return c.run(args, stdout, stderr)
+}
+
+func (c *call) run(args []string, stdout, stderr io.Writer) int {
 	out := bufio.NewWriter(stdout)
 	c.out = out
 	code, err := c.do(args)

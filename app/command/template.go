@@ -1,6 +1,7 @@
 package command
 
 import (
+	"context"
 	"io"
 	"maps"
 	"path/filepath"
@@ -61,7 +62,7 @@ func templateCommand(c *call) (int, error) {
 	if !o.kind.Needs(p) {
 		return Nothing, c.unbuildable(r, p, o.step)
 	}
-	return Done, c.writeTemplate(r, p, o)
+	return untilStopped(o.out, func(ctx context.Context) (int, error) { return Done, c.writeTemplate(ctx, r, p, o) })
 }
 
 // ordered reads what is asked for.
@@ -130,23 +131,23 @@ func (c *call) format(out string, formats ...string) (string, error) {
 	return formats[0], nil
 }
 
-func (c *call) writeTemplate(r *solve.Result, p solve.Part, o order) error {
+func (c *call) writeTemplate(ctx context.Context, r *solve.Result, p solve.Part, o order) error {
 	if o.as == "pdf" {
 		options, err := c.options(r)
 		if err != nil {
 			return err
 		}
-		doc, err := packet.One(r, p, o.kind, o.scale, options)
+		doc, err := packet.One(ctx, r, p, o.kind, o.scale, options)
 		if err != nil {
 			return c.drawing(err)
 		}
-		return c.write(o.out, func(file io.Writer) error { return pdf.Write(file, doc) })
+		return c.write(ctx, o.out, func(file io.Writer) error { return pdf.Write(file, doc) })
 	}
 	d, err := drawnAlone(r, p, o.kind, o.scale, c.style(r))
 	if err != nil {
 		return c.drawing(err)
 	}
-	return c.write(o.out, func(file io.Writer) error {
+	return c.write(ctx, o.out, func(file io.Writer) error {
 		switch o.as {
 		case "svg":
 			return svg.Write(file, d)

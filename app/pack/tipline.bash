@@ -24,6 +24,11 @@ _tipline() {
 	-paper | --paper) COMPREPLY=($(compgen -W "a4 a3 letter legal tabloid" -- "$cur")); return ;;
 	-wheel | --wheel) COMPREPLY=($(compgen -W "$(_tipline_ids)" -- "$cur")); return ;;
 	-kind | --kind) COMPREPLY=($(compgen -W "$kinds" -- "$cur")); return ;;
+	-kinds | --kinds)
+		COMPREPLY=($(compgen -P "${cur%"${cur##*,}"}" -W "$kinds cover stock cautions" -- "${cur##*,}"))
+		compopt -o nospace
+		return
+		;;
 	-side | --side) COMPREPLY=($(compgen -W "rake clearance" -- "$cur")); return ;;
 	-look | --look) COMPREPLY=($(compgen -W "mirrored outlines thin punch black" -- "$cur")); return ;;
 	-lang | --lang) COMPREPLY=($(compgen -W "en de fr" -- "$cur")); return ;;
@@ -39,7 +44,7 @@ _tipline() {
 
 	local flags=
 	case ${words[1]} in
-	packet) flags="-out -paper -copies -wheel -as -printer -look -together -apart -lang" ;;
+	packet) flags="-out -paper -copies -wheel -kinds -as -printer -look -together -apart -lang" ;;
 	template) flags="-wheel -kind -as -out -scale -side -paper -printer -look -lang" ;;
 	figures) flags="-json -lang" ;;
 	findings) flags="-lang" ;;

@@ -38,7 +38,7 @@ func Build(ctx context.Context, r *solve.Result, o Options) (render.Document, er
 // run that draws them one at a time.
 func Plan(ctx context.Context, r *solve.Result, o Options) (render.Document, *sheet.Run, error) {
 	var sheets []sheet.Sheet
-	if o.takes(Cover) {
+	if o.Takes(Cover) {
 		sheets = cover(r, o)
 	}
 	sheets = append(sheets, stock(r, o)...)
@@ -52,7 +52,7 @@ func Plan(ctx context.Context, r *solve.Result, o Options) (render.Document, *sh
 		}
 		sheets = append(sheets, of...)
 	}
-	if o.takes(Cautions) {
+	if o.Takes(Cautions) {
 		sheets = append(sheets, sheet.Sheet{
 			Drawing: template.Cautions(o.Style), Block: titleBlock(r, o.Style.Words.Say("template.kind.cautions")),
 		})
@@ -65,11 +65,12 @@ func (o Options) Printed(r *solve.Result) []solve.Part {
 	return slices.DeleteFunc(r.Parts(), func(p solve.Part) bool { return len(o.Parts) > 0 && !slices.Contains(o.Parts, p.ID()) })
 }
 
-// takes reports whether sheets of a kind are printed.
-func (o Options) takes(k Kind) bool { return len(o.Kinds) == 0 || slices.Contains(o.Kinds, k) }
+// Takes reports whether sheets of a kind are printed.
+func (o Options) Takes(k Kind) bool { return len(o.Kinds) == 0 || slices.Contains(o.Kinds, k) }
 
-// One lays out a single template, or a card with those on which it goes on.
-func One(r *solve.Result, p solve.Part, k Kind, scale float64, o Options) (render.Document, error) {
+// One lays out a single template, or a card with those on which it goes on. It gives
+// way when ctx is done.
+func One(ctx context.Context, r *solve.Result, p solve.Part, k Kind, scale float64, o Options) (render.Document, error) {
 	sh, err := Sheet(r, p, k, scale, o.Style)
 	if err != nil {
 		return render.Document{}, err
@@ -82,7 +83,6 @@ func One(r *solve.Result, p solve.Part, k Kind, scale float64, o Options) (rende
 		}
 		sheets = append(sheets, more...)
 	}
-	ctx := context.Background()
 	doc, run, err := document(ctx, r, sheets, o)
 	if err != nil {
 		return render.Document{}, err
@@ -94,7 +94,7 @@ func One(r *solve.Result, p solve.Part, k Kind, scale float64, o Options) (rende
 func partSheets(r *solve.Result, p solve.Part, o Options) ([]sheet.Sheet, error) {
 	var sheets []sheet.Sheet
 	for _, k := range Kinds() {
-		if !o.takes(k) || !k.prints(p) {
+		if !o.Takes(k) || !k.prints(p) {
 			continue
 		}
 		sh, err := Sheet(r, p, k, 1, o.Style)

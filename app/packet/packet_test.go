@@ -219,7 +219,7 @@ func TestShroudsTakeOneSheet(t *testing.T) {
 				o := options(t, j)
 				o.Paper, err = sheet.ParsePaper(paper)
 				require.NoError(t, err)
-				doc, err := packet.One(r, r.Pinions[0], packet.Shroud, 1, o)
+				doc, err := packet.One(t.Context(), r, r.Pinions[0], packet.Shroud, 1, o)
 				require.NoError(t, err)
 				require.Len(t, doc.Pages, 1, "%d trundles of module %v on %s", leaves, module, paper)
 			}
@@ -233,7 +233,7 @@ func TestOneDividingCardHasEveryTooth(t *testing.T) {
 		j, err := sample(t).Set("third", "teeth.count", strconv.Itoa(count))
 		require.NoError(t, err)
 		r := solve.Solve(context.Background(), j)
-		doc, err := packet.One(r, r.Part("third"), packet.Dividing, 1, options(t, j))
+		doc, err := packet.One(t.Context(), r, r.Part("third"), packet.Dividing, 1, options(t, j))
 		require.NoError(t, err)
 		require.Len(t, doc.Pages, sheets, "%d teeth", count)
 		last := doc.Pages[sheets-1]

@@ -9,7 +9,7 @@ import (
 
 // stock are the cards of what the job needs; none where some parts alone are printed.
 func stock(r *solve.Result, o Options) []sheet.Sheet {
-	if len(o.Parts) > 0 || !o.takes(Stock) {
+	if len(o.Parts) > 0 || !o.Takes(Stock) {
 		return nil
 	}
 	var sheets []sheet.Sheet
