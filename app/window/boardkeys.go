@@ -8,59 +8,43 @@ const stride = 40
 func (b *board) FocusGained() { b.focus = true; b.legend.frame(true) }
 func (b *board) FocusLost()   { b.focus = false; b.legend.frame(false) }
 
-// TypedRune zooms with plus and minus, fits all with nought and what is lit with nine,
-// and takes up the rule with m.
-func (b *board) TypedRune(r rune) {
-	switch r {
-	case '+', '=':
-		b.zoom(closer, b.middle())
-	case '-', '_':
-		b.zoom(1/closer, b.middle())
-	case '0':
-		b.fitPart()
-	case '9':
-		b.fitLit()
-	case 'm', 'M':
-		b.measure()
+// keys returns those of the drawing.
+func (b *board) keys() keyTable {
+	pan := func(dx, dy float64) func() { return func() { b.set(b.view.Pan(dx, dy)) } }
+	fit := named("keys.fit", b.fitPart, fyne.KeyHome)
+	fit.when = func() bool { return !b.painter.Printed }
+	return keyTable{
+		named("keys.pan", pan(stride, 0), fyne.KeyLeft),
+		named("keys.pan", pan(-stride, 0), fyne.KeyRight),
+		named("keys.pan", pan(0, stride), fyne.KeyUp),
+		named("keys.pan", pan(0, -stride), fyne.KeyDown),
+		signed("keys.closer", func() { b.zoom(closer, b.middle()) }, "+="),
+		signed("keys.farther", func() { b.zoom(1/closer, b.middle()) }, "-_"),
+		fit, signed("keys.fit", b.fitPart, "0"),
+		signed("keys.fit-lit", b.fitLit, "9"),
+		signed("keys.rule", func() { b.measure() }, "mM"),
 	}
 }
 
-// TypedKey moves the drawing with the arrow keys and fits it with Home, which on paper goes to the first page; with the rule
-// taken up the arrow keys move its cross-hair, and Enter lays it on.
+// ruleKeys returns those of the drawing while the rule is taken up, which go first.
+func (b *board) ruleKeys() keyTable {
+	move := func(dx, dy float64) func() { return func() { b.ruler.move(b.view, dx, dy) } }
+	return keyTable{
+		named("keys.hair", move(-hairStep, 0), fyne.KeyLeft),
+		named("keys.hair", move(hairStep, 0), fyne.KeyRight),
+		named("keys.hair", move(0, -hairStep), fyne.KeyUp),
+		named("keys.hair", move(0, hairStep), fyne.KeyDown),
+		named("keys.lay", func() { b.ruler.press(b.view) }, fyne.KeyReturn, fyne.KeyEnter, fyne.KeySpace),
+	}
+}
+
+func (b *board) TypedRune(r rune) { b.keys().sign(r) }
+
 func (b *board) TypedKey(e *fyne.KeyEvent) {
-	if b.measuring() && b.rulerKey(e.Name) {
+	if b.measuring() && b.ruleKeys().press(e.Name) {
 		return
 	}
-	switch name := e.Name; {
-	case name == fyne.KeyLeft:
-		b.set(b.view.Pan(stride, 0))
-	case name == fyne.KeyRight:
-		b.set(b.view.Pan(-stride, 0))
-	case name == fyne.KeyUp:
-		b.set(b.view.Pan(0, stride))
-	case name == fyne.KeyDown:
-		b.set(b.view.Pan(0, -stride))
-	case name == fyne.KeyHome && !b.painter.Printed:
-		b.fitPart()
-	default:
+	if !b.keys().press(e.Name) {
 		b.others(e)
 	}
-}
-
-func (b *board) rulerKey(name fyne.KeyName) bool {
-	switch name {
-	case fyne.KeyLeft:
-		b.ruler.move(b.view, -hairStep, 0)
-	case fyne.KeyRight:
-		b.ruler.move(b.view, hairStep, 0)
-	case fyne.KeyUp:
-		b.ruler.move(b.view, 0, -hairStep)
-	case fyne.KeyDown:
-		b.ruler.move(b.view, 0, hairStep)
-	case fyne.KeyReturn, fyne.KeyEnter, fyne.KeySpace:
-		b.ruler.press(b.view)
-	default:
-		return false
-	}
-	return true
 }

@@ -56,15 +56,17 @@ func (e *entry) TypedShortcut(s fyne.Shortcut) {
 	}
 }
 
+// keys returns those of a box to type in, besides the toolkit's own.
+func (e *entry) keys() keyTable {
+	return keyTable{
+		named("keys.more", func() { e.nudge(1) }, fyne.KeyUp),
+		named("keys.less", func() { e.nudge(-1) }, fyne.KeyDown),
+		named("keys.escape", func() { e.escape() }, fyne.KeyEscape),
+	}
+}
+
 func (e *entry) TypedKey(k *fyne.KeyEvent) {
-	switch k.Name {
-	case fyne.KeyUp:
-		e.nudge(1)
-	case fyne.KeyDown:
-		e.nudge(-1)
-	case fyne.KeyEscape:
-		e.escape()
-	default:
+	if !e.keys().press(k.Name) {
 		e.Entry.TypedKey(k)
 	}
 }

@@ -29,7 +29,7 @@ type menu struct {
 
 func newMenu(w *Window) *menu {
 	m := &menu{window: w}
-	m.MainMenu = fyne.NewMainMenu(m.jobMenu(), m.editMenu(), m.partMenu(), m.viewMenu())
+	m.MainMenu = fyne.NewMainMenu(m.jobMenu(), m.editMenu(), m.partMenu(), m.viewMenu(), m.helpMenu())
 	return m
 }
 
@@ -129,6 +129,10 @@ func (m *menu) partMenu() *fyne.Menu {
 		keyed(part("down", func() error { return d.Move(1) }), fyne.KeyDown),
 		fyne.NewMenuItemSeparator(),
 		keyed(previous, fyne.KeyPageUp), keyed(next, fyne.KeyPageDown))
+}
+
+func (m *menu) helpMenu() *fyne.Menu {
+	return fyne.NewMenu(m.window.desk.Words().Say("menu.help"), keyed(m.item("keys", m.window.showKeys), fyne.KeySlash))
 }
 
 func (m *menu) viewMenu() *fyne.Menu {

@@ -82,20 +82,29 @@ func (p *pages) repaint() {
 func (p *pages) FocusGained() { p.focus = true; p.Refresh() }
 func (p *pages) FocusLost()   { p.focus = false; p.Refresh() }
 
-// TypedKey turns the pages with the arrow keys, and ticks the present one with the space
-// bar.
-func (p *pages) TypedKey(e *fyne.KeyEvent) {
-	count, page := p.desk.Pages()
-	switch e.Name {
-	case fyne.KeyUp:
-		p.desk.TurnTo(page - 1)
-	case fyne.KeyDown:
-		p.desk.TurnTo(page + 1)
-	case fyne.KeySpace:
-		if count > 0 {
-			p.desk.TickPage(page, !p.desk.Leaf(page).Printed)
+// keys returns those of the list.
+func (p *pages) keys() keyTable {
+	turn := func(by int) func() {
+		return func() {
+			_, page := p.desk.Pages()
+			p.desk.TurnTo(page + by)
 		}
-	default:
+	}
+	return keyTable{
+		named("keys.page", turn(-1), fyne.KeyUp), named("keys.page", turn(1), fyne.KeyDown),
+		named("keys.tick", p.tickPage, fyne.KeySpace),
+	}
+}
+
+// tickPage ticks the present page or takes its tick off.
+func (p *pages) tickPage() {
+	if count, page := p.desk.Pages(); count > 0 {
+		p.desk.TickPage(page, !p.desk.Leaf(page).Printed)
+	}
+}
+
+func (p *pages) TypedKey(e *fyne.KeyEvent) {
+	if !p.keys().press(e.Name) {
 		p.others(e)
 	}
 }

@@ -2,43 +2,29 @@ package window
 
 import "fyne.io/fyne/v2"
 
-// TypedKey chooses the part, renames it with F2, deletes it with Delete, and goes to its
-// neighbours with the arrow keys.
-func (p *part) TypedKey(e *fyne.KeyEvent) {
+// keys returns those of a part on the rail.
+func (p *part) keys() keyTable {
 	w := p.rail.window
-	switch e.Name {
-	case fyne.KeySpace, fyne.KeyReturn, fyne.KeyEnter:
-		p.Tapped(nil)
-	case fyne.KeyF2:
-		p.Tapped(nil)
-		w.askRename()
-	case fyne.KeyDelete, fyne.KeyBackspace:
-		p.Tapped(nil)
-		w.askDelete()
-	case fyne.KeyDown:
-		p.rail.step(p, 1)
-	case fyne.KeyUp:
-		p.rail.step(p, -1)
-	default:
-		w.turn(e)
+	chosen := func(do func()) func() { return func() { p.Tapped(nil); do() } }
+	return keyTable{
+		named("keys.choose", func() { p.Tapped(nil) }, fyne.KeySpace, fyne.KeyReturn, fyne.KeyEnter),
+		named("keys.neighbour", func() { p.rail.step(p, -1) }, fyne.KeyUp),
+		named("keys.neighbour", func() { p.rail.step(p, 1) }, fyne.KeyDown),
+		named("keys.rename", chosen(w.askRename), fyne.KeyF2),
+		named("keys.delete", chosen(w.askDelete), fyne.KeyDelete, fyne.KeyBackspace),
+		{says: "keys.copy", shortcut: &fyne.ShortcutCopy{}, do: chosen(w.copyPart)},
+		{says: "keys.cut", shortcut: &fyne.ShortcutCut{}, do: chosen(func() { w.copyPart(); w.tell(w.desk.Delete()) })},
+		{says: "keys.paste", shortcut: &fyne.ShortcutPaste{}, do: w.pastePart},
 	}
 }
 
-// TypedShortcut copies the part and pastes one.
-func (p *part) TypedShortcut(s fyne.Shortcut) {
-	w := p.rail.window
-	switch s.ShortcutName() {
-	case (&fyne.ShortcutCopy{}).ShortcutName():
-		p.Tapped(nil)
-		w.copyPart()
-	case (&fyne.ShortcutPaste{}).ShortcutName():
-		w.pastePart()
-	case (&fyne.ShortcutCut{}).ShortcutName():
-		p.Tapped(nil)
-		w.copyPart()
-		w.tell(w.desk.Delete())
+func (p *part) TypedKey(e *fyne.KeyEvent) {
+	if !p.keys().press(e.Name) {
+		p.rail.window.turn(e)
 	}
 }
+
+func (p *part) TypedShortcut(s fyne.Shortcut) { p.keys().cut(s) }
 
 // Dragged takes the part along; where it is let go it stands from then on.
 func (p *part) Dragged(e *fyne.DragEvent) {

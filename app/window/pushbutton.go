@@ -16,9 +16,7 @@ func newPushButton(text string, tapped func()) *pushButton {
 }
 
 func (b *pushButton) TypedKey(e *fyne.KeyEvent) {
-	if e.Name == fyne.KeyReturn || e.Name == fyne.KeyEnter {
-		b.OnTapped()
-		return
+	if b.Disabled() || !pressing(b.OnTapped).press(e.Name) {
+		b.Button.TypedKey(e)
 	}
-	b.Button.TypedKey(e)
 }

@@ -2,6 +2,7 @@ package window
 
 import (
 	"fyne.io/fyne/v2"
+	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 )
@@ -12,7 +13,27 @@ type question struct {
 	*dialog.CustomDialog
 	window  *Window
 	answers []*answer
+	scroll  *box.Scroll // what it shows is scrolled by; nil for nothing
 }
+
+// keys returns those of a question.
+func (q *question) keys() keyTable {
+	scroll := func(by float32) func() {
+		return func() { q.scroll.ScrollToOffset(q.scroll.Offset.AddXY(0, by)) }
+	}
+	long := func() bool { return q.scroll != nil }
+	return keyTable{
+		named("keys.first-answer", func() { q.answers[0].OnTapped() }, fyne.KeyEscape),
+		named("keys.last-answer", func() { q.answers[len(q.answers)-1].OnTapped() }, fyne.KeyReturn, fyne.KeyEnter),
+		{says: "keys.scroll", names: []fyne.KeyName{fyne.KeyUp}, when: long, do: scroll(-scrollStep)},
+		{says: "keys.scroll", names: []fyne.KeyName{fyne.KeyDown}, when: long, do: scroll(scrollStep)},
+		{says: "keys.scroll", names: []fyne.KeyName{fyne.KeyPageUp}, when: long, do: scroll(-6 * scrollStep)},
+		{says: "keys.scroll", names: []fyne.KeyName{fyne.KeyPageDown}, when: long, do: scroll(6 * scrollStep)},
+	}
+}
+
+// scrollStep is how far an arrow key scrolls.
+const scrollStep = 60
 
 // answer is a button of a question.
 type answer struct {
@@ -56,18 +77,8 @@ func (q *question) put() {
 	q.window.Canvas().Focus(last)
 }
 
-// typed answers with Escape or Return; false for any other key.
-func (q *question) typed(e *fyne.KeyEvent) bool {
-	switch e.Name {
-	case fyne.KeyEscape:
-		q.answers[0].OnTapped()
-	case fyne.KeyReturn, fyne.KeyEnter:
-		q.answers[len(q.answers)-1].OnTapped()
-	default:
-		return false
-	}
-	return true
-}
+// typed does what a key does in a question; false where it does nothing.
+func (q *question) typed(e *fyne.KeyEvent) bool { return q.keys().press(e.Name) }
 
 func (a *answer) TypedKey(e *fyne.KeyEvent) {
 	switch {

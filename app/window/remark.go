@@ -42,9 +42,7 @@ func (r *remark) FocusLost()                     { r.focus = false; r.Refresh() 
 func (r *remark) TypedRune(rune)                 {}
 
 func (r *remark) TypedKey(e *fyne.KeyEvent) {
-	if e.Name == fyne.KeySpace || e.Name == fyne.KeyReturn || e.Name == fyne.KeyEnter {
-		r.tapped()
-	}
+	pressing(r.tapped).press(e.Name)
 }
 
 func (r *remark) CreateRenderer() fyne.WidgetRenderer {

@@ -44,9 +44,7 @@ func (t *tab) FocusLost()                     { t.focus = false; t.Refresh() }
 func (t *tab) TypedRune(rune)                 {}
 
 func (t *tab) TypedKey(e *fyne.KeyEvent) {
-	if e.Name == fyne.KeySpace || e.Name == fyne.KeyReturn || e.Name == fyne.KeyEnter {
-		t.tapped()
-	}
+	pressing(t.tapped).press(e.Name)
 }
 
 func (t *tab) CreateRenderer() fyne.WidgetRenderer {

@@ -219,29 +219,31 @@ func (w *Window) escape() {
 	w.desk.StopPicking()
 }
 
-// turn looks at the next page or part, or at the last one.
+// keys returns those that work wherever the keyboard is on nothing that has its own.
+func (w *Window) keys() keyTable {
+	onPaper := func(yes bool) func() bool { return func() bool { return (w.desk.Step() == desk.Paper) == yes } }
+	turn := func(by int) func() { return func() { w.desk.Turn(by) } }
+	last := func() { count, _ := w.desk.Pages(); w.desk.TurnTo(count - 1) }
+	return keyTable{
+		named("keys.escape", w.escape, fyne.KeyEscape),
+		named("keys.keys", w.showKeys, fyne.KeyF1),
+		{says: "keys.part", names: []fyne.KeyName{fyne.KeyPageUp}, when: onPaper(false), do: turn(-1)},
+		{says: "keys.part", names: []fyne.KeyName{fyne.KeyPageDown}, when: onPaper(false), do: turn(1)},
+		{says: "keys.page", names: []fyne.KeyName{fyne.KeyPageUp}, when: onPaper(true), do: func() { w.pager.turn(-1) }},
+		{says: "keys.page", names: []fyne.KeyName{fyne.KeyPageDown}, when: onPaper(true), do: func() { w.pager.turn(1) }},
+		{says: "keys.first-page", names: []fyne.KeyName{fyne.KeyHome}, when: onPaper(true), do: func() { w.desk.TurnTo(0) }},
+		{says: "keys.last-page", names: []fyne.KeyName{fyne.KeyEnd}, when: onPaper(true), do: last},
+	}
+}
+
+// turn does what a key does that nothing else has taken: it answers a question, or looks
+// at the next page or part.
 func (w *Window) turn(e *fyne.KeyEvent) {
-	switch {
-	case w.question != nil && w.asking == nil:
+	if w.question != nil && w.asking == nil {
 		w.question.typed(e)
 		return
-	case e.Name == fyne.KeyEscape:
-		w.escape()
-		return
 	}
-	by := map[fyne.KeyName]int{fyne.KeyPageDown: 1, fyne.KeyPageUp: -1}[e.Name]
-	switch onPaper := w.desk.Step() == desk.Paper; {
-	case onPaper && e.Name == fyne.KeyHome:
-		w.desk.TurnTo(0)
-	case onPaper && e.Name == fyne.KeyEnd:
-		count, _ := w.desk.Pages()
-		w.desk.TurnTo(count - 1)
-	case by == 0:
-	case onPaper:
-		w.pager.turn(by)
-	default:
-		w.desk.Turn(by)
-	}
+	w.keys().press(e.Name)
 }
 
 // pressed goes to the field that made a line.
