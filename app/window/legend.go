@@ -33,6 +33,9 @@ var slip = color.NRGBA{255, 255, 255, 225}
 // longest is how long the scale bar may be.
 const longest = 170
 
+// shortest is how short it may become to leave room for what stands beside it.
+const shortest = 30
+
 func newLegend(d *desk.Desk) *legend {
 	l := &legend{desk: d, border: canvas.NewRectangle(color.Transparent), length: written("", smallSize, light.ink, false),
 		zoom: written("", smallSize, light.faint, false), message: newFlow(textSize, light.faint), tag: newTag(d), prompt: newPrompt(), ground: canvas.NewRectangle(slip)}
@@ -63,7 +66,7 @@ func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 		zoom = l.desk.Words().Say("board.no-scale")
 	case !v.Blank():
 		perUnit, _ := l.desk.Unit()
-		l.bar = screen.BarOf(d, v, perUnit, longest)
+		l.bar = screen.BarOf(d, v, perUnit, l.room())
 		length = l.desk.BarLine(l.bar.Length)
 		zoom = l.desk.ZoomLine(v.Magnification(d), fitted)
 	}
@@ -77,6 +80,17 @@ func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 	}
 	l.ground.Hidden = zoom == "" || l.desk.Step() == desk.Paper
 	l.Layout.Layout(nil, l.Size())
+}
+
+// lengthRoom is what the bar's length and the margins beside it take.
+const lengthRoom = 22 + 8 + 60
+
+// room returns how long the scale bar may be: on paper it ends before what turns the pages.
+func (l *legend) room() float64 {
+	if l.desk.Step() != desk.Paper {
+		return longest
+	}
+	return float64(min(longest, max(l.Size().Width/2-pagerWidth/2-lengthRoom, shortest)))
 }
 
 // rule draws the scale bar into the picture of the drawing.

@@ -53,14 +53,21 @@ func able(b *widget.Button, can bool) {
 	}
 }
 
+// The widths of a button, of the count between the two, and of all.
+const (
+	turnWidth  = 92
+	countWidth = 120
+	pagerWidth = 2*turnWidth + countWidth
+)
+
 type pagerLayout struct{ *pager }
 
 func (pagerLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(10, 10) }
 
 func (l pagerLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
-	const button, text, high = 92, 120, 30
-	x, y := (s.Width-2*button-text)/2, s.Height-high-10
-	put(l.previous, x, y, button, high)
-	put(l.page, x+button, y+6, text, 18)
-	put(l.next, x+button+text, y, button, high)
+	const high = 30
+	x, y := (s.Width-pagerWidth)/2, s.Height-high-10
+	put(l.previous, x, y, turnWidth, high)
+	put(l.page, x+turnWidth, y+6, countWidth, 18)
+	put(l.next, x+turnWidth+countWidth, y, turnWidth, high)
 }

@@ -38,7 +38,11 @@ type Leaf struct {
 // Leaf returns a page of the packet, from 0.
 func (d *Desk) Leaf(page int) Leaf {
 	l := d.packet.leaves[page]
-	return Leaf{l.name.title, !d.packet.chosen.off[l.name], l.page.Drawing, l.sheet()}
+	title := l.name.title
+	if title == d.Title() { // the cover bears the job's
+		title = d.words.Say("template.kind.cover")
+	}
+	return Leaf{title, !d.packet.chosen.off[l.name], l.page.Drawing, l.sheet()}
 }
 
 func (l leaf) sheet() geometry.Box {
