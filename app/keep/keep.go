@@ -11,7 +11,6 @@ import (
 	"math/rand/v2"
 	"os"
 	"path/filepath"
-	"runtime"
 )
 
 // ErrProtected is returned for a file that its owner has marked read-only.
@@ -49,18 +48,25 @@ func Write(name string, write func(io.Writer) error) error {
 		return err
 	}
 	if err := os.Rename(beside, target); err != nil {
-		return errors.Join(err, os.Remove(beside))
+		return errors.Join(ofFile(name, err), os.Remove(beside))
 	}
-	return syncFolder(filepath.Dir(target))
+	syncFolder(filepath.Dir(target))
+	return nil
+}
+
+// ofFile says of the named file why another could not be put in its place.
+func ofFile(name string, err error) error {
+	var renaming *os.LinkError
+	if errors.As(err, &renaming) {
+		return &fs.PathError{Op: "write", Path: name, Err: renaming.Err}
+	}
+	return err
 }
 
 // look follows links and returns what stands at the end of them, its
 // permissions (0 when nothing is there yet), and whether it may be renamed over.
 func look(name string) (target string, mode fs.FileMode, plain bool, err error) {
-	target = name
-	if real, err := filepath.EvalSymlinks(name); err == nil {
-		target = real
-	}
+	target = end(name)
 	info, err := os.Stat(target)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
@@ -73,6 +79,28 @@ func look(name string) (target string, mode fs.FileMode, plain bool, err error) 
 		return "", 0, false, &fs.PathError{Op: "write", Path: name, Err: ErrProtected}
 	}
 	return target, info.Mode().Perm(), info.Mode().IsRegular(), nil
+}
+
+// mostLinks is how many links in a row are followed, as many as Linux follows
+// (path_resolution(7)).
+const mostLinks = 40
+
+// end follows links to what they point at, be it there or not.
+func end(name string) string {
+	if real, err := filepath.EvalSymlinks(name); err == nil {
+		return real
+	}
+	for range mostLinks {
+		to, err := os.Readlink(name)
+		if err != nil {
+			break
+		}
+		if !filepath.IsAbs(to) {
+			to = filepath.Join(filepath.Dir(name), to)
+		}
+		name = to
+	}
+	return name
 }
 
 func writeDirect(name string, write func(io.Writer) error) error {
@@ -127,15 +155,12 @@ func fill(f *os.File, write func(io.Writer) error) error {
 	return buffered.Flush()
 }
 
-// syncFolder makes the renaming itself last through a power cut. Windows has no
-// way to sync a folder.
-func syncFolder(folder string) error {
-	if runtime.GOOS == "windows" {
-		return nil
+// syncFolder makes the renaming itself last through a power cut, where that can be had:
+// Windows has no way to sync a folder, nor have some disks on a network, and a folder
+// that may be written need not be readable. The file stands all the same.
+func syncFolder(folder string) {
+	if f, err := os.Open(folder); err == nil {
+		_ = f.Sync()
+		_ = f.Close()
 	}
-	f, err := os.Open(folder)
-	if err != nil {
-		return err
-	}
-	return errors.Join(f.Sync(), f.Close())
 }

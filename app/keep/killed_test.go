@@ -22,6 +22,7 @@ const writing = "TIPLINE_TEST_WRITING"
 func TestMain(m *testing.M) {
 	if name := os.Getenv(writing); name != "" {
 		writeOnAndOn(name)
+		os.Exit(0)
 	}
 	os.Exit(m.Run())
 }
