@@ -86,10 +86,10 @@ func (g *gathering) filled(members []member) (*shared, bool) {
 // besideAnother reports whether a drawing and the one before or after it are both so
 // narrow that they may stand side by side.
 func (s *shared) besideAnother(i int, room float64) bool {
-	narrow := func(i int) bool {
-		return i >= 0 && i < len(s.members) && s.members[i].leastWidth() <= (room-gap)/2
+	beside := func(i, j int) bool {
+		return i >= 0 && j < len(s.members) && s.members[i].leastWidth()+gap+s.members[j].leastWidth() <= room
 	}
-	return narrow(i) && (narrow(i-1) || narrow(i+1))
+	return beside(i-1, i) || beside(i, i+1)
 }
 
 // entitle makes the one title block, which names what is on the sheet.

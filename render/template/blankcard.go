@@ -59,7 +59,7 @@ func caliper(radius float64, n int) float64 { return 2 * radius * math.Cos(math.
 // The radius, on paper, that a blank beside the card's figures reaches at most, and
 // the radius below which it is enlarged.
 const (
-	besideRadius = 15.0
+	besideRadius = 14.0
 	smallBlank   = 12.0
 )
 

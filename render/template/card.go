@@ -17,9 +17,8 @@ const (
 	stepHeight  = 20
 	stepWrap    = 5.0 // more for each further line of what is done
 
-	stepColumn = 67.0 // width of one of two columns of steps
-	sizeColumn = 72.0 // of steps with long figures, their second reading beside them
-	sideRoom   = 4.0  // from the steps to the drawing right of them
+	sizeColumn = 71.0 // width of one of two columns of steps, their second reading beside them
+	stepsApart = 5.0  // from what stands in one column of steps to the next
 )
 
 // card is a shop card being drawn: large figures down the left, each with a box
@@ -76,7 +75,7 @@ func (c *card) instruct(q geometry.Quantity, label, how string) {
 		y -= 4.4
 		c.text(8, y, 2.5, render.Grey, false, q, line)
 	}
-	c.y = y - 7
+	c.y = y - 5.5
 }
 
 // length writes a step whose figure is a length, in the maker's unit large and in
@@ -124,7 +123,7 @@ func (c *card) twoColumns(wide float64, steps []func(*card)) {
 	half := (len(steps) + 1) / 2
 	low := c.y
 	for i, part := range [][]func(*card){steps[:half], steps[half:]} {
-		low = min(low, c.column(wide*float64(i), wide-1, func(of *card) {
+		low = min(low, c.column(wide*float64(i), wide-stepsApart, func(of *card) {
 			for _, step := range part {
 				step(of)
 			}

@@ -94,6 +94,9 @@ func TestAxesHaveRoundTicks(t *testing.T) {
 		{"inches", 0, 2.276, 25.4, false, 0.02, 2, 5},
 		{"rounded out", 0.21, 0.279, 1, true, 0.02, 2, 5},
 		{"nothing", 3, 3, 1, true, 0.2, 1, 6},
+		{"backwards", 3, 2, 1, true, 0.2, 1, 6},
+		{"a rounding", 3, 3 + 4e-15, 1, true, 0.2, 1, 6},
+		{"a rounding off nought", 0, 1e-300, 1, true, 0.2, 1, 6},
 		{"large", 0, 1200, 1, true, 500, 0, 4},
 	} {
 		t.Run(row.name, func(t *testing.T) {

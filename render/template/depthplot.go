@@ -13,7 +13,7 @@ import (
 // it enlarged too.
 const (
 	plotWidth     = 72.0
-	depthPlotHigh = 36.0 // with the names of the axes
+	depthPlotHigh = 29.0 // with the names of the axes
 	plotPoints    = 80
 )
 

@@ -23,9 +23,9 @@ type depthGroup struct {
 // Sizes of the depth table in millimetres.
 const (
 	depthColumn = 12.2
-	depthRow    = 5.0
+	depthRow    = 4.6
 	groupGap    = 1.6
-	headLine    = 4.2
+	headLine    = 3.8
 )
 
 // depthGroups returns the table's groups: with the cutter set over both dials,
@@ -100,7 +100,7 @@ func (c *card) depthFigure(x, mm float64, g depthGroup, inch, depth bool) {
 	}
 	own := ink == render.Black
 	c.Write(Stroke{Layer: render.LayerText, Quantity: g.q, Ink: ink}, render.Text{
-		At: geometry.Point{X: x, Y: c.y + 1.3}, Height: 2.5, Align: render.Right, Bold: depth || g.bold && own, String: fineBare(u, mm),
+		At: geometry.Point{X: x, Y: c.y + 1.1}, Height: 2.5, Align: render.Right, Bold: depth || g.bold && own, String: fineBare(u, mm),
 	})
 }
 

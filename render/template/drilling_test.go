@@ -121,7 +121,7 @@ func TestDrillingSaysWhatTheBenchNeeds(t *testing.T) {
 	card, err := DrillingCard(w, metric)
 	require.NoError(t, err)
 	texts := strings.Join(said(card), "\n")
-	for _, text := range []string{"Tap the collet: BA 10", "screw circle Ø 10.000 mm", "register Ø 5.000 mm", "flange Ø 15.000 mm", "150°", "8.660 mm", "tap: 1.400 mm"} {
+	for _, text := range []string{"Tap the collet: BA 10", "screw circle Ø 10.000 mm", "register Ø 5.000 mm", "flange Ø 15.000 mm", "150°", "8.660 mm", "Tap drill: 1.400 mm"} {
 		require.Contains(t, texts, text)
 	}
 	require.Contains(t, texts, "usual", "the clearance drill is in no table")

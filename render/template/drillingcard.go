@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"tipline/assets/tables"
+	"tipline/geometry"
 	"tipline/geometry/mount"
 	"tipline/render"
 )
@@ -20,33 +21,36 @@ func DrillingCard(w Wheel, s Style) (*render.Drawing, error) {
 	if w.Crossing != nil {
 		hub = 2 * w.Crossing.HubRadius
 	}
-	c.drilled(*w.Mounting, w.Thread, w.Collet, w.Bore, hub, nil)
+	c.drilled(*w.Mounting, w.Thread, w.Collet, w.Bore, hub)
 	return c.Drawing, nil
 }
 
-// drilled writes how a mounting is drilled, and draws it; parts, where there are any,
-// stand under the holes' angles.
-func (c *card) drilled(m mount.Mounting, thread tables.Thread, collet mount.Collet, bore, hub float64, parts *render.Drawing) {
+// A drilling card is so narrow that it stands beside its template.
+const (
+	drillingWide   = 84.0
+	drillingCloser = 1.5 // its steps stand closer than others by
+)
+
+// drilled writes how a mounting is drilled, and below it the holes' angles and the
+// mounting enlarged.
+func (c *card) drilled(m mount.Mounting, thread tables.Thread, collet mount.Collet, bore, hub float64) {
+	c.wide = drillingWide
 	say := func(key string, args ...any) string { return c.Say("cards.drilling."+key, args...) }
-	c.instruct("mount.screw_circle", say("punch"), say("punch.how"))
+	step := func(q geometry.Quantity, label, how string) {
+		c.instruct(q, label, how)
+		c.y += drillingCloser
+	}
+	step("mount.screw_circle", say("punch"), say("punch.how"))
 	if m.Starter.MM > 0 {
-		c.instruct("mount.thread", say("start", "drill", drillText(m.Starter, c.Style)), say("start.how"))
+		step("mount.thread", say("start", "drill", drillText(m.Starter, c.Style)), say("start.how"))
 	}
-	c.instruct("mount.thread", say("tap-drill", "drill", drillText(m.Tap, c.Style)), say("tap-drill.how", "depth", c.Style.Units.Length(m.Depth)))
-	c.instruct("mount.screws", say("mark"), say("mark.how"))
-	c.instruct("mount.thread", say("clear", "drill", drillText(m.Clear, c.Style)), say("clear.how"))
-	c.instruct("mount.thread", say("tap", "thread", thread.Name()), say("tap.how"))
-	middle := (cardColumn + cardWidth) / 2
-	low := c.right(holeAngles(c.Part, m.Places, c.Style).Drawing, middle, 0)
-	if parts != nil {
-		low = c.right(parts, middle, low-6)
-	}
-	c.y = min(c.y, low-4)
-	c.rule(c.y)
+	step("mount.thread", say("tap-drill", "drill", drillText(m.Tap, c.Style)), say("tap-drill.how", "depth", c.Style.Units.Length(m.Depth)))
+	step("mount.screws", say("mark"), say("mark.how"))
+	step("mount.thread", say("clear", "drill", drillText(m.Clear, c.Style)), say("clear.how"))
+	step("mount.thread", say("tap", "thread", thread.Name()), say("tap.how"))
+	c.ruled(c.y, drillingWide)
 	key := NewBoard(c.Part, c.Style)
 	mountKey(key, m, collet, bore, hub)
-	c.y = c.centred(key.Drawing, c.y-6)
+	low := c.right(key.Drawing, key.Drawing.Bounds().Width()/2, c.y-3)
+	c.y = c.right(holeAngles(c.Part, m.Places, c.Style).Drawing, drillingWide/2, low-4)
 }
-
-// centred places a drawing across the card, its top there, and returns its lowest.
-func (c *card) centred(d *render.Drawing, top float64) float64 { return c.right(d, cardWidth/2, top) }

@@ -10,9 +10,10 @@ import (
 )
 
 // keyWide is how wide an enlargement of a wheel's middle is drawn at most.
-const keyWide = 56.0
+const keyWide = 32.0
 
-// mountKey draws a mounting enlarged, with its sizes led out to both sides. Its lines
+// mountKey draws a mounting enlarged, with its sizes led out to the right; its drills are
+// those of the steps. Its lines
 // are dimension lines, so that no other program takes them for the work.
 func mountKey(b *Board, m mount.Mounting, c mount.Collet, bore, hub float64) {
 	widest := max(hub, c.Flange, m.Screws.Circle+3*m.Clear.MM)
@@ -88,32 +89,15 @@ func keyFigures(b *Board, m mount.Mounting, c mount.Collet, bore, hub, k, widest
 			notes.call(box, geometry.Polar(k*diameter/2, geometry.Degrees(degrees)), q, render.Black, b.Say("template.drilling."+key, "value", u.Fine(diameter)))
 		}
 	}
-	call(hub, 152, "crossing.hub", "hub")
-	call(c.Flange, 170, "mount.collet.flange", "flange")
-	call(m.Screws.Circle, 188, "mount.screw_circle", "circle")
-	call(c.Register, 206, "mount.collet.register", "register")
-	call(bore, 224, "bore", "bore")
-	right := rightmost(m.Places)
-	at := right.At.Times(k)
-	notes.call(box, at.Add(geometry.Polar(k*m.Clear.MM/2, geometry.Degrees(30))), "mount.screws", render.Black,
-		b.Say("template.drilling.clear", "drill", drillText(m.Clear, b.Style)))
-	notes.call(box, at.Add(geometry.Polar(k*m.Tap.MM/2, geometry.Degrees(-30))), "mount.thread", render.Black,
-		b.Say("template.drilling.tap", "drill", drillText(m.Tap, b.Style)))
+	call(hub, 40, "crossing.hub", "hub")
+	call(c.Flange, 20, "mount.collet.flange", "flange")
+	call(m.Screws.Circle, 0, "mount.screw_circle", "circle")
+	call(c.Register, -20, "mount.collet.register", "register")
+	call(bore, -40, "bore", "bore")
 	notes.draw(b, box)
 	b.Write(Stroke{Layer: render.LayerText, Quantity: "mount", Ink: render.Grey}, render.Text{
-		At: geometry.Point{Y: -r - 5}, Height: 2.5, Align: render.Middle,
+		At: geometry.Point{Y: -r - 4.5}, Height: 2.5, Align: render.Middle,
 		String: b.Say("template.drilling.enlarged", "scale", strconv.FormatFloat(k, 'f', -1, 64))})
-}
-
-// rightmost returns the place farthest right.
-func rightmost(places []mount.Place) mount.Place {
-	best := places[0]
-	for _, p := range places {
-		if p.At.X > best.At.X+1e-9 {
-			best = p
-		}
-	}
-	return best
 }
 
 // drillText names a drill with its size, and whether it is taken as usual.
@@ -140,7 +124,7 @@ func holeAngles(part string, places []mount.Place, s Style) *Board {
 	b := NewBoard(part, s)
 	down := min(len(places), holesDown)
 	for i, p := range places {
-		x, y := holesWide*float64(i/down), -4.6*float64(i%down+1)
+		x, y := holesWide*float64(i/down), -4.2*float64(i%down+1)
 		if i%down == 0 {
 			holeRow(b, x, 0, 1.8, render.Grey, b.Say("template.drilling.hole"), b.Say("template.drilling.angle"), b.Say("template.drilling.chord"))
 		}

@@ -16,15 +16,20 @@ type axis struct {
 	grow           float64 // labels' unit in that of the curve's values: 25.4 for inches over mm
 }
 
+// leastRun is the run of values, in the labels' unit, below which a curve is level: a
+// nanometre or so, finer than any figure is written. Ticks a rounding apart would
+// never come to an end.
+const leastRun = 1e-6
+
 // onTick is the share of a step that a value may be off a tick and stand on it.
 const onTick = 1e-9
 
 // newAxis returns an axis over a run of values, given in the curve's unit, with
-// about so many ticks at round places of the labels' unit. A run of nothing is
-// widened. With whole the ends are ticks.
+// about so many ticks at round places of the labels' unit. A run below leastRun is
+// widened to 1. With whole the ends are ticks.
 func newAxis(from, to, unit float64, ticks int, whole bool, title string) axis {
 	from, to = from/unit, to/unit
-	if !(to > from) {
+	if !(to-from >= leastRun) {
 		to = from + 1
 	}
 	step := roundStep((to - from) / float64(ticks))

@@ -16,15 +16,55 @@ func SettingCard(w Wheel, s Style) (*render.Drawing, error) {
 		return nil, fmt.Errorf("setting card of %s: %w", w.ID, ErrNothing)
 	}
 	c := newCard(w, s, s.Words.Say("cards.setting.title", "name", w.title()), s.Words.Say("cards.setting.line"))
-	c.twoColumns(stepColumn, settingSteps(w, s))
-	low := c.beside(2*stepColumn+sideRoom, settingBeside(w, s))
-	c.y = min(c.y, low-3) - 1
-	c.column(0, mindColumn-3, func(of *card) { of.minded(w) })
+	f := &flows{c: c, wide: settingWide}
+	steps := settingSteps(w, s)
+	half := (len(steps) + 1) / 2
+	f.write(0, steps[:half]...)
+	f.write(1, steps[half:]...)
+	f.low[2] = c.right(settingBeside(w, s), 2*(settingWide+settingApart)+settingWide/2, 0) - 4
 	if w.Relief != nil {
-		c.column(mindColumn, reliefColumn-mindColumn-4, func(of *card) { of.speed(w) })
-		c.column(reliefColumn, cardWidth-reliefColumn, func(of *card) { of.clearance(w); of.heelAllows(w) })
+		f.write(f.shortest(), func(of *card) { of.speed(w) })
+		f.write(f.shortest(), func(of *card) { of.clearance(w); of.heelAllows(w); of.y -= 5 })
+	}
+	for _, text := range c.minded(w) {
+		f.write(f.shortest(), func(of *card) { of.note(text); of.y -= 1.5 })
 	}
 	return c.Drawing, nil
+}
+
+// The setting card's columns: the steps in two, the form at depth over the third, and
+// below them what is to be minded, wherever there is room.
+const (
+	settingWide  = 57.0
+	settingApart = 3.5
+	settingForm  = 38.0 // the form's height at most
+	settingPast  = 4.0  // of the teeth and the circles on either side of it
+)
+
+// flows are columns of a card that are written each on its own.
+type flows struct {
+	c    *card
+	wide float64
+	low  [3]float64 // how far down each has come
+}
+
+// write writes in a column, below what stands there.
+func (f *flows) write(column int, what ...func(*card)) {
+	for _, write := range what {
+		f.c.y = f.low[column]
+		f.low[column] = f.c.column((f.wide+settingApart)*float64(column), f.wide, write)
+	}
+}
+
+// shortest returns the column that has the most room, the first of such.
+func (f *flows) shortest() int {
+	best := 0
+	for i, low := range f.low {
+		if low > f.low[best]+1 {
+			best = i
+		}
+	}
+	return best
 }
 
 // settingSteps are the steps of setting the cutter over and feeding it, in their order.
@@ -70,14 +110,16 @@ func (c *card) infeed(w Wheel) {
 	c.y -= 2.5
 }
 
-// minded says what there is to mind in setting the cutter.
-func (c *card) minded(w Wheel) {
+// minded is what there is to mind in setting the cutter.
+func (c *card) minded(w Wheel) []string {
+	var texts []string
 	for _, key := range []string{sideKey(w), "cards.setting.backing", "cards.setting.one-way"} {
-		c.note(c.Say(key))
+		texts = append(texts, c.Say(key))
 	}
 	if r := w.Relief; r != nil && r.Swing > 0 && w.Thickness > 0 {
-		c.note(c.Say("cards.setting.hollow", "depth", c.Style.Units.Fine(cutter.Sagitta(w.Thickness, r.Swing))))
+		texts = append(texts, c.Say("cards.setting.hollow", "depth", c.Style.Units.Fine(cutter.Sagitta(w.Thickness, r.Swing))))
 	}
+	return texts
 }
 
 // sideKey says from which side of the wheel the rake face enters.
@@ -97,27 +139,13 @@ func setOverKey(w Wheel) string {
 	return "cards.setting.set-over.left"
 }
 
-// Where the speeds stand below the steps, right of what is to be minded, and where the
-// clearance and the heel.
-const (
-	mindColumn   = 76.0
-	reliefColumn = 132.0
-)
-
-// Beside the steps the form is drawn no wider and no higher than that.
-const (
-	besideWide = cardWidth - 2*stepColumn - sideRoom
-	besideHigh = 44.0
-	besidePast = 4.0 // of the teeth and the circles on either side of the form
-)
-
 // settingBeside draws the form at depth over the teeth, as large as there is room.
 func settingBeside(w Wheel, s Style) *render.Drawing {
-	scale := viewScale(w.Cut.Form.StockWidth, besideWide)
+	scale := viewScale(w.Cut.Form.StockWidth, settingWide)
 	for {
 		d := formAtDepth(w, s, scale)
 		of := d.Bounds()
-		if scale <= leastScale || of.Width() <= besideWide && of.Height() <= besideHigh {
+		if scale <= leastScale || of.Width() <= settingWide && of.Height() <= settingForm {
 			return d
 		}
 		scale *= 0.9
@@ -127,8 +155,8 @@ func settingBeside(w Wheel, s Style) *render.Drawing {
 // formAtDepth draws the form at depth over the teeth at a scale, with its set-over.
 func formAtDepth(w Wheel, s Style, scale float64) *render.Drawing {
 	e := newEnlargement(w, s, scale)
-	e.past = besidePast
-	e.teethLeft(w, besidePast)
+	e.past = settingPast
+	e.teethLeft(w, settingPast)
 	e.form()
 	for _, r := range []float64{w.Cut.TipRadius, w.Cut.RootRadius} {
 		e.circleAtDepth(r, "teeth")

@@ -106,12 +106,14 @@ func StackCard(st Stack, s Style) (*render.Drawing, error) {
 	}
 	c := newCard(Wheel{ID: st.ID}, s, s.Words.Say("cards.drilling.title", "name", st.title()), s.Words.Say("cards.drilling.stack.line"))
 	m := st.Stacked.Mounting
-	parts := st.parts(s, 2).Drawing
-	c.drilled(m, m.Screws.Thread, st.Collet, st.leastBore(), 0, parts)
+	c.drilled(m, m.Screws.Thread, st.Collet, st.leastBore(), 0)
 	if st.Stacked.Twist > 0 {
 		c.y -= 4
 		f := st.twist(s)
-		c.text(0, c.y-2.5, 2.5, render.Grey, false, "misplacement", f.Label+": "+f.Value)
+		for _, line := range Wrap(f.Label+": "+f.Value, 2.5, drillingWide, false) {
+			c.text(0, c.y-2.5, 2.5, render.Grey, false, "misplacement", line)
+			c.y -= noteLine
+		}
 	}
 	return c.Drawing, nil
 }
