@@ -24,7 +24,7 @@ const (
 
 // Every job, however senseless, is solved into sound geometry or refused with a field
 // and a reason. A failure tells the number of the job in the run and shows the job:
-// it is kept in testdata, where TestFoundJobs looks at it for good.
+// what of it failed is kept in testdata, where TestFoundJobs looks at it for good.
 func TestEveryJobKeepsTheLaws(t *testing.T) {
 	run := newRun()
 	run.over(t, 0, trial.Count(jobs))

@@ -1,0 +1,32 @@
+package laws
+
+import (
+	"math/rand/v2"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tipline/app/job"
+)
+
+// often is how many times a found job is judged: the dearer laws are asked of one job in
+// 64 at random, so that none is left out of this many.
+const often = 640
+
+// What the random jobs once found keeps the laws: each row is what was left of a job
+// when all that did not matter was taken out, and says what it broke.
+func TestFoundJobs(t *testing.T) {
+	for _, row := range []struct{ file, broke string }{
+		{"level-land", "the depth card's plot had no end of ticks, a rounding apart, and filled the memory"},
+	} {
+		t.Run(row.file, func(t *testing.T) {
+			j, err := job.Load("testdata/" + row.file + ".tipline")
+			require.NoError(t, err)
+			for seed := range uint64(often) {
+				v := judge(j, rand.New(rand.NewPCG(seed, 0)))
+				require.Empty(t, v.broken, row.broke)
+				require.NotEmpty(t, v.built, "nothing of it can be built, so that it shows nothing")
+			}
+		})
+	}
+}
