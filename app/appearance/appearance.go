@@ -35,8 +35,9 @@ type Looks struct {
 	Percent int // one of Percents
 }
 
-// Usual is what is so until something is chosen.
-var Usual = Looks{System, 100}
+// Usual is what is so until something is chosen: light, as a drawing board is. A system that
+// says nothing of light or dark would be taken for a dark one.
+var Usual = Looks{Light, 100}
 
 // Choice is where the looks are kept. The zero Choice keeps nothing.
 type Choice struct{ File string }
