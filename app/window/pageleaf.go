@@ -40,7 +40,7 @@ type pageLeaf struct {
 
 func newPageLeaf(p *pages) *pageLeaf {
 	l := &pageLeaf{pages: p, page: -1, ground: canvas.NewRectangle(color.Transparent), edge: canvas.NewRectangle(color.Transparent),
-		veil: canvas.NewRectangle(color.NRGBA{247, 246, 241, 200}), number: written("", readSize, ink, true), name: newFlow(smallSize, ink)}
+		veil: canvas.NewRectangle(thin(panel, 200)), number: written("", readSize, ink, true), name: newFlow(smallSize, ink)}
 	l.ground.CornerRadius = 5
 	l.edge.StrokeColor, l.edge.StrokeWidth = edge, 1
 	l.picture = canvas.NewRaster(l.paint)
@@ -68,7 +68,7 @@ func (l *pageLeaf) show(page int, of desk.Leaf, chosen, focus bool) {
 	l.tick.set(of.Printed)
 	l.ground.FillColor, l.ground.StrokeColor, l.ground.StrokeWidth = color.Transparent, blue, 0
 	if chosen {
-		l.ground.FillColor, l.ground.StrokeWidth = paper, 1.4
+		l.ground.FillColor, l.ground.StrokeWidth = well, 1.4
 	}
 	if chosen && focus {
 		l.ground.StrokeWidth = 2.6

@@ -2,6 +2,7 @@ package window
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
@@ -118,7 +119,8 @@ func tinted(name fyne.ThemeIconName, on bool) fyne.Resource {
 	return theme.NewColoredResource(icon, theme.ColorNamePlaceHolder)
 }
 
-// besidePages sets the pages on the left of what shows one of them.
+// besidePages sets the pages, on a ground of their own, on the left of what shows one of
+// them.
 type besidePages struct{ *pages }
 
 func (besidePages) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(200, 160) }
@@ -127,7 +129,9 @@ func (l besidePages) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	left := float32(0)
 	if !l.Hidden {
 		left = leavesWidth
-		put(l.pages, 4, 6, leavesWidth-6, s.Height-12)
+		put(o[1], 4, 6, leavesWidth-6, s.Height-12)
 	}
-	put(o[1], left, 0, s.Width-left, s.Height)
+	o[0].(*canvas.Rectangle).Hidden = l.Hidden
+	put(o[0], 0, 0, left, s.Height)
+	put(o[2], left, 0, s.Width-left, s.Height)
 }

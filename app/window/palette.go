@@ -3,7 +3,7 @@ package window
 import "image/color"
 
 // palette is the window's colours in one shade. Text in any of ink, faint, blue, orange,
-// red and green can be read on backdrop, panel and well (a contrast of 4.5 to 1 at
+// red, green and unable can be read on backdrop, panel and well (a contrast of 4.5 to 1 at
 // least, the least of WCAG 2.1, 1.4.3).
 type palette struct {
 	backdrop, panel, well    color.NRGBA // behind all, behind a group of things, and in a box
@@ -23,7 +23,7 @@ var (
 		ink: color.NRGBA{28, 27, 25, 255}, faint: color.NRGBA{98, 95, 89, 255},
 		blue: color.NRGBA{46, 95, 158, 255}, orange: color.NRGBA{156, 72, 18, 255},
 		red: color.NRGBA{172, 40, 36, 255}, green: color.NRGBA{48, 108, 65, 255},
-		button: color.NRGBA{238, 236, 228, 255}, unable: color.NRGBA{158, 154, 146, 255},
+		button: color.NRGBA{238, 236, 228, 255}, unable: color.NRGBA{108, 104, 98, 255},
 		bar: color.NRGBA{120, 116, 106, 150}, table: color.NRGBA{228, 225, 217, 255},
 	}
 	dark = palette{
@@ -32,7 +32,7 @@ var (
 		ink: color.NRGBA{235, 232, 224, 255}, faint: color.NRGBA{174, 170, 160, 255},
 		blue: color.NRGBA{126, 174, 236, 255}, orange: color.NRGBA{240, 156, 92, 255},
 		red: color.NRGBA{246, 136, 126, 255}, green: color.NRGBA{124, 194, 140, 255},
-		button: color.NRGBA{60, 58, 54, 255}, unable: color.NRGBA{120, 117, 110, 255},
+		button: color.NRGBA{60, 58, 54, 255}, unable: color.NRGBA{150, 146, 137, 255},
 		bar: color.NRGBA{170, 166, 156, 150}, table: color.NRGBA{146, 143, 136, 255},
 	}
 )

@@ -76,7 +76,7 @@ func TestPagesAreTurned(t *testing.T) {
 	require.Same(t, drawing, w.board.drawing)
 	w.desk.Go(desk.Blank)
 	require.False(t, w.pages.Visible())
-	require.Equal(t, float32(0), w.sheet.Objects[1].Position().X)
+	require.Equal(t, float32(0), w.sheet.Objects[2].Position().X)
 }
 
 // A page is left out by the space bar or its box, and with it in the count.

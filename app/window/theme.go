@@ -4,35 +4,51 @@ import (
 	"image/color"
 
 	"fyne.io/fyne/v2"
+	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/theme"
 
 	"tipline/assets/fonts"
 )
 
-// look is the window's theme: Open Sans in the colours of the present palette.
-type look struct{ regular, bold fyne.Resource }
+// look is the window's theme: Open Sans in the colours of the present palette, or on the
+// drawing, which is paper in either shade, in those of the light one.
+type look struct {
+	regular, bold fyne.Resource
+	onPaper       bool
+}
 
 func newLook() look {
 	return look{
-		fyne.NewStaticResource("OpenSans-Regular.ttf", fonts.Regular()),
-		fyne.NewStaticResource("OpenSans-Semibold.ttf", fonts.Semibold()),
+		regular: fyne.NewStaticResource("OpenSans-Regular.ttf", fonts.Regular()),
+		bold:    fyne.NewStaticResource("OpenSans-Semibold.ttf", fonts.Semibold()),
 	}
+}
+
+// onPaper gives a thing that stands on the drawing colours that can be seen there.
+func onPaper(o fyne.CanvasObject) fyne.CanvasObject {
+	l := newLook()
+	l.onPaper = true
+	return box.NewThemeOverride(o, l)
 }
 
 // Color returns a colour of the theme. The variant is the system's, and is heeded where the
 // palette is chosen.
 func (l look) Color(name fyne.ThemeColorName, _ fyne.ThemeVariant) color.Color {
-	if c, ok := present.toolkit()[name]; ok {
+	p := present
+	if l.onPaper {
+		p = light
+	}
+	if c, ok := p.toolkit()[name]; ok {
 		return c
 	}
-	return theme.DefaultTheme().Color(name, present.variant())
+	return theme.DefaultTheme().Color(name, p.variant())
 }
 
 // toolkit returns the palette by the toolkit's names.
 func (p palette) toolkit() map[fyne.ThemeColorName]color.Color {
 	return map[fyne.ThemeColorName]color.Color{
 		theme.ColorNameBackground:          p.backdrop,
-		theme.ColorNameForeground:          p.ink,
+		theme.ColorNameForeground:          ofMenus(p.ink),
 		theme.ColorNameForegroundOnPrimary: p.well,
 		theme.ColorNameForegroundOnError:   p.well,
 		theme.ColorNameForegroundOnWarning: p.well,
@@ -67,6 +83,21 @@ func (p palette) variant() fyne.ThemeVariant {
 		return theme.VariantDark
 	}
 	return theme.VariantLight
+}
+
+// ofMenus is a colour of type such that the toolkit writes the shortcuts in its menus with
+// as much of it as can still be read. It lets them show through by the low byte of 0.95 of
+// the 16-bit opacity (shortcutColor in widget/menu_item.go, 2.7.1), which leaves 50 of 255
+// of a colour that lets nothing through; of one that lets a 400th part through, which is
+// not seen, it leaves 170.
+type ofMenus color.NRGBA
+
+// menuAlpha is an opacity of which that byte is 170: 0.95 × 0xff70 is 0xf2aa.
+const menuAlpha = 0xff70
+
+func (c ofMenus) RGBA() (r, g, b, a uint32) {
+	wide := func(v uint8) uint32 { return min(uint32(v)*0x101, menuAlpha) }
+	return wide(c.R), wide(c.G), wide(c.B), menuAlpha
 }
 
 // thin returns a colour that lets through what it lies on.

@@ -15,6 +15,7 @@ type turner struct {
 	*fyne.Container
 	desk   *desk.Desk
 	slider *slider
+	seen   fyne.CanvasObject // the slider in colours for paper
 	groove *canvas.Rectangle
 	name   *canvas.Text
 	filled bool // while the turner itself sets the slider
@@ -54,7 +55,8 @@ func newTurner(d *desk.Desk, turned func()) *turner {
 			turned()
 		}
 	}
-	t.Container = &fyne.Container{Layout: turnerLayout{t}, Objects: []fyne.CanvasObject{t.groove, t.name, t.slider}}
+	t.seen = onPaper(t.slider)
+	t.Container = &fyne.Container{Layout: turnerLayout{t}, Objects: []fyne.CanvasObject{t.groove, t.name, t.seen}}
 	return t
 }
 
@@ -82,5 +84,5 @@ func (l turnerLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	y := s.Height - high - 5
 	put(l.name, left, y+(high-name.Height)/2, name.Width, name.Height)
 	put(l.groove, left+name.Width+8, y+2, width-name.Width-8, high-4)
-	put(l.slider, left+name.Width+6, y, width-name.Width-6, high)
+	put(l.seen, left+name.Width+6, y, width-name.Width-6, high)
 }

@@ -84,7 +84,7 @@ func (w *Window) furnish() {
 	w.menu = newMenu(w)
 	w.welcome = newWelcome(w)
 	onBoard := box.NewStack(&fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board}}, w.board.grips.Container, legend.Container, &fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board.ruler.Container}}, w.corner.Container, w.pager.Container, w.turner.Container)
-	w.sheet = &fyne.Container{Layout: besidePages{w.pages}, Objects: []fyne.CanvasObject{w.pages, onBoard}}
+	w.sheet = &fyne.Container{Layout: besidePages{w.pages}, Objects: []fyne.CanvasObject{sheetOf(panel), w.pages, onBoard}}
 	drawing := box.NewStack(sheetOf(paper), w.sheet, w.welcome.Container)
 	w.SetContent(&fyne.Container{Layout: plan{}, Objects: []fyne.CanvasObject{
 		w.strip.Container, w.title.Container, w.rail.CanvasObject, w.column.CanvasObject, drawing, w.remarks.CanvasObject,
