@@ -25,7 +25,8 @@ func (j *Job) Text(part string, field geometry.Quantity) (string, bool) {
 // Set returns a job whose part has the text in the field, and shares every other
 // part with j, which stays as it was. A step that is not there is begun; one whose
 // last field is emptied goes. Setting what stands there already returns j itself.
-// The job's own fields have part "".
+// The job's own fields have part ""; another unit of the job leaves every length as
+// long as it was.
 func (j *Job) Set(part string, field geometry.Quantity, text string) (*Job, error) {
 	text = strings.ToValidUTF8(text, "\ufffd")
 	old, ok := j.Text(part, field)
@@ -36,6 +37,8 @@ func (j *Job) Set(part string, field geometry.Quantity, text string) (*Job, erro
 		return j, nil
 	case field == "id":
 		return j.Rename(part, text)
+	case part == "" && field == "units":
+		return j.inUnit(text), nil
 	}
 	known, _ := FieldAt(field)
 	return j.with(part, func(at reflect.Value) error {

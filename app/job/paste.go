@@ -4,6 +4,8 @@ import (
 	"reflect"
 	"strconv"
 	"strings"
+
+	"tipline/geometry/measure"
 )
 
 // Paste returns a job with the parts of an excerpt added, each last in its list, and the
@@ -19,8 +21,8 @@ func (j *Job) Paste(from *Job) (*Job, string, error) {
 	if n := len(j.ids()) + len(all); n > maxParts {
 		return nil, "", &Refusal{Code: "job.too-many-parts", Max: strconv.Itoa(maxParts)}
 	}
-	if from.unit() != j.unit() {
-		from = from.inUnit()
+	if from.Unit() != j.Unit() {
+		from = from.spelled()
 	}
 	root, added := all[len(all)-1], map[string]bool{}
 	for _, id := range all {
@@ -61,11 +63,14 @@ func (j *Job) and(from *Job, added map[string]bool) *Job {
 	return &next
 }
 
-func (j *Job) unit() string {
-	if j.Units == "" {
-		return "mm"
+// Unit returns that of the job's bare lengths: millimetres unless it says inches.
+func (j *Job) Unit() measure.Unit { return unitOf(j.Units) }
+
+func unitOf(units string) measure.Unit {
+	if units == string(measure.Inch) {
+		return measure.Inch
 	}
-	return j.Units
+	return measure.MM
 }
 
 // freshID returns an id for a part of an excerpt that the job has not: its own where

@@ -5,54 +5,87 @@ import (
 	"strings"
 
 	"tipline/geometry"
+	"tipline/geometry/measure"
 )
 
-// inUnit returns an excerpt in which every bare length has its unit.
-func (j *Job) inUnit() *Job {
+// inUnit returns the job in another unit, with every length as long as it was: a length
+// that stands as a number alone, and would be read otherwise, is given the unit it was
+// read in.
+func (j *Job) inUnit(units string) *Job {
+	next := *j
+	if unitOf(units) != j.Unit() {
+		next = *j.spelled()
+	}
+	next.Units = units
+	return &next
+}
+
+// spelled returns a job in which every bare length has its unit; parts without one are
+// shared.
+func (j *Job) spelled() *Job {
 	out := *j
 	root := reflect.ValueOf(&out).Elem()
 	for _, name := range partLists {
-		at := planOf(root.Type()).at[name]
-		list := copyList(root.Field(at), root.Field(at).Len())
-		for i := range list.Len() {
-			list.Index(i).Set(spelledOut(list.Index(i), "", j.unit()))
+		parts := root.Field(planOf(root.Type()).at[name])
+		if list, found := listSpelled(parts, "", j.Unit()); found {
+			parts.Set(list)
 		}
-		root.Field(at).Set(list)
 	}
 	return &out
 }
 
-// spelledOut returns a copy of a group in which every bare length has the unit.
-func spelledOut(group reflect.Value, path, unit string) reflect.Value {
-	if group.IsNil() {
-		return group
-	}
-	c := copyOf(group)
-	p := planOf(c.Elem().Type())
-	for _, name := range p.names {
-		f, full := c.Elem().Field(p.at[name]), join(path, name)
-		switch {
-		case f.Type() == valueType:
-			known, _ := FieldAt(geometry.Quantity(full))
-			if text := f.Interface().(Value).Text; known.Kind == Length && bare(text) {
-				f.Set(reflect.ValueOf(Typed(text + " " + unit)))
-			}
-		case f.Kind() == reflect.Pointer:
-			f.Set(spelledOut(f, full, unit))
-		case f.Kind() == reflect.Slice && f.Type().Elem().Kind() == reflect.Pointer:
-			list := copyList(f, f.Len())
-			for i := range list.Len() {
-				list.Index(i).Set(spelledOut(list.Index(i), full, unit))
-			}
-			if list.Len() > 0 {
-				f.Set(list)
-			}
+// listSpelled returns a copy of a list of groups in which every bare length has the unit;
+// false where there is none.
+func listSpelled(list reflect.Value, path string, unit measure.Unit) (reflect.Value, bool) {
+	out, found := copyList(list, list.Len()), false
+	for i := range list.Len() {
+		if group, ok := groupSpelled(list.Index(i), path, unit); ok {
+			out.Index(i).Set(group)
+			found = true
 		}
 	}
-	return c
+	return out, found
 }
 
-// bare reports whether a length is typed as a number alone, a fraction among them.
+// groupSpelled returns a pointer to a copy of a group in which every bare length has the
+// unit; false where there is none.
+func groupSpelled(group reflect.Value, path string, unit measure.Unit) (reflect.Value, bool) {
+	if group.IsNil() {
+		return group, false
+	}
+	out, found := copyOf(group), false
+	p := planOf(out.Elem().Type())
+	for _, name := range p.names {
+		f := out.Elem().Field(p.at[name])
+		if s, ok := fieldSpelled(f, join(path, name), unit); ok {
+			f.Set(s)
+			found = true
+		}
+	}
+	return out, found
+}
+
+// fieldSpelled returns what a field holds with the unit behind every bare length; false
+// where there is none.
+func fieldSpelled(f reflect.Value, path string, unit measure.Unit) (reflect.Value, bool) {
+	switch {
+	case f.Type() == valueType:
+		known, _ := FieldAt(geometry.Quantity(path))
+		text := f.Interface().(Value).Text
+		spelled := Typed(strings.TrimSpace(text) + " " + string(unit))
+		return reflect.ValueOf(spelled), known.Kind == Length && bare(text)
+	case f.Kind() == reflect.Pointer:
+		return groupSpelled(f, path, unit)
+	case f.Kind() == reflect.Slice && f.Type().Elem().Kind() == reflect.Pointer:
+		return listSpelled(f, path, unit)
+	}
+	return f, false
+}
+
+// bare reports whether a length is typed without a unit, so that it is another in
+// inches than in millimetres.
 func bare(text string) bool {
-	return strings.TrimSpace(text) != "" && strings.Trim(text, "0123456789.,/+- ") == ""
+	mm, err := measure.ParsePlace(text, measure.MM)
+	inches, other := measure.ParsePlace(text, measure.Inch)
+	return err == nil && (other != nil || mm.Rat().Cmp(inches.Rat()) != 0)
 }

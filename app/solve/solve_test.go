@@ -126,7 +126,7 @@ func TestOneEditSolvesOneWheel(t *testing.T) {
 		require.Same(t, w, after.Wheels[i])
 	}
 	inches := s.Solve(context.Background(), set(t, j, "", "units", "in"))
-	require.NotSame(t, before.Wheels[0], inches.Wheels[0], "a bare number now means inches")
+	require.NotSame(t, before.Wheels[0], inches.Wheels[0], "inches are worked out and said anew")
 }
 
 func TestSolvingGivesWay(t *testing.T) {
@@ -139,7 +139,7 @@ func TestSolvingGivesWay(t *testing.T) {
 func TestBareNumbers(t *testing.T) {
 	j := set(t, sample(t), "third", "thickness", "1.5")
 	require.InDelta(t, 1.5, solve.Solve(context.Background(), j).Wheel("third").Thickness, 1e-12)
-	j = set(t, set(t, sample(t), "third", "thickness", "0.0625"), "", "units", "in")
+	j = set(t, set(t, sample(t), "", "units", "in"), "third", "thickness", "0.0625")
 	require.InDelta(t, 1.5875, solve.Solve(context.Background(), j).Wheel("third").Thickness, 1e-12)
 }
 

@@ -58,7 +58,7 @@ func (s *Solver) Solve(ctx context.Context, j *job.Job) *Result {
 		known = memory{}
 	}
 	r, next := &Result{Job: j}, memory{}
-	unit := unitOf(j)
+	unit := j.Unit()
 	if !r.wheels(ctx, known, &next, unit) || !r.stacks(ctx, known, &next, unit) || !r.pinions(ctx, known, &next, unit) ||
 		!r.pairs(ctx, known, &next, unit) || !r.trains(ctx, known, &next, unit) {
 		return nil
@@ -157,15 +157,7 @@ func (r *Result) trains(ctx context.Context, known memory, next *memory, unit me
 	return ok
 }
 
-// unitOf returns the unit of a number typed without one.
-func unitOf(j *job.Job) measure.Unit {
-	if j.Units == string(measure.Inch) {
-		return measure.Inch
-	}
-	return measure.MM
-}
-
 // Units returns how a job's lengths are written in a language.
 func Units(j *job.Job, w words.Words) measure.Units {
-	return measure.Units{Unit: unitOf(j), Comma: w.Comma()}
+	return measure.Units{Unit: j.Unit(), Comma: w.Comma()}
 }

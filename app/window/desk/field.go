@@ -210,6 +210,9 @@ func (d *Desk) refusal(part string, path geometry.Quantity) (sentence string, gr
 // hint returns the field's length in the job's unit where it was typed in another
 // way, else its help.
 func (d *Desk) hint(path geometry.Quantity, known job.Field, text string) string {
+	if path == unitsField {
+		return d.unitsHint()
+	}
 	if known.Kind == job.Length {
 		if echo := d.echo(text); echo != "" {
 			return "= " + echo

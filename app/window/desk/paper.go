@@ -41,10 +41,25 @@ func (d *Desk) paperFields() []Field {
 		{Path: copiesField, Label: say("field.printing.copies"), Text: d.packet.copies, Empty: "1",
 			Hint: say("help.printing.copies"), Refusal: d.copiesRefusal()}}
 	fs = append(fs, d.printingFields()...)
-	for _, of := range []geometry.Quantity{"title", "maker", "number", "revised", "units"} {
+	for _, of := range []geometry.Quantity{"title", "maker", "number", "revised", unitsField} {
 		fs = append(fs, d.field("", of))
 	}
 	return fs
+}
+
+// unitsField is the unit of the job.
+const unitsField geometry.Quantity = "units"
+
+// unitsHint says what became of the bare lengths where another unit was just chosen, else
+// what the unit is for.
+func (d *Desk) unitsHint() string {
+	if _, stand := d.history.Steps(); stand > 0 && d.draft == nil {
+		step := d.history.Step(stand)
+		if n := len(step) - 1; n > 0 && step[0].Field == unitsField {
+			return d.words.Say("units.kept", "count", n, "unit", d.history.After(stand-1).Unit())
+		}
+	}
+	return d.words.Say("help.units")
 }
 
 // setPacket takes what was typed in a field that is the printer's and not the
@@ -70,7 +85,7 @@ func (d *Desk) setPacket(field geometry.Quantity, text string) bool {
 // paper returns the paper chosen, else A4, or Letter for a job in inches.
 func (d *Desk) paper() sheet.Paper {
 	usual := "a4"
-	if d.Job().Units == string(measure.Inch) {
+	if d.Job().Unit() == measure.Inch {
 		usual = "letter"
 	}
 	if p, err := sheet.ParsePaper(d.packet.paper); err == nil {

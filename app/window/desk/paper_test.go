@@ -107,3 +107,27 @@ func TestRecentKeepsTheLatestTen(t *testing.T) {
 	Recent{}.Add("/x")
 	require.Empty(t, Recent{}.List())
 }
+
+// Choosing inches keeps every length, says so, and is one step that undoing takes back.
+func TestAnotherUnitKeepsEveryLength(t *testing.T) {
+	d, _ := opened(t)
+	d.Type("great", "crossing.rim", "4.0")
+	d.Type("great", "crossing.hub", "18")
+	rim, was := d.wheel().Crossing.RimRadius, fileOf(t, d)
+	d.Go(Paper)
+	require.Equal(t, "shown so; numbers without a unit are read so", fieldOf(t, d, "units").Hint)
+	d.Type("", "units", "in")
+	require.Equal(t, "2 lengths typed without a unit now say mm: nothing has changed its size", fieldOf(t, d, "units").Hint)
+	list, stand := sentences(d)
+	require.Equal(t, "Lengths in: millimetres → inches", list[stand-1])
+	d.Go(Crossing)
+	require.Equal(t, "= 0.157 in", fieldOf(t, d, "crossing.rim").Hint)
+	require.Equal(t, rim, d.wheel().Crossing.RimRadius)
+	d.Undo()
+	require.Equal(t, was, fileOf(t, d))
+	d.Redo()
+	d.Type("", "units", "mm")
+	require.Equal(t, rim, d.wheel().Crossing.RimRadius)
+	text, _ := d.Job().Text("great", "crossing.rim")
+	require.Equal(t, "4.0 mm", text)
+}

@@ -64,8 +64,11 @@ func (d *Desk) account(changes []job.Change, before, after *job.Job) string {
 		return d.words.Say("history.nothing")
 	}
 	first, others := changes[0], len(changes)-1
-	if first.Act == job.Renamed || first.Act == job.Deleted || first.Act == job.Added {
+	switch {
+	case first.Act == job.Renamed || first.Act == job.Deleted || first.Act == job.Added:
 		others = follow(first, changes[1:])
+	case first.Field == unitsField: // bare lengths were given their unit
+		others = 0
 	}
 	sentence := d.change(first, before, after)
 	if others > 0 {
