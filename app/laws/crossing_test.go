@@ -46,19 +46,20 @@ func (v *verdict) stand(id string, l *crossing.Layout, teeth int) {
 
 // window looks at one window and returns its area as a polygon.
 func (v *verdict) window(id string, l *crossing.Layout, j int, w crossing.Window) float64 {
-	p := dense(w.Outline, 32)
-	least, most := p.reach()
+	cut := refine(w.Outline)
+	least, most := cut.fine.reach()
 	v.holds(most <= l.RimRadius+near, "%s: window %d reaches %v, into the rim from %v", id, j, most, l.RimRadius)
 	v.holds(least >= l.HubRadius-near, "%s: window %d reaches %v, into the hub to %v", id, j, least, l.HubRadius)
 	at, crosses := w.Outline.SelfCrossing()
 	v.holds(!crosses, "%s: window %d crosses itself at %v", id, j, at)
-	area := measured(w.Outline, polygon.area)
+	area := cut.measured(polygon.area)
 	v.holds(math.Abs(area-w.Area) <= 1e-5*l.RimRadius*l.RimRadius, "%s: window %d has %v mm², as a polygon %v", id, j, w.Area, area)
-	least, most = dense(w.Outline.Rotate(1).Mirror(), 32).reach()
+	mirrored := w.Outline.Rotate(1).Mirror()
+	least, most = dense(mirrored, lines).reach()
 	v.holds(least >= l.HubRadius-near && most <= l.RimRadius+near, "%s: window %d turned and mirrored is another", id, j)
-	v.holds(math.Abs(w.Outline.Rotate(1).Mirror().Reverse().Area()-w.Area) <= 1e-9*w.Area+near, "%s: window %d turned and mirrored has another area", id, j)
+	v.holds(math.Abs(mirrored.Reverse().Area()-w.Area) <= 1e-9*w.Area+near, "%s: window %d turned and mirrored has another area", id, j)
 	if v.seldom(4) {
-		v.sawn(id, l, j, p)
+		v.sawn(id, l, j, cut.fine)
 	}
 	return area
 }
@@ -122,7 +123,7 @@ func a90(clockwise geometry.Angle) geometry.Angle { return clockwise - math.Pi/2
 // weight is that of what is left.
 func (v *verdict) addUp(w *solve.Wheel, windows float64) {
 	l := w.Crossing
-	blank := measured(w.Teeth.Solid(), polygon.area)
+	blank := refine(w.Teeth.Solid()).measured(polygon.area)
 	gone := math.Pi * w.Bore * w.Bore / 4
 	share := windows / (blank - gone)
 	v.holds(math.Abs(share-l.RemovedShare) < 1e-4, "%s: windows take %v of the metal, as polygons %v", w.ID(), l.RemovedShare, share)

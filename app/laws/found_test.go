@@ -18,6 +18,9 @@ const often = 640
 func TestFoundJobs(t *testing.T) {
 	for _, row := range []struct{ file, broke string }{
 		{"level-land", "the depth card's plot had no end of ticks, a rounding apart, and filled the memory"},
+		{"low-teeth", "between corners the straight floor falls below the middle of the teeth, which the law did not see"},
+		{"low-teeth-by-their-backs", "as above, where a back is the floor and comes lowest anywhere along it"},
+		{"screw-on-the-centre", "a single screw's hole stood over the centre of a wheel whose bore was not said"},
 	} {
 		t.Run(row.file, func(t *testing.T) {
 			j, err := job.Load("testdata/" + row.file + ".tipline")

@@ -3,6 +3,7 @@ package laws
 import (
 	"math/rand/v2"
 	"runtime"
+	"runtime/debug"
 	"strconv"
 	"strings"
 	"sync"
@@ -26,6 +27,9 @@ const (
 // and a reason. A failure tells the number of the job in the run and shows the job:
 // what of it failed is kept in testdata, where TestFoundJobs looks at it for good.
 func TestEveryJobKeepsTheLaws(t *testing.T) {
+	// A job leaves little behind: the memory is swept once for many of them.
+	before := debug.SetGCPercent(800)
+	t.Cleanup(func() { debug.SetGCPercent(before) })
 	run := newRun()
 	run.over(t, 0, trial.Count(jobs))
 	for _, kind := range []string{

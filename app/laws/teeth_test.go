@@ -57,13 +57,14 @@ func (v *verdict) teeth(id string, w tooth.Wheel) {
 		at, crosses := o.SelfCrossing()
 		v.holds(!crosses, "%s: the teeth cross themselves at %v", id, at)
 	}
-	p := dense(o, 3)
+	p := dense(o, max(4, 128/w.Count)) // the fewer the teeth, the longer their arcs
 	least, most := p.reach()
 	v.holds(most <= w.TipRadius+near, "%s: teeth reach %v, beyond the tip circle %v", id, most, w.TipRadius)
 	v.holds(least >= w.RootRadius-near, "%s: teeth are cut to %v, below the root circle %v", id, least, w.RootRadius)
 	v.tips(id, w, p)
 	if v.seldom(8) {
-		area, polar := measured(o, polygon.area), measured(o, polygon.polar)
+		cut := refine(o)
+		area, polar := cut.measured(polygon.area), cut.measured(polygon.polar)
 		v.holds(math.Abs(area-o.Area()) <= 1e-5*o.Area(), "%s: area %v, as a polygon %v", id, o.Area(), area)
 		v.holds(math.Abs(polar-o.PolarMoment()) <= 1e-5*o.PolarMoment(), "%s: polar moment %v, as a polygon %v", id, o.PolarMoment(), polar)
 	}

@@ -28,10 +28,7 @@ func (b bench) edges() []edge {
 	through, tapped := b.clear.MM/2, b.screws.Thread.Tap/2
 	var all []edge
 	for _, s := range b.seats {
-		if s.Bore > 0 {
-			all = append(all, inward("mount.breaks-bore", "mount.near-bore", through, s.Bore/2))
-		}
-		all = append(all, outward("mount.breaks-root", "mount.near-root", through, s.Root/2))
+		all = append(all, s.middle(through), outward("mount.breaks-root", "mount.near-root", through, s.Root/2))
 		all = append(all, b.openings(s, through)...)
 	}
 	if core := max(b.collet.Register, b.collet.Bore); core > 0 {
@@ -44,6 +41,14 @@ func (b bench) edges() []edge {
 		all = append(all, b.neighbour(through))
 	}
 	return all
+}
+
+// middle is the bore, or where none is said the centre, where the arbor goes all the same.
+func (s Seat) middle(hole float64) edge {
+	if s.Bore > 0 {
+		return inward("mount.breaks-bore", "mount.near-bore", hole, s.Bore/2)
+	}
+	return inward("mount.breaks-centre", "mount.near-centre", hole, 0)
 }
 
 // inward is the circle of an opening round the centre.

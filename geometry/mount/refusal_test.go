@@ -42,6 +42,7 @@ func TestHolesThatBreakOut(t *testing.T) {
 		{"a window", six, Collet{}, 6, 15, 30, "mount.breaks-window", math.Inf(-1), 14 - 2.2},
 		{"another hole", holed, Collet{}, 1, 19, 0, "mount.breaks-hole", math.Inf(-1), 2 * (10 - 1.5 - 1.1 - 0.01)},
 		{"another hole, from outside", holed, Collet{}, 1, 21, 0, "mount.breaks-hole-inside", 2 * (10 + 1.5 + 1.1 + 0.01), math.Inf(1)},
+		{"the centre, where no bore is said", Seat{Root: 50, Tip: 54, Teeth: 60, Thickness: 1}, Collet{}, 1, 0.01, 0, "mount.breaks-centre", 2.2, math.Inf(1)},
 		{"the bore, on the way out of the register", plain(), Collet{Register: 6}, 3, 2, 0, "mount.breaks-bore", 8.2, math.Inf(1)},
 	} {
 		t.Run(row.name, func(t *testing.T) {
