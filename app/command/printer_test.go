@@ -34,6 +34,9 @@ func TestAPrinterIsMeasured(t *testing.T) {
 	require.Equal(t, Done, inches.code, inches.err)
 	require.Equal(t, "Shed laser on a4: −0.40 % across, +0.30 % along\nShed laser on letter: +0.50 % across, −0.25 % along\n", run("printer").out)
 
+	either := run("printer", "Either", "-across", "100mm", "-along", "4in", "-paper", "legal")
+	require.Equal(t, ran{Done, "Either on legal: it prints 0.00 % across and 0.00 % along, which -printer will put right.\n", ""}, either)
+
 	job := sampleJob(t)
 	require.NotEqual(t, Nothing, run("packet", job, "-out", out, "-wheel", "escape", "-printer", "shed  LASER").code)
 	require.Equal(t, "There is no profile of a printer Attic for a4 paper.", refusalOf(run("packet", job, "-out", out, "-printer", "Attic")))
@@ -42,9 +45,9 @@ func TestAPrinterIsMeasured(t *testing.T) {
 
 	files, err := filepath.Glob(filepath.Join(home, "tipline", "printers", "*.json"))
 	require.NoError(t, err)
-	require.Len(t, files, 2)
-	require.NoError(t, os.WriteFile(files[0], []byte("{"), 0o600))
-	require.Contains(t, refusalOf(run("packet", job, "-out", out, "-printer", "Shed laser")), files[0]+" cannot be read")
+	require.Len(t, files, 3)
+	require.NoError(t, os.WriteFile(files[1], []byte("{"), 0o600))
+	require.Contains(t, refusalOf(run("packet", job, "-out", out, "-printer", "Shed laser")), files[1]+" cannot be read")
 }
 
 // refusalOf returns the one sentence on stderr of a command that did nothing.
@@ -63,6 +66,7 @@ func TestMeasuresThatCannotBe(t *testing.T) {
 	}{
 		{[]string{"L", "-across", "94", "-along", "94"}, "The bar measured 94.000 mm, but no printer is out by more than 3 %: 97.000 mm to 103.000 mm would do. The page was fitted to the paper: print it again at 100 %, as actual size."},
 		{[]string{"L", "-across", "4 in", "-along", "3.7 in"}, "The bar measured 3.7000 in, but no printer is out by more than 3 %: 3.8800 in to 4.1200 in would do. The page was fitted to the paper: print it again at 100 %, as actual size."},
+		{[]string{"L", "-across", "100mm", "-along", "101.6mm"}, "101.600 mm is rather what the 4 in bar measures, in mm. Type the 100 mm bar in mm and the 4 in bar in inches. If it is the 100 mm bar, give the 4 in bar in its place."},
 		{[]string{"L", "-across", "100"}, "Give both -across and -along, and the printer's name."},
 		{[]string{"-across", "100", "-along", "100"}, "Give both -across and -along, and the printer's name."},
 		{[]string{"L", "-across", "ten", "-along", "100"}, `The flag -across is "ten", but must be a length such as 99.8 mm or 3.99 in.`},

@@ -35,18 +35,22 @@ type Profile struct {
 // or BarInches, measured x across and y up a sheet that no profile had shaped. A
 // measure that is more than MostError out is refused with a *geometry.Limit.
 func FromBars(name, paper string, bar, x, y float64) (Profile, error) {
-	return Profile{}.Remeasured(name, paper, bar, x, y)
+	return Profile{}.Remeasured(name, paper, Bar{bar, x}, Bar{bar, y})
 }
 
-// Remeasured returns the profile by the bars of a sheet that p had shaped.
-func (p Profile) Remeasured(name, paper string, bar, x, y float64) (Profile, error) {
+// Bar is a bar as it was measured. Length is what it should be, BarMillimetres or
+// BarInches.
+type Bar struct{ Length, Measured float64 }
+
+// Remeasured returns the profile by a bar across and one up a sheet that p had shaped.
+func (p Profile) Remeasured(name, paper string, across, up Bar) (Profile, error) {
 	byX, byY := p.stretch(false).Factors()
-	next := Profile{name, paper, x / bar / byX, y / bar / byY}
+	next := Profile{name, paper, across.Measured / across.Length / byX, up.Measured / up.Length / byY}
 	if !printable(next.X) {
-		return Profile{}, fitted("printing.across", x, bar*byX)
+		return Profile{}, fitted("printing.across", across.Measured, across.Length*byX)
 	}
 	if !printable(next.Y) {
-		return Profile{}, fitted("printing.up", y, bar*byY)
+		return Profile{}, fitted("printing.up", up.Measured, up.Length*byY)
 	}
 	return next, nil
 }

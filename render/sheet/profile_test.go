@@ -75,14 +75,14 @@ func TestASheetThatAProfileShapedIsMeasuredAgain(t *testing.T) {
 	const ex, ey = 0.991, 1.013
 	wrong := Profile{"Laser", "a4", 1.004, 0.998}
 	byX, byY := wrong.stretch(false).Factors()
-	right, err := wrong.Remeasured("Laser", "a4", BarMillimetres, 100*byX*ex, 100*byY*ey)
+	right, err := wrong.Remeasured("Laser", "a4", Bar{BarMillimetres, 100 * byX * ex}, Bar{BarInches, 101.6 * byY * ey})
 	require.NoError(t, err)
 	require.InDelta(t, ex, right.X, 1e-12)
 	require.InDelta(t, ey, right.Y, 1e-12)
 	byX, byY = right.stretch(false).Factors()
 	require.InDelta(t, 1, ex*byX, 1e-12)
 	require.InDelta(t, 1, ey*byY, 1e-12)
-	_, err = right.Remeasured("Laser", "a4", BarMillimetres, 105, 100)
+	_, err = right.Remeasured("Laser", "a4", Bar{BarMillimetres, 105}, Bar{BarMillimetres, 100})
 	require.Error(t, err)
 }
 

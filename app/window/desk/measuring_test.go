@@ -22,7 +22,8 @@ func TestAPrinterIsMeasured(t *testing.T) {
 		{Bars{Across: "100.4", Along: "99.5 mm"}, "", "", "", "measuring.missing"},
 		{Bars{Name: "Shed", Across: "long", Along: "99.5 mm"}, "long", "", "", "measuring.misprint"},
 		{Bars{Name: "Shed", Across: "94", Along: "99.5"}, "97.000 mm to 103.000 mm", "", "", "measuring.misprint"},
-		{Bars{Name: "Shed", Across: "100", Along: "4 in"}, "", "", "+1.60 % along", ""},
+		{Bars{Name: "Shed", Across: "100.2", Along: "4.02 in"}, "", "", "It prints +0.20 % across and +0.50 % along", ""},
+		{Bars{Name: "Shed", Across: "100", Along: "101.6"}, "", "rather what the 4 in bar measures", "", "measuring.misprint"},
 		{Bars{Name: "Shed", Across: "100", Along: "120"}, "", "97.000 mm to 103.000 mm", "", "measuring.misprint"},
 		{Bars{Name: "Shed", Across: "4.016 in", Along: "4 in"}, "", "", "+0.40 % across", ""},
 	} {
