@@ -5,10 +5,12 @@ import (
 	"context"
 	"fmt"
 	"io"
+	"path/filepath"
 	"strings"
 	"unicode"
 	"unicode/utf8"
 
+	"tipline/app/keep"
 	"tipline/app/packet"
 	"tipline/app/solve"
 	"tipline/render"
@@ -19,27 +21,38 @@ import (
 	"tipline/render/template"
 )
 
-// archive writes the packet and every template by itself, as SVG and DXF, into one
-// zip. Its files bear no time, so that the same job gives the same bytes.
-func archive(ctx context.Context, w io.Writer, r *solve.Result, o packet.Options, doc render.Document, run *sheet.Run) error {
+// archive writes the packet and every template by itself, as SVG and DXF, into a folder
+// of one zip. Its files bear no time, so that the same job gives the same bytes.
+func archive(ctx context.Context, w io.Writer, folder string, r *solve.Result, o packet.Options, doc render.Document, run *sheet.Run) error {
 	z := zip.NewWriter(w)
-	if err := entry(z, "packet.pdf", func(w io.Writer) error { return pdf.WriteEach(w, doc, run.Pages(ctx)) }); err != nil {
+	if err := entry(z, folder+"/packet.pdf", func(w io.Writer) error { return pdf.WriteEach(w, doc, run.Pages(ctx)) }); err != nil {
 		return err
 	}
 	for _, p := range o.Printed(r) {
 		if err := ctx.Err(); err != nil {
 			return err
 		}
-		if err := archiveTemplates(z, r, p, o); err != nil {
+		if err := archiveTemplates(z, folder, r, p, o); err != nil {
 			return err
 		}
 	}
 	return z.Close()
 }
 
+// folder returns what the folder in a zip is called: what the job is, else its file.
+func (c *call) folder(title string) string {
+	file := filepath.Base(c.name)
+	for _, name := range []string{title, strings.TrimSuffix(file, filepath.Ext(file))} {
+		if name = keep.Name(name); name != "" && name != "-" {
+			return name
+		}
+	}
+	return "packet"
+}
+
 // archiveTemplates puts a part's templates into its folder, and its dividing card with
 // the tables it goes on in; other cards stand in the packet.
-func archiveTemplates(z *zip.Writer, r *solve.Result, p solve.Part, o packet.Options) error {
+func archiveTemplates(z *zip.Writer, folder string, r *solve.Result, p solve.Part, o packet.Options) error {
 	for _, k := range packet.Kinds() {
 		if k.IsCard() && k != packet.Dividing || !k.Needs(p) || !o.Takes(k) {
 			continue
@@ -54,7 +67,7 @@ func archiveTemplates(z *zip.Writer, r *solve.Result, p solve.Part, o packet.Opt
 				drawings = append(drawings, more.Centred())
 			}
 		}
-		if err := archiveDrawings(z, fileName(p.ID())+"/"+string(k), drawings); err != nil {
+		if err := archiveDrawings(z, folder+"/"+fileName(p.ID())+"/"+string(k), drawings); err != nil {
 			return err
 		}
 	}

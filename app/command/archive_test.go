@@ -27,14 +27,14 @@ func TestAZipHoldsEverything(t *testing.T) {
 	held := unzipped(t, one)
 	alone := filepath.Join(folder, "alone")
 	require.Equal(t, Done, run("packet", job, "-out", alone+".pdf").code)
-	require.Equal(t, read(t, alone+".pdf"), held["packet.pdf"])
+	require.Equal(t, read(t, alone+".pdf"), held["Signal-cabin timepiece/packet.pdf"])
 	for _, as := range []string{"svg", "dxf"} {
 		require.Equal(t, Done, run("template", job, "-wheel", "third", "-kind", "crossing", "-as", as, "-out", alone).code)
-		require.Equal(t, read(t, alone), held["third/crossing."+as])
+		require.Equal(t, read(t, alone), held["Signal-cabin timepiece/third/crossing."+as])
 	}
-	require.NotContains(t, held, "third/blank.svg", "cards stand in the packet")
+	require.NotContains(t, held, "Signal-cabin timepiece/third/blank.svg", "cards stand in the packet")
 	for _, name := range []string{"escape/grinding.dxf", "third-pinion/shroud.svg", "hour-pipe/stack.svg"} {
-		require.Contains(t, held, name)
+		require.Contains(t, held, "Signal-cabin timepiece/"+name)
 	}
 	require.Contains(t, run("packet", job, "-out", out, "-as", "tar").err, "pdf, zip")
 }
@@ -69,5 +69,15 @@ func TestFileNames(t *testing.T) {
 		require.Empty(t, strings.Trim(name, "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_"), name)
 		require.NotContains(t, seen, name)
 		seen[name] = id
+	}
+}
+
+// The zip's one folder is called as the job is, else as its file is.
+func TestTheFolderInAZip(t *testing.T) {
+	for _, row := range []struct{ title, file, want string }{
+		{"Hall clock", "a/b.tipline", "Hall clock"}, {"Hall / clock.", "-", "Hall - clock"}, {"", "a/shed.tipline", "shed"},
+		{"..", ".tipline", "packet"}, {"", "-", "packet"},
+	} {
+		require.Equal(t, row.want, (&call{name: row.file}).folder(row.title), row)
 	}
 }

@@ -16,17 +16,23 @@ type flag struct {
 
 func valued(name string) flag { return flag{name, true} }
 
+// errHelp is returned where a command was asked what it is.
+var errHelp = errors.New("asked for help")
+
 // parseFlags takes flags from among the other words, wherever they stand; after
 // "--" nothing is a flag any more. A flag without a value has the value "". With an error
-// come the flags before it.
+// come the flags before it, and with errHelp all of them.
 func parseFlags(known command, args []string) (flags map[string]string, operands []string, err error) {
 	flags = map[string]string{}
+	var help error
 	for len(args) > 0 {
 		word := args[0]
 		args = args[1:]
 		switch {
 		case word == "--":
-			return flags, append(operands, args...), nil
+			return flags, append(operands, args...), help
+		case slices.Contains([]string{"-h", "--h", "-help", "--help"}, word):
+			help = errHelp
 		case !strings.HasPrefix(word, "-") || word == "-":
 			operands = append(operands, word)
 		default:
@@ -35,7 +41,7 @@ func parseFlags(known command, args []string) (flags map[string]string, operands
 			}
 		}
 	}
-	return flags, operands, nil
+	return flags, operands, help
 }
 
 // takeFlag puts one flag among the flags and returns the words after it.

@@ -72,7 +72,7 @@ func (c *call) writePacket(ctx context.Context, r *solve.Result, o packet.Option
 	}
 	write := func(w io.Writer) error { return pdf.WriteEach(w, doc, run.Pages(ctx)) }
 	if as == "zip" {
-		write = func(w io.Writer) error { return archive(ctx, w, r, o, doc, run) }
+		write = func(w io.Writer) error { return archive(ctx, w, c.folder(r.Job.Title), r, o, doc, run) }
 	}
 	if err := c.write(ctx, out, write); err != nil {
 		return Nothing, err

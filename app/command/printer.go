@@ -2,6 +2,7 @@ package command
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io"
 	"slices"
@@ -37,6 +38,9 @@ func (c *call) printing(paper sheet.Paper) (sheet.Options, error) {
 	o := sheet.Options{Look: look}
 	_, o.Together = c.flags["together"]
 	_, o.Apart = c.flags["apart"]
+	if o.Together && o.Apart {
+		return o, refuse("command.either")
+	}
 	if name, given := c.flags["printer"]; given {
 		o.Profile, err = printers.Usual().Load(name, paper.Name)
 	}
@@ -144,15 +148,18 @@ func (c *call) length(name string) (measure.Length, error) {
 }
 
 // writeTestSheet writes the sheet that a printer is measured with, as its profile
-// shapes it if the printer is named.
+// shapes it if the printer is named and was measured before.
 func (c *call) writeTestSheet(ctx context.Context, name string) (int, error) {
 	paper, err := c.paper("a4")
 	if err != nil {
 		return Nothing, err
 	}
 	var o sheet.Options
+	plain := false
 	if name != "" {
-		if o.Profile, err = printers.Usual().Load(name, paper.Name); err != nil {
+		o.Profile, err = printers.Usual().Load(name, paper.Name)
+		var refusal *printers.Refusal
+		if plain = errors.As(err, &refusal) && refusal.Code == "printer.unknown"; err != nil && !plain {
 			return Nothing, err
 		}
 	}
@@ -165,6 +172,8 @@ func (c *call) writeTestSheet(ctx context.Context, name string) (int, error) {
 	if err := c.write(ctx, c.flags["out"], func(w io.Writer) error { return pdf.Write(w, doc) }); err != nil {
 		return Nothing, err
 	}
-	_, err = fmt.Fprintln(c.out, c.words.Say("command.written", "file", c.flags["out"], "pages", len(pages)))
+	if _, err = fmt.Fprintln(c.out, c.words.Say("command.written", "file", c.flags["out"], "pages", len(pages))); err == nil && plain {
+		_, err = fmt.Fprintln(c.out, c.words.Say("command.printer.plain", "name", name, "paper", paper.Name))
+	}
 	return Done, err
 }

@@ -28,12 +28,18 @@ func TestAPrinterIsMeasured(t *testing.T) {
 	out := filepath.Join(t.TempDir(), "test.pdf")
 	require.Equal(t, ran{Done, out + ": 1 page.\n", ""}, run("printer", "-out", out, "-paper", "letter"))
 	require.FileExists(t, out)
+	plain := read(t, out)
+	require.Equal(t, ran{Done, out + ": 1 page.\nShed laser was not measured on letter yet, so the sheet is as it is.\n", ""},
+		run("printer", "Shed laser", "-out", out, "-paper", "letter"))
+	require.Equal(t, plain, read(t, out))
 	require.Equal(t, ran{Done, "Shed laser on a4: it prints −0.40 % across and +0.30 % along, which -printer will put right.\n", ""},
 		run("printer", "Shed laser", "-across", "99.6", "-along", "100.3 mm"))
 	inches := run("printer", "Shed laser", "-across", "4.02 in", "-along", "3.99 in", "-paper", "letter")
 	require.Equal(t, Done, inches.code, inches.err)
 	require.Equal(t, "Shed laser on a4: −0.40 % across, +0.30 % along\nShed laser on letter: +0.50 % across, −0.25 % along\n", run("printer").out)
 
+	require.Equal(t, ran{Done, out + ": 1 page.\n", ""}, run("printer", "-out", out, "Shed laser", "-paper", "letter"))
+	require.NotEqual(t, plain, read(t, out), "the sheet is as the profile shapes it")
 	either := run("printer", "Either", "-across", "100mm", "-along", "4in", "-paper", "legal")
 	require.Equal(t, ran{Done, "Either on legal: it prints 0.00 % across and 0.00 % along, which -printer will put right.\n", ""}, either)
 
@@ -71,7 +77,7 @@ func TestMeasuresThatCannotBe(t *testing.T) {
 		{[]string{"-across", "100", "-along", "100"}, "Give both -across and -along, and the printer's name."},
 		{[]string{"L", "-across", "ten", "-along", "100"}, `The flag -across is "ten", but must be a length such as 99.8 mm or 3.99 in.`},
 		{[]string{"L", "-again", "-across", "100", "-along", "100"}, "There is no profile of a printer L for a4 paper."},
-		{[]string{"L", "-paper", "a9", "-across", "100", "-along", "100"}, `The flag -paper is "a9", but must be a4, a3, letter, legal, tabloid or a size of 140 to 2000 mm by 200 to 2000 mm such as 200x280mm.`},
+		{[]string{"L", "-paper", "a9", "-across", "100", "-along", "100"}, `The flag -paper is "a9", but must be a4, a3, letter, legal, tabloid or a size of 140 to 2000 mm by 200 to 2000 mm such as 200x280mm or 8x11in.`},
 	} {
 		require.Equal(t, row.want, refusalOf(run(append([]string{"printer"}, row.args...)...)))
 	}

@@ -126,12 +126,20 @@ func (c *call) do(args []string) (int, error) {
 	}
 	known, ok := find(name)
 	if !ok || name != args[0] && name != "help" && name != "version" {
-		return Nothing, refuse("command.unknown", "name", args[0], "commands", strings.Join(names(), ", "))
+		return Nothing, unknown(args[0])
 	}
-	if err := c.take(known, args[1:]); err != nil {
+	switch err := c.take(known, args[1:]); {
+	case errors.Is(err, errHelp):
+		c.others = []string{known.name}
+		return helpCommand(c)
+	case err != nil:
 		return Nothing, err
 	}
 	return known.run(c)
+}
+
+func unknown(name string) error {
+	return refuse("command.unknown", "name", name, "commands", strings.Join(names(), ", "))
 }
 
 // take sorts out a command's flags, job and other words.

@@ -66,7 +66,9 @@ func TestWhatCannotBeDone(t *testing.T) {
 		{[]string{"packet", job, "-out", out, "-copies", "0"}, `The flag -copies is "0", but must be a number from 1 to 50.`},
 		{[]string{"packet", job, "-out", out, "-copies", "1.5"}, `The flag -copies is "1.5", but must be a whole number from 1 to 50.`},
 		{[]string{"packet", job, "-out", out, "-copies", "NaN"}, `The flag -copies is "NaN", but must be a number from 1 to 50.`},
-		{[]string{"packet", job, "-out", out, "-paper", "a5"}, `The flag -paper is "a5", but must be a4, a3, letter, legal, tabloid or a size of 140 to 2000 mm by 200 to 2000 mm such as 200x280mm.`},
+		{[]string{"packet", job, "-out", out, "-paper", "a5"}, `The flag -paper is "a5", but must be a4, a3, letter, legal, tabloid or a size of 140 to 2000 mm by 200 to 2000 mm such as 200x280mm or 8x11in.`},
+		{[]string{"packet", job, "-out", out, "-together", "-apart"}, "-together and -apart are opposites; give one of them."},
+		{[]string{"help", "sundial"}, `There is no command "sundial" and no job of that name; the commands are packet, template, figures, findings, stock, printer, sample, version, help.`},
 		{[]string{"packet", job, "-out", out, "-wheel", "nobody"}, `The job has no part "nobody"; its parts are: great, centre, third, escape, minute, hour, day, click, centre-pinion, third-pinion, escape-pinion, cannon, minute-pinion, great-centre, centre-third, third-escape, cannon-minute, minute-hour, going, motion, hour-pipe.`},
 		{[]string{"packet", job, "-out", job}, job + ` is the job itself; write to another file.`},
 		{[]string{"packet", job, "-out", "/dev/full"}, "/dev/full cannot be written: no space left on device. What was there before is untouched."},
@@ -166,4 +168,21 @@ func TestSmallCommands(t *testing.T) {
 	require.Equal(t, help, run("-h"))
 	require.Equal(t, help, run("--help"))
 	require.Equal(t, help, run())
+	for _, name := range names() {
+		its := run(name, "-h")
+		require.Equal(t, Done, its.code, name)
+		require.Contains(t, its.out, "  tipline "+name, name)
+		for _, args := range [][]string{{name, "--help"}, {"help", name}, {name, "-help", "-lang", "en"}} {
+			require.Equal(t, its, run(args...), args)
+		}
+		known, ok := find(name)
+		require.True(t, ok)
+		for _, f := range known.flags {
+			if f.name != "lang" {
+				require.Contains(t, its.out, "-"+f.name, "%s says nothing of a flag", name)
+			}
+		}
+	}
+	require.Contains(t, run("packet", "no-such-job", "-h", "-lang", "de").out, "Schablone")
+	require.Equal(t, Nothing, run("figures", "-fast", "-h").code)
 }

@@ -35,8 +35,20 @@ func versionCommand(c *call) (int, error) {
 	return Done, err
 }
 
-// helpCommand says what the commands are.
+// helpCommand says what the commands are, or what one of them is.
 func helpCommand(c *call) (int, error) {
-	_, err := fmt.Fprintln(c.out, c.words.Say("command.help"))
+	asked := names()
+	if len(c.others) > 0 {
+		if _, ok := find(c.others[0]); !ok {
+			return Nothing, unknown(c.others[0])
+		}
+		asked = c.others
+	} else {
+		fmt.Fprint(c.out, c.words.Say("command.help.begin"), "\n\n")
+	}
+	for _, name := range asked {
+		fmt.Fprint(c.out, "  ", c.words.Say("command.help."+name), "\n")
+	}
+	_, err := fmt.Fprint(c.out, "\n", c.words.Say("command.help.end"), "\n")
 	return Done, err
 }

@@ -7,6 +7,8 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+
+	"tipline/geometry/measure"
 )
 
 // Paper is a sheet, upright: the width is the shorter side as a rule.
@@ -47,13 +49,14 @@ func (r *Refusal) Error() string {
 	case "paper.size":
 		return "paper " + strconv.Quote(r.Read) + " is too small or too large: 140 to 2000 mm wide and 200 to 2000 mm high"
 	}
-	return "paper " + strconv.Quote(r.Read) + " is not known: a4, a3, letter, legal, tabloid or a size such as 200x280mm"
+	return "paper " + strconv.Quote(r.Read) + " is not known: a4, a3, letter, legal, tabloid or a size such as 200x280mm or 8x11in"
 }
 
-var sized = regexp.MustCompile(`^([0-9]+(?:\.[0-9]+)?)x([0-9]+(?:\.[0-9]+)?)mm$`)
+var sized = regexp.MustCompile(`^([0-9]+(?:\.[0-9]+)?) ?(mm|in)? ?[x×] ?([0-9]+(?:\.[0-9]+)?) ?(mm|in)$`)
 
-// ParsePaper reads a paper's name, in capitals or not, or a size such as
-// "200x280mm", with decimal points or commas. The error is a *Refusal.
+// ParsePaper reads a paper's name, in capitals or not, or a size such as "200x280mm" or
+// "8x11in", its unit behind both sides or the last, with decimal points or commas. The
+// error is a *Refusal.
 func ParsePaper(text string) (Paper, error) {
 	name := strings.ReplaceAll(strings.ToLower(strings.TrimSpace(text)), ",", ".")
 	for _, p := range Papers() {
@@ -62,12 +65,16 @@ func ParsePaper(text string) (Paper, error) {
 		}
 	}
 	m := sized.FindStringSubmatch(name)
-	if m == nil {
+	if m == nil || m[2] != "" && m[2] != m[4] {
 		return Paper{}, &Refusal{text, "paper.unknown"}
 	}
-	p := Paper{Name: name}
-	p.Width, _ = strconv.ParseFloat(m[1], 64)
-	p.Height, _ = strconv.ParseFloat(m[2], 64)
+	by := 1.0
+	if m[4] == "in" {
+		by = measure.MMPerInch
+	}
+	width, _ := strconv.ParseFloat(m[1], 64)
+	height, _ := strconv.ParseFloat(m[3], 64)
+	p := Paper{m[1] + "x" + m[3] + m[4], width * by, height * by}
 	if !p.usable() {
 		return Paper{}, &Refusal{text, "paper.size"}
 	}

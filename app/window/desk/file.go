@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"tipline/app/job"
+	"tipline/app/keep"
 	"tipline/assets/samples"
 )
 
@@ -132,13 +133,11 @@ func (d *Desk) titled(j *job.Job, file string) string {
 // FileName returns the name to be offered for a file with the ending, of letters
 // that every disk takes.
 func (d *Desk) FileName(ending string) string {
-	clean := strings.Map(func(r rune) rune {
-		if strings.ContainsRune(`/\:*?"<>|`, r) || r < ' ' {
-			return '-'
-		}
-		return r
-	}, d.Title())
-	return strings.Trim(clean, " .") + ending
+	name := keep.Name(d.Title())
+	if name == "" {
+		name = d.words.Say("window.untitled")
+	}
+	return name + ending
 }
 
 // Recent lists the files of recent jobs, the latest first.
