@@ -3,6 +3,7 @@ package render
 import (
 	"fmt"
 	"sync"
+	"sync/atomic"
 	"unicode"
 
 	"github.com/tdewolff/canvas"
@@ -20,7 +21,22 @@ type Face struct {
 	file   *canvas.Font
 	unit   float64  // capital heights in one font unit
 	shapes sync.Map // glyph number → *shape
-	kerns  sync.Map // two glyph numbers → float64
+	latin  [common]letterform
+	kerns  [common * common]atomic.Int32 // of two glyph numbers: what the font says, with known added
+}
+
+// common is how many letters, counted by their numbers in Unicode, and how many glyphs, by
+// theirs in the font, are looked up in the font once only: those of Latin-1, which
+// nearly all texts are made of. known marks a kerning that has been looked up.
+const (
+	common = 256
+	known  = 1 << 20
+)
+
+// letterform is what stands for a letter, and its glyph.
+type letterform struct {
+	rune  rune
+	glyph uint16
 }
 
 var (
@@ -43,7 +59,11 @@ func parseFace(name string, file []byte) *Face {
 	if err != nil {
 		panic(fmt.Sprintf("render: the built-in font %s cannot be read: %v", name, err))
 	}
-	return &Face{name: name, file: loaded, unit: 1 / float64(loaded.OS2.SCapHeight)}
+	f := &Face{name: name, file: loaded, unit: 1 / float64(loaded.OS2.SCapHeight)}
+	for r := range f.latin {
+		f.latin[r] = f.lookUp(rune(r))
+	}
+	return f
 }
 
 // Name returns the face's PostScript name.
@@ -74,14 +94,21 @@ func (f *Face) Box() geometry.Box {
 func (f *Face) Glyph(r rune) uint16 { return f.file.GlyphIndex(r) }
 
 // legible returns what stands for a letter of any script, and its glyph.
-func (f *Face) legible(r rune) (rune, uint16) {
+func (f *Face) legible(r rune) letterform {
+	if r >= 0 && r < common {
+		return f.latin[r]
+	}
+	return f.lookUp(r)
+}
+
+func (f *Face) lookUp(r rune) letterform {
 	if unicode.IsControl(r) {
 		r = ' '
 	}
 	if glyph := f.Glyph(r); glyph != 0 {
-		return r, glyph
+		return letterform{r, glyph}
 	}
-	return unicode.ReplacementChar, f.Glyph(unicode.ReplacementChar)
+	return letterform{unicode.ReplacementChar, f.Glyph(unicode.ReplacementChar)}
 }
 
 // Advance returns how far the pen moves on after the glyph.
@@ -91,13 +118,16 @@ func (f *Face) Advance(glyph uint16) float64 {
 
 // Kern returns what is added between two neighbours; mostly 0 or negative.
 func (f *Face) Kern(left, right uint16) float64 {
-	pair := uint32(left)<<16 | uint32(right)
-	if known, ok := f.kerns.Load(pair); ok {
-		return known.(float64)
+	if left >= common || right >= common {
+		return float64(f.file.Kerning(left, right)) * f.unit
 	}
-	kern := float64(f.file.Kerning(left, right)) * f.unit
-	f.kerns.Store(pair, kern)
-	return kern
+	place := &f.kerns[int(left)*common+int(right)]
+	kern := place.Load()
+	if kern == 0 {
+		kern = int32(f.file.Kerning(left, right)) + known
+		place.Store(kern)
+	}
+	return float64(kern-known) * f.unit
 }
 
 // Subset returns a TrueType file of the glyphs alone, numbered in the order given.

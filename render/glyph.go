@@ -32,15 +32,15 @@ type shape struct {
 // shape returns the glyph's shape, drawn once and then remembered; a glyph that
 // the font tells wrongly is blank.
 func (f *Face) shape(glyph uint16) *shape {
-	if known, ok := f.shapes.Load(glyph); ok {
-		return known.(*shape)
+	if drawn, ok := f.shapes.Load(glyph); ok {
+		return drawn.(*shape)
 	}
 	path := &canvas.Path{}
 	if err := f.file.GlyphPath(path, glyph, 0, 0, 0, f.unit, font.NoHinting); err != nil {
 		path.Reset()
 	}
-	known, _ := f.shapes.LoadOrStore(glyph, shapeOf(path))
-	return known.(*shape)
+	drawn, _ := f.shapes.LoadOrStore(glyph, shapeOf(path))
+	return drawn.(*shape)
 }
 
 // shapeOf takes a glyph's path down as contours. The control points are taken

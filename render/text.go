@@ -17,23 +17,28 @@ func (t Text) Face() *Face { return FaceOf(t.Bold) }
 // Tabs, new lines and the like count as spaces; a letter that the font does not
 // have is shown by the sign for one.
 func (t Text) Letters() (letters []Letter, width float64) {
-	face := t.Face()
 	letters = make([]Letter, 0, len(t.String))
-	for _, r := range t.String {
-		r, glyph := face.legible(r)
-		if n := len(letters); n > 0 {
-			width += face.Kern(letters[n-1].Glyph, glyph)
-		}
-		letters = append(letters, Letter{r, glyph, width * t.Height})
-		width += face.Advance(glyph)
-	}
-	return letters, width * t.Height
+	width = t.walk(func(l Letter) { letters = append(letters, l) })
+	return letters, width
 }
 
 // Width returns how far the text runs along its baseline, in millimetres.
-func (t Text) Width() float64 {
-	_, width := t.Letters()
-	return width
+func (t Text) Width() float64 { return t.walk(func(Letter) {}) }
+
+// walk goes from letter to letter and returns the width of the whole.
+func (t Text) walk(at func(Letter)) (width float64) {
+	face := t.Face()
+	before := -1
+	for _, r := range t.String {
+		form := face.legible(r)
+		if before >= 0 {
+			width += face.Kern(uint16(before), form.glyph)
+		}
+		at(Letter{form.rune, form.glyph, width * t.Height})
+		width += face.Advance(form.glyph)
+		before = int(form.glyph)
+	}
+	return width * t.Height
 }
 
 // Origin returns the left end of the baseline.

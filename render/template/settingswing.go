@@ -88,8 +88,10 @@ func (c *card) heelAllows(w Wheel) {
 	c.lines(2.5, render.Black, "cutter.swing", c.Say(key, "swing", u.Length(r.Swing), "limit", u.Length(limit-c.lastDigit()/2)))
 	swing := u.Length(r.LeastSwing + c.lastDigit()/2)
 	text := c.Say("cards.setting.heel.swing", "thickness", u.Length(thick), "least", swing)
-	if angle, ok := w.Cut.ClearanceFor(r.Thickness, r.Swing, w.Formed); ok && limit > 0 {
-		text = c.Say("cards.setting.heel.either", "thickness", u.Length(thick), "least", swing, "angle", u.Angle(angle+lastHundredth/2))
+	if limit > 0 {
+		if angle, ok := w.Cut.ClearanceFor(r.Thickness, r.Swing, w.Formed); ok {
+			text = c.Say("cards.setting.heel.either", "thickness", u.Length(thick), "least", swing, "angle", u.Angle(angle+lastHundredth/2))
+		}
 	}
 	c.lines(2.5, render.Black, "cutter.swing", text)
 }
