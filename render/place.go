@@ -98,19 +98,26 @@ type Level struct {
 // items are left out, and photographs, which are on the screen only; a layer that
 // Layers does not list comes last.
 func (d *Drawing) Levels() []Level {
-	byLayer := make(map[Layer][]Item)
 	order := Layers()
+	count := make(map[Layer]int, len(order))
 	for _, layer := range order {
-		byLayer[layer] = nil
+		count[layer] = 0
 	}
 	for _, it := range d.Items {
-		if it.Layer == LayerPhotograph {
-			continue
-		}
-		if _, known := byLayer[it.Layer]; !known {
+		if _, known := count[it.Layer]; !known && it.Layer != LayerPhotograph {
 			order = append(order, it.Layer)
 		}
-		byLayer[it.Layer] = append(byLayer[it.Layer], it)
+		count[it.Layer]++
+	}
+	byLayer := make(map[Layer][]Item, len(order))
+	room := make([]Item, len(d.Items))
+	for _, layer := range order {
+		byLayer[layer], room = room[:0:count[layer]], room[count[layer]:]
+	}
+	for _, it := range d.Items {
+		if it.Layer != LayerPhotograph {
+			byLayer[it.Layer] = append(byLayer[it.Layer], it)
+		}
 	}
 	var levels []Level
 	for _, layer := range order {

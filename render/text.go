@@ -73,19 +73,18 @@ func (t Text) Ways() (along, up geometry.Point) {
 // Bounds returns the box of the text's ink; a text without ink has the box of its
 // place alone.
 func (t Text) Bounds() geometry.Box {
-	letters, width := t.Letters()
-	base, face := t.baseline(width), t.Face()
+	base, face := t.baseline(t.Width()), t.Face()
 	bounds := geometry.NoBox()
-	for _, l := range letters {
+	t.walk(func(l Letter) {
 		ink := face.shape(l.Glyph).ink
 		if ink.Empty() {
-			continue
+			return
 		}
 		at := base.letter(l)
 		for _, corner := range corners(ink) {
 			bounds = bounds.With(at.place(corner))
 		}
-	}
+	})
 	if bounds.Empty() {
 		return bounds.With(base.start)
 	}

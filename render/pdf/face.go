@@ -64,6 +64,8 @@ func (c *content) text(t render.Text, ink render.Ink) {
 	c.operator("]TJ ET")
 }
 
+const hex = "0123456789ABCDEF"
+
 // letters writes the glyphs, with the kerning between them in thousandths of the
 // font's size, taken away.
 func (c *content) letters(t render.Text, f *face) {
@@ -74,7 +76,8 @@ func (c *content) letters(t render.Text, f *face) {
 				c.numbers(-1000 * kern / f.Em())
 			}
 		}
-		c.printf("<%04X>", f.number(l.Glyph, l.Rune))
+		n := f.number(l.Glyph, l.Rune)
+		c.out = append(c.out, '<', hex[n>>12&0xF], hex[n>>8&0xF], hex[n>>4&0xF], hex[n&0xF], '>')
 	}
 }
 

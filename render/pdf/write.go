@@ -58,6 +58,7 @@ type book struct {
 	faces                    [2]*face // regular, bold; nil until used
 	layers                   map[render.Layer]object
 	strange                  []render.Layer // those that render.Layers does not list, as they are met
+	marks                    []byte         // room for a page's content, used page after page
 }
 
 func (b *book) write(doc render.Document, pages iter.Seq2[render.Page, error]) error {
@@ -101,10 +102,11 @@ func (b *book) page(page render.Page) (object, error) {
 	if !(page.Width > 0) || !(page.Height > 0) || math.IsInf(page.Width+page.Height, 1) {
 		return 0, fmt.Errorf("a sheet cannot measure %g × %g mm", page.Width, page.Height)
 	}
-	c := &content{book: b}
+	c := &content{book: b, out: b.marks[:0]}
 	if err := c.draw(page.Drawing, page.Stretch); err != nil {
 		return 0, err
 	}
+	b.marks = c.out
 	stream := b.file.reserve()
 	b.file.begin(stream)
 	b.file.stream("", c.out)
