@@ -38,10 +38,11 @@ type layout struct {
 
 // plan lays out a sheet's furniture and finds the area left free. Without a drawing
 // the sheet has no heading.
-func plan(paper Paper, d *render.Drawing, block TitleBlock, s template.Style) layout {
+func plan(way lying, d *render.Drawing, block TitleBlock, s template.Style) layout {
+	paper, given := way.holds()
 	l := layout{paper: paper, inner: geometry.Box{
 		Min: geometry.Point{X: marginFiling, Y: margin},
-		Max: geometry.Point{X: paper.Width - margin, Y: paper.Height - margin},
+		Max: geometry.Point{X: paper.Width - margin, Y: paper.Height - margin}.Add(given),
 	}}
 	l.blockWide = min(blockWidth, l.inner.Width())
 	l.right = l.inner.Max.X

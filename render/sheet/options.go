@@ -17,8 +17,8 @@ type Options struct {
 }
 
 // Fits reports whether a drawing, printed so, fits on one sheet of the paper,
-// upright or on its side.
+// upright or on its side, with all that stands beside it.
 func (o Options) Fits(d *render.Drawing, paper Paper, block TitleBlock, s template.Style) bool {
-	p, err := o.plan(Sheet{Drawing: o.Look.of(d, s), Block: block}, paper, s)
+	p, err := o.planWhole(Sheet{Drawing: o.Look.of(d, s), Block: block}, paper, s)
 	return err == nil && p.count() == 1
 }

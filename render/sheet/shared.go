@@ -36,7 +36,7 @@ func (s *shared) sizes() []geometry.Point {
 func (s *shared) lay(g *gathering, ordered bool, caption func(room float64)) bool {
 	for _, way := range g.options.ways(g.paper) {
 		s.lying = way
-		s.layout = plan(holds(way.paper, way.against), s.header, s.block, g.style)
+		s.layout = plan(way, s.header, s.block, g.style)
 		if s.layout.tooSmall() {
 			continue
 		}

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -152,7 +153,7 @@ func TestTheTitleBlockIs180Wide(t *testing.T) { // ISO 7200, from memory
 	}{{"a4", 180}, {"letter", 180}, {"a3", 180}, {"140x200mm", 110}} {
 		paper, err := ParsePaper(row.paper)
 		require.NoError(t, err)
-		l := plan(paper, plate(10, 10, 1), block, style)
+		l := plan(lying{paper: paper}, plate(10, 10, 1), block, style)
 		require.InDelta(t, row.width, l.blockWide, 1e-9, row.paper)
 	}
 }
@@ -198,15 +199,31 @@ func TestTheWayThatFits(t *testing.T) {
 	}
 }
 
-func TestPaperThatHoldsNothingIsRefused(t *testing.T) {
+// Whatever is to stand beside a drawing, paper that Tipline takes holds the drawing; paper
+// too small for the bars is refused.
+func TestPaperThatHoldsAnythingHoldsTheDrawing(t *testing.T) {
 	crowded := block
+	crowded.Notes.Caution = strings.Repeat("Wear eye protection. ", 60)
 	for range 90 {
 		crowded.Notes.Figures = append(crowded.Notes.Figures, template.Figure{Label: "x", Value: "1"})
+		crowded.Notes.Legend = append(crowded.Notes.Legend, template.Mark{Pen: render.Thin, Text: "a line"})
 	}
-	_, err := Place(plate(50, 50, 1), Papers()[0], crowded, style)
+	for _, paper := range papers(t) {
+		for _, of := range []TitleBlock{block, crowded} {
+			for _, x := range []float64{1, 1 - MostError, 1 + MostError} {
+				d := plate(150, 150, 1)
+				d.Description = strings.Repeat(d.Description+"\n", 3)
+				pages, err := LayContext(t.Context(), []Sheet{{Drawing: d, Block: of}}, paper, style, Options{Profile: Profile{"L", paper.Name, x, x}})
+				require.NoError(t, err, paper.Name)
+				require.LessOrEqual(t, len(pages), 12, paper.Name)
+			}
+		}
+	}
+	_, err := Place(plate(50, 50, 1), Paper{"small", 80, 90}, crowded, style)
 	var refusal *Refusal
 	require.ErrorAs(t, err, &refusal)
-	require.False(t, math.IsNaN(plan(Papers()[0], plate(1, 1, 1), crowded, style).free.Height()))
+	require.Equal(t, "paper.size", refusal.Code)
+	require.False(t, math.IsNaN(plan(lying{paper: Papers()[0]}, plate(1, 1, 1), crowded, style).free.Height()))
 }
 
 func TestACardIsReducedNotTiled(t *testing.T) {
@@ -229,7 +246,7 @@ func TestACardStandsAtTheTopLeft(t *testing.T) {
 	a4 := Papers()[0]
 	pages, err := Place(plate(100, 50, 0), a4, block, style)
 	require.NoError(t, err)
-	l := plan(a4, plate(100, 50, 0), block, style)
+	l := plan(lying{paper: a4}, plate(100, 50, 0), block, style)
 	for _, it := range pages[0].Drawing.Items {
 		if it.Layer == render.LayerTeeth {
 			b := it.Outlines[0].Bounds()

@@ -47,10 +47,41 @@ func (o Options) filled(block TitleBlock, scale float64, s template.Style) Title
 	return block
 }
 
-// plan chooses how the paper lies: upright if the drawing fits, else on its side if
+// plan chooses how the paper lies, as planWhole does. Where what stands beside the drawing
+// takes so much room that the drawing needs more sheets, or has none, less stands there.
+func (o Options) plan(sh Sheet, paper Paper, s template.Style) (single, error) {
+	best, err := o.planWhole(sh, paper, s)
+	if best.count() == 1 {
+		return best, nil
+	}
+	if mute, err := o.planWhole(sh.mute(), paper, s); err == nil && (best.tiles == nil || mute.count() < best.count()) {
+		return mute, nil
+	}
+	if best.tiles == nil {
+		return o.planWhole(sh.bare(), paper, s)
+	}
+	return best, err
+}
+
+// mute returns the sheet without the meaning of its lines.
+func (sh Sheet) mute() Sheet {
+	sh.Block.Notes.Legend = nil
+	return sh
+}
+
+// bare returns the sheet without its own caution, figures and line, which other sheets of
+// its part tell too.
+func (sh Sheet) bare() Sheet {
+	drawing := *sh.Drawing
+	drawing.Description = ""
+	sh.Drawing, sh.Block.Notes, sh.Block.Material = &drawing, template.Notes{}, ""
+	return sh
+}
+
+// planWhole chooses how the paper lies: upright if the drawing fits, else on its side if
 // it fits, else the way that takes fewer tiles. A card is never tiled but reduced,
 // the way that reduces it less.
-func (o Options) plan(sh Sheet, paper Paper, s template.Style) (single, error) {
+func (o Options) planWhole(sh Sheet, paper Paper, s template.Style) (single, error) {
 	sh.Block = o.filled(sh.Block, sh.Drawing.Scale, s)
 	var best single
 	reason := "paper.size"
@@ -79,7 +110,7 @@ func (o Options) plan(sh Sheet, paper Paper, s template.Style) (single, error) {
 // planOn plans a sheet whose drawing has those bounds on paper that lies so.
 func planOn(way lying, sh Sheet, bounds geometry.Box, s template.Style) single {
 	p := single{sheet: sh, lying: way, size: 1, bounds: bounds}
-	p.layout = plan(holds(way.paper, way.against), sh.Drawing, sh.Block, s)
+	p.layout = plan(way, sh.Drawing, sh.Block, s)
 	free := p.layout.free
 	if sh.Drawing.Scale <= 0 {
 		p.size = min(1, free.Width()/bounds.Width(), free.Height()/bounds.Height())

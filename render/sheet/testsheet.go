@@ -32,7 +32,7 @@ func TestSheet(paper Paper, s template.Style) Sheet {
 	b := template.NewBoard("", s)
 	b.Drawing.Title, b.Drawing.Description = say("sheet.test"), say("sheet.test.line")
 	worst := Profile{Paper: paper.Name, X: 1 - MostError, Y: 1 - MostError}
-	l := plan(holds(paper, worst.stretch(false)), b.Drawing, Options{Profile: worst}.filled(block, 1, s), s)
+	l := plan(lying{paper, worst.stretch(false)}, b.Drawing, Options{Profile: worst}.filled(block, 1, s), s)
 	t := testSheet{Board: b}
 	steps := t.steps(l.free.Width())
 	of := steps.Bounds()

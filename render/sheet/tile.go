@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"math"
 	"strconv"
 
 	"tipline/geometry"
@@ -12,10 +11,6 @@ import (
 // overlap is the least of the drawing that two neighbouring tiles share, in
 // millimetres: enough to lay one sheet's marks on the other's and to glue.
 const overlap = 14.0
-
-// hatchStep is how far apart hatching repeats along x and along y. Tiles lie whole
-// steps apart, so that it meets across their seams.
-const hatchStep = render.WasteSpacing * math.Sqrt2
 
 // mostTiles is the most sheets that one drawing is tiled over: no one glues more.
 const mostTiles = 400
@@ -58,8 +53,9 @@ func (t tile) own() geometry.Box {
 }
 
 // cut divides a drawing's bounds into tiles of width × height that overlap: one
-// tile when all of it fits. Tiles come row by row from the top left. Nil where
-// there would be more than mostTiles.
+// tile when all of it fits. Tiles come row by row from the top left, and lie so that no
+// seam passes near the drawing's origin, where it is in the bounds. Nil where there would
+// be more than mostTiles.
 func cut(bounds geometry.Box, width, height float64) []tile {
 	columns, stepX := pieces(bounds.Width(), width)
 	rows, stepY := pieces(bounds.Height(), height)
@@ -67,8 +63,10 @@ func cut(bounds geometry.Box, width, height float64) []tile {
 		return nil
 	}
 	shared := geometry.Point{X: width - stepX, Y: height - stepY}
-	across, up := float64(columns)*stepX+shared.X, float64(rows)*stepY+shared.Y
-	start := bounds.Centre().Sub(geometry.Point{X: across / 2, Y: up / 2})
+	start := geometry.Point{
+		X: tiling{bounds.Min.X, bounds.Max.X, stepX, shared.X, columns}.start(),
+		Y: tiling{bounds.Min.Y, bounds.Max.Y, stepY, shared.Y, rows}.start(),
+	}
 	var tiles []tile
 	for row := rows - 1; row >= 0; row-- {
 		for column := range columns {
@@ -79,16 +77,6 @@ func cut(bounds geometry.Box, width, height float64) []tile {
 		}
 	}
 	return tiles
-}
-
-// pieces returns how many pieces of a size cover a length, overlapping, and how far
-// apart they lie.
-func pieces(length, size float64) (count int, step float64) {
-	step = hatchStep * math.Floor((size-overlap)/hatchStep)
-	if length <= size {
-		return 1, step
-	}
-	return int(min(math.Ceil((length-size)/step), mostTiles)) + 1, step
 }
 
 // registerMarks draws, on tile i, the marks that lie on those of its neighbours,

@@ -43,6 +43,38 @@ func TestTilesCoverTheDrawing(t *testing.T) {
 	}
 }
 
+// No seam, nor a sheet's edge, runs near the centre of a wheel where the tiles have room to
+// be moved, and never through it.
+func TestTilesKeepTheCentreWhole(t *testing.T) {
+	random := rand.New(rand.NewPCG(3, 4))
+	moved := 0
+	for i := range 500 {
+		width, height, radius := 60+400*random.Float64(), 60+400*random.Float64(), 20+400*random.Float64()
+		corner := geometry.Point{X: radius, Y: radius}
+		bounds := geometry.Box{Min: corner.Times(-1), Max: corner}
+		tiles := cut(bounds, width, height)
+		if tiles == nil || tiles[0].columns == 1 {
+			continue
+		}
+		spare := float64(tiles[0].columns)*(width-tiles[0].shared.X) + tiles[0].shared.X - 2*radius
+		best := 0.0
+		for _, tile := range tiles {
+			own := tile.own()
+			best = max(best, min(-own.Min.X, own.Max.X))
+		}
+		require.GreaterOrEqual(t, best, min(originClear, spare/2, (width-tiles[0].shared.X)/2)-1e-9, "seed (3, 4), case %d", i)
+		if tiles[0].columns%2 == 0 && spare > 2 {
+			moved++
+		}
+	}
+	require.Greater(t, moved, 50)
+	tiles := cut(geometry.Box{Min: geometry.Point{X: -215, Y: -215}, Max: geometry.Point{X: 215, Y: 215}}, 470, 400)
+	require.Len(t, tiles, 2)
+	require.Less(t, tiles[1].region.Min.Y, -originClear)
+	require.Greater(t, tiles[0].own().Max.Y, 215.0-1e-9)
+	require.InDelta(t, originClear, math.Abs(tiles[0].own().Min.Y), 1e-9, "the seam keeps off the centre")
+}
+
 func TestRegisterMarksMeet(t *testing.T) {
 	tiles := cut(geometry.Box{Max: geometry.Point{X: 500, Y: 400}}, 180, 150)
 	require.Len(t, tiles, 9)

@@ -65,12 +65,12 @@ func (e *enlargement) roomBeside(width, height float64) (geometry.Point, bool) {
 	return geometry.Point{}, false
 }
 
-// clearOfNotes reports whether no text and no line of a note or a dimension stands in a
-// box.
+// clearOfNotes reports whether no text, no line of a note or a dimension and nothing of the
+// form, also at full size, stands in a box.
 func (e *enlargement) clearOfNotes(box geometry.Box) bool {
 	for _, it := range e.Drawing.Items {
 		bounds, ok := it.Bounds()
-		if ok && it.Layer == render.LayerDimensions && bounds.Touches(box) {
+		if ok && (it.Layer == render.LayerDimensions || it.Layer == render.LayerForm) && bounds.Touches(box) {
 			return false
 		}
 	}
