@@ -1,6 +1,8 @@
 package command
 
 import (
+	"os"
+	"path/filepath"
 	"regexp"
 	"slices"
 	"strings"
@@ -12,7 +14,7 @@ import (
 )
 
 // placeholder are the words that stand in the guide for what a maker types.
-var placeholder = regexp.MustCompile(`^(JOB|ID|FILE(\.[a-z]+)?|L|NAME|[a-z0-9-]+)$`)
+var placeholder = regexp.MustCompile(`^(JOB|ID|FILE(\.[a-z]+)?|FOLDER|L|NAME|[a-z0-9-]+)$`)
 
 // Every command and every flag that the guide names is there.
 func TestTheGuideNamesCommandsAndFlagsThatAreThere(t *testing.T) {
@@ -70,4 +72,31 @@ func TestThePageOfCommandsNamesEveryCommandAndFlag(t *testing.T) {
 			require.True(t, slices.Contains(flags, word), "the page says something of %s", word)
 		}
 	}
+}
+
+func TestTheGuideIsListedPrintedAndWritten(t *testing.T) {
+	listed := run("guide")
+	require.Equal(t, Done, listed.code)
+	require.Contains(t, listed.out, "set-over  Set-over\n")
+	require.Len(t, strings.Split(strings.TrimSpace(listed.out), "\n"), len(pages.Pages()))
+
+	heel, ok := pages.Named("heel")
+	require.True(t, ok)
+	require.Equal(t, ran{code: Done, out: heel.Text()}, run("guide", "heel"))
+
+	folder := filepath.Join(t.TempDir(), "guide")
+	require.Equal(t, Done, run("guide", "-out", folder).code)
+	link := regexp.MustCompile(`\]\(([a-z0-9/.-]+)\)`)
+	for _, p := range pages.Pages() {
+		text, err := os.ReadFile(filepath.Join(folder, p.Name+".md"))
+		require.NoError(t, err)
+		require.Equal(t, p.Text(), string(text))
+		for _, to := range link.FindAllStringSubmatch(string(text), -1) {
+			require.FileExists(t, filepath.Join(folder, filepath.FromSlash(to[1])), p.Name)
+		}
+	}
+
+	require.Equal(t, ran{Nothing, "", "tipline: There is no page \"zeppelin\"; the command guide lists what there is.\n"}, run("guide", "zeppelin"))
+	inTheWay := filepath.Join(folder, "heel.md")
+	require.Equal(t, Nothing, run("guide", "-out", inTheWay).code)
 }

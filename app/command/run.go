@@ -61,6 +61,7 @@ func commands() []command {
 		{name: "printer", others: 1, run: printerCommand,
 			flags: []flag{valued("out"), valued("paper"), valued("across"), valued("along"), {name: "again"}, language}},
 		{name: "sample", others: 1, run: sampleCommand, flags: []flag{language}},
+		{name: "guide", others: 1, run: guideCommand, flags: []flag{valued("out"), language}},
 		{name: "version", run: versionCommand, flags: []flag{language}},
 		{name: "help", others: 1, run: helpCommand, flags: []flag{language}},
 	}

@@ -50,8 +50,8 @@ func TestWhatCannotBeDone(t *testing.T) {
 		args []string
 		want string
 	}{
-		{[]string{"frobnicate"}, `There is no command "frobnicate" and no job of that name; the commands are packet, template, figures, findings, stock, printer, sample, version, help.`},
-		{[]string{"--packet", job}, `There is no command "--packet" and no job of that name; the commands are packet, template, figures, findings, stock, printer, sample, version, help.`},
+		{[]string{"frobnicate"}, `There is no command "frobnicate" and no job of that name; the commands are packet, template, figures, findings, stock, printer, sample, guide, version, help.`},
+		{[]string{"--packet", job}, `There is no command "--packet" and no job of that name; the commands are packet, template, figures, findings, stock, printer, sample, guide, version, help.`},
 		{[]string{"figures"}, "figures needs the name of a job file."},
 		{[]string{"figures", "-json"}, "figures needs the name of a job file."},
 		{[]string{"figures", job, "more"}, `figures has no use for "more".`},
@@ -68,7 +68,7 @@ func TestWhatCannotBeDone(t *testing.T) {
 		{[]string{"packet", job, "-out", out, "-copies", "NaN"}, `The flag -copies is "NaN", but must be a number from 1 to 50.`},
 		{[]string{"packet", job, "-out", out, "-paper", "a5"}, `The flag -paper is "a5", but must be a4, a3, letter, legal, tabloid or a size of 140 to 2000 mm by 200 to 2000 mm such as 200x280mm or 8x11in.`},
 		{[]string{"packet", job, "-out", out, "-together", "-apart"}, "-together and -apart are opposites; give one of them."},
-		{[]string{"help", "sundial"}, `There is no command "sundial" and no job of that name; the commands are packet, template, figures, findings, stock, printer, sample, version, help.`},
+		{[]string{"help", "sundial"}, `There is no command "sundial" and no job of that name; the commands are packet, template, figures, findings, stock, printer, sample, guide, version, help.`},
 		{[]string{"packet", job, "-out", out, "-wheel", "nobody"}, `The job has no part "nobody"; its parts are: great, centre, third, escape, minute, hour, day, click, centre-pinion, third-pinion, escape-pinion, cannon, minute-pinion, great-centre, centre-third, third-escape, cannon-minute, minute-hour, going, motion, hour-pipe.`},
 		{[]string{"packet", job, "-out", job}, job + ` is the job itself; write to another file.`},
 		{[]string{"packet", job, "-out", "/dev/full"}, "/dev/full cannot be written: no space left on device. What was there before is untouched."},

@@ -10,7 +10,7 @@ _tipline_ids() {
 _tipline() {
 	local cur prev words cword
 	_init_completion -n = || return
-	local commands="packet template figures findings stock printer sample version help"
+	local commands="packet template figures findings stock printer sample guide version help"
 
 	if ((cword == 1)); then
 		_filedir tipline
@@ -51,6 +51,7 @@ _tipline() {
 	stock) flags="-csv -lang" ;;
 	printer) flags="-out -paper -across -along -again -lang" ;;
 	sample) flags="-lang" ;;
+	guide) flags="-out -lang" ;;
 	version) flags="-lang" ;;
 	help) flags="-lang" ;;
 	esac
@@ -58,6 +59,8 @@ _tipline() {
 		COMPREPLY=($(compgen -W "$flags" -- "$cur"))
 	elif [[ ${words[1]} == sample ]]; then
 		COMPREPLY=($(compgen -W "$(tipline sample 2>/dev/null | cut -d' ' -f1)" -- "$cur"))
+	elif [[ ${words[1]} == guide ]]; then
+		COMPREPLY+=($(compgen -W "$(tipline guide 2>/dev/null | cut -d' ' -f1)" -- "$cur"))
 	else
 		_filedir tipline
 	fi

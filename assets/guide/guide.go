@@ -27,6 +27,8 @@ type Page struct {
 	Name   string // of its file, without the ending
 	Title  string
 	Blocks []Block // without the title
+
+	written string
 }
 
 // Kind says what a block is.
@@ -136,6 +138,9 @@ func withoutIndices(field string) string {
 	}
 }
 
+// Text returns a page as it was written.
+func (p Page) Text() string { return p.written }
+
 // Find returns the pages on which every word that is sought stands, those first whose title
 // has them; all pages where nothing is sought.
 func Find(sought string) []Page {
@@ -145,7 +150,7 @@ func Find(sought string) []Page {
 		switch {
 		case has(strings.ToLower(p.Title), words):
 			titled = append(titled, p)
-		case has(strings.ToLower(p.text()), words):
+		case has(strings.ToLower(p.says()), words):
 			others = append(others, p)
 		}
 	}
@@ -176,8 +181,8 @@ func begins(text, w string) bool {
 	}
 }
 
-// text returns all that a page says.
-func (p Page) text() string {
+// says returns all that a page says, without its marks.
+func (p Page) says() string {
 	all := p.Title
 	for _, b := range p.Blocks {
 		all += "\n" + b.Text()

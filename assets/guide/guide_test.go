@@ -15,7 +15,7 @@ func TestEveryPageHasATitleAndSaysSomething(t *testing.T) {
 	for _, p := range Pages() {
 		require.NotEmpty(t, p.Title, p.Name)
 		require.NotEmpty(t, p.Blocks, p.Name)
-		require.NotRegexp(t, "[`\\[\\]*]", strings.ReplaceAll(p.text(), "[2]", ""), "%s: a mark that is not understood", p.Name)
+		require.NotRegexp(t, "[`\\[\\]*]", strings.ReplaceAll(p.says(), "[2]", ""), "%s: a mark that is not understood", p.Name)
 		if other, twice := titles[p.Title]; twice {
 			require.True(t, strings.HasPrefix(p.Name, "step-") || strings.HasPrefix(other, "step-"), "%s and %s are both called %s", p.Name, other, p.Title)
 		}

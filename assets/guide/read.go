@@ -7,7 +7,7 @@ import (
 
 // read reads a page. Lines that follow each other are one block, unless each is an item.
 func read(name, text string) Page {
-	p := Page{Name: name}
+	p := Page{Name: name, written: text}
 	var open *Block
 	var said string
 	end := func() {

@@ -78,6 +78,10 @@ func (p *pencil) pen(pen render.Pen, ink render.Ink) {
 // text writes the letters as outlines, filled by the non-zero rule as fonts are;
 // the string is the element's label and title.
 func (p *pencil) text(it *render.Item) {
+	if p.lettered {
+		p.letters(it)
+		return
+	}
 	said := escape(it.Text.String)
 	p.printf("<g role=\"img\" aria-label=\"%s\"", said)
 	p.attributes(it)
@@ -101,7 +105,7 @@ func (p *pencil) appendNumber(b []byte, v float64) []byte {
 		return b
 	}
 	start := len(b)
-	b = strconv.AppendFloat(b, v, 'f', decimals, 64)
+	b = strconv.AppendFloat(b, v, 'f', p.decimals, 64)
 	for b[len(b)-1] == '0' {
 		b = b[:len(b)-1]
 	}

@@ -24,11 +24,11 @@ const margin = 1.0
 // everywhere; what they say stands beside them. A drawing without items and a
 // coordinate that is no number are refused, perhaps after part has been written.
 func Write(w io.Writer, d *render.Drawing) error {
-	p := &pencil{out: bufio.NewWriterSize(w, 1<<16)}
+	p := &pencil{out: bufio.NewWriterSize(w, 1<<16), decimals: decimals}
 	if d == nil || len(d.Items) == 0 {
 		return errors.New("svg: the drawing is empty")
 	}
-	p.begin(d)
+	p.sheet(d, d.Bounds().Grow(margin))
 	for _, level := range d.Levels() {
 		p.printf("<g id=\"%s\">\n", escape(string(level.Layer)))
 		for i := range level.Items {
@@ -36,6 +36,11 @@ func Write(w io.Writer, d *render.Drawing) error {
 		}
 		p.printf("</g>\n")
 	}
+	return p.end()
+}
+
+// end writes the end of the file.
+func (p *pencil) end() error {
 	p.printf("</svg>\n")
 	if p.err == nil {
 		p.err = p.out.Flush()
@@ -48,14 +53,15 @@ func Write(w io.Writer, d *render.Drawing) error {
 
 // pencil writes marks and keeps the first fault.
 type pencil struct {
-	out  *bufio.Writer
-	line []byte // of numbers, used again
-	err  error
+	out      *bufio.Writer
+	line     []byte // of numbers, used again
+	decimals int    // of a coordinate
+	lettered bool   // texts are left to the reader's letters
+	err      error
 }
 
-// begin writes the sheet: its size, its title, and the hatching of waste.
-func (p *pencil) begin(d *render.Drawing) {
-	box := d.Bounds().Grow(margin)
+// sheet writes the sheet: its box, its title, and the hatching of waste.
+func (p *pencil) sheet(d *render.Drawing, box geometry.Box) {
 	width, height := box.Width(), box.Height()
 	p.printf("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" version=\"1.1\" ")
 	p.printf("width=\"%smm\" height=\"%smm\" viewBox=\"%s %s %s %s\" ", p.number(width), p.number(height),
@@ -99,7 +105,7 @@ func (p *pencil) printf(format string, values ...any) {
 	}
 }
 
-// number returns v to 1e-6 mm, and keeps a fault if it is no number.
+// number returns v to the pencil's decimals, and keeps a fault if it is no number.
 func (p *pencil) number(v float64) string {
 	p.line = p.appendNumber(p.line[:0], v)
 	return string(p.line)
