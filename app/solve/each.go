@@ -2,6 +2,7 @@ package solve
 
 import (
 	"context"
+	"fmt"
 	"runtime"
 	"sync"
 	"sync/atomic"
@@ -32,6 +33,17 @@ func each[P, S any, K comparable](ctx context.Context, parts []P, known map[K]S,
 		next[k] = all[i]
 	}
 	return all, next, ctx.Err() == nil
+}
+
+// soundly works one part out. Where the program itself fails on it, the part is one of
+// which nothing could be worked out, with a finding that says so; the others stand.
+func soundly[S any](part string, work func() S, broken func([]Finding) S) (s S) {
+	defer func() {
+		if fault := recover(); fault != nil {
+			s = broken([]Finding{{Error, part, "", "finding.fault", []Place{text("reason", fmt.Sprint(fault))}}})
+		}
+	}()
+	return work()
 }
 
 // together does n things, as many at a time as there are processors.

@@ -75,3 +75,18 @@ func weights(r *solve.Result, j *job.Job) []float64 {
 	}
 	return all
 }
+
+// What was worked out in one unit is known still when the job has been in the other.
+func TestUndoingAnotherUnitSolvesNothing(t *testing.T) {
+	j := sample(t)
+	var s solve.Solver
+	before := s.Solve(context.Background(), j)
+	s.Solve(context.Background(), set(t, j, "", "units", "in"))
+	after := s.Solve(context.Background(), j)
+	for i, w := range before.Wheels {
+		require.Same(t, w, after.Wheels[i])
+	}
+	for i, p := range before.Pairs {
+		require.Same(t, p, after.Pairs[i])
+	}
+}

@@ -12,8 +12,7 @@ import (
 // costs the edited part, and the pairs and trains it stands in, alone. It is not
 // safe for use by two goroutines at once.
 type Solver struct {
-	units string
-	known memory
+	known map[measure.Unit]memory // of the job as it last was in each unit
 }
 
 // memory is what was worked out, by what it was worked out from.
@@ -53,18 +52,17 @@ func Solve(ctx context.Context, j *job.Job) *Result { return new(Solver).Solve(c
 
 // Solve works a job out. When ctx is done it gives way and returns nil.
 func (s *Solver) Solve(ctx context.Context, j *job.Job) *Result {
-	known := s.known
-	if s.units != j.Units {
-		known = memory{}
-	}
-	r, next := &Result{Job: j}, memory{}
-	unit := j.Unit()
+	r, next, unit := &Result{Job: j}, memory{}, j.Unit()
+	known := s.known[unit]
 	if !r.wheels(ctx, known, &next, unit) || !r.stacks(ctx, known, &next, unit) || !r.pinions(ctx, known, &next, unit) ||
 		!r.pairs(ctx, known, &next, unit) || !r.trains(ctx, known, &next, unit) {
 		return nil
 	}
-	s.units, s.known = j.Units, next
-	r.Findings = r.jobFindings(s.known.works)
+	if s.known == nil {
+		s.known = map[measure.Unit]memory{}
+	}
+	s.known[unit] = next
+	r.Findings = r.jobFindings(next.works)
 	for _, p := range r.Parts() {
 		r.Findings = append(r.Findings, p.Said()...)
 	}
@@ -79,7 +77,10 @@ func (r *Result) wheels(ctx context.Context, known memory, next *memory, unit me
 	var ok bool
 	r.Wheels, next.wheels, ok = each(ctx, r.Job.Wheels, known.wheels,
 		func(w *job.Wheel) wheelKey { return wheelKey{w, stands[w.ID]} },
-		func(w *job.Wheel) *Wheel { return solveWheel(w, unit, stands[w.ID], before[w.ID]) })
+		func(w *job.Wheel) *Wheel {
+			return soundly(w.ID, func() *Wheel { return solveWheel(w, unit, stands[w.ID], before[w.ID]) },
+				func(fs []Finding) *Wheel { return &Wheel{Part: w, worked: fs, Findings: fs} })
+		})
 	return ok
 }
 
@@ -87,7 +88,10 @@ func (r *Result) pinions(ctx context.Context, known memory, next *memory, unit m
 	var ok bool
 	r.Pinions, next.pinions, ok = each(ctx, r.Job.Pinions, known.pinions,
 		func(p *job.Pinion) pinionKey { return pinionKey{p, r.driver(p)} },
-		func(p *job.Pinion) *Pinion { return solvePinion(p, r.driver(p), unit) })
+		func(p *job.Pinion) *Pinion {
+			return soundly(p.ID, func() *Pinion { return solvePinion(p, r.driver(p), unit) },
+				func(fs []Finding) *Pinion { return &Pinion{Part: p, Findings: fs} })
+		})
 	return ok
 }
 
@@ -119,7 +123,10 @@ func (r *Result) pairs(ctx context.Context, known memory, next *memory, unit mea
 	var ok bool
 	r.Pairs, next.pairs, ok = each(ctx, r.Job.Pairs, known.pairs,
 		func(p *job.Pair) pairKey { return pairKey{p, made[p.Wheel], made[p.Pinion]} },
-		func(p *job.Pair) *Pair { return solvePair(p, made[p.Wheel], made[p.Pinion], unit, known.meshes) })
+		func(p *job.Pair) *Pair {
+			return soundly(p.ID, func() *Pair { return solvePair(p, made[p.Wheel], made[p.Pinion], unit, known.meshes) },
+				func(fs []Finding) *Pair { return &Pair{Part: p, Findings: fs} })
+		})
 	next.meshes = make(map[meshKey]*Pair, len(r.Pairs))
 	for _, p := range r.Pairs {
 		next.meshes[p.key] = p
@@ -153,7 +160,10 @@ func (r *Result) trains(ctx context.Context, known memory, next *memory, unit me
 	var ok bool
 	r.Trains, next.trains, ok = each(ctx, r.Job.Trains, w.kept(known.works, known.trains),
 		func(t *job.Train) trainKey { return trainKey{t, w.made[t.From], w.made[t.To], w.escapeOn(t.To)} },
-		func(t *job.Train) *Train { return solveTrain(t, w) })
+		func(t *job.Train) *Train {
+			return soundly(t.ID, func() *Train { return solveTrain(t, w) },
+				func(fs []Finding) *Train { return &Train{Part: t, Findings: fs} })
+		})
 	return ok
 }
 

@@ -54,7 +54,8 @@ func (r *Result) stacks(ctx context.Context, known memory, next *memory, unit me
 		case s != nil && slices.Equal(s.bare, bare):
 			r.Stacks[i] = s
 		default:
-			r.Stacks[i] = solveStack(part, bare, unit)
+			r.Stacks[i] = soundly(part.ID, func() *Stack { return solveStack(part, bare, unit) },
+				func(fs []Finding) *Stack { return &Stack{Part: part, bare: bare, Findings: fs} })
 		}
 	})
 	if ctx.Err() != nil {
