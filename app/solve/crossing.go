@@ -104,7 +104,7 @@ func (r *reader) styled(c *job.Crossing, s *crossing.Spec) {
 		case s.Style == f.style && f.value.Empty() && f.must:
 			r.missing(f.field)
 		case s.Style != f.style && s.Style != "" && !f.value.Empty():
-			r.find(Note, f.field, "crossing.style-unused",
+			r.find(Note, "crossing.style", "crossing.style-unused", field("field", f.field),
 				choice("style", "crossing.style", string(s.Style)), choice("other", "crossing.style", string(f.style)))
 		}
 		f.read(f.field, f.value)
@@ -210,23 +210,22 @@ func distinct(all []Place) []Place {
 // teeth: how far they stand from the tips, or how heavy one side is.
 func (w *Wheel) dividesFinding(r *reader) {
 	l := w.Crossing
-	var counts []string
-	for _, n := range l.Divides {
-		counts = append(counts, strconv.Itoa(n))
-	}
-	places := []Place{
+	near := l.Divides
+	said := []Place{
 		number("arms", float64(l.Spec.Arms), Count), number("teeth", float64(w.Teeth.Count), Count),
-		text("counts", list(counts)),
+		several("counts", places(len(near), Count, func(i int) float64 { return float64(near[i]) })),
 		number("value", offTips(l), Angle), number("unbalance", l.Unbalance, Plain), number("heavy", l.Heavy.Degrees(), Degrees),
 	}
 	severity, some, none := Caution, "crossing.unbalanced", "crossing.unbalanced-and-none"
 	if l.Spec.Placing == crossing.Equal {
 		severity, some, none = Note, "crossing.off-tips", "crossing.off-tips-and-none"
+	} else if l.Unbalance < slight {
+		severity, some, none = Note, "crossing.uneven", "crossing.uneven-and-none"
 	}
-	if len(counts) == 0 {
+	if len(near) == 0 {
 		some = none
 	}
-	r.find(severity, "crossing.placing", some, places...)
+	r.find(severity, "crossing.placing", some, said...)
 }
 
 // offTips returns the most by which an arm stands off its tip, in radians.

@@ -43,10 +43,11 @@ type Place struct {
 	Name  string
 	Value float64
 	Kind  Kind
-	Text  string  // instead of a number
-	Of    string  // field whose word Text is, to be said in the maker's language
-	Each  []Place // several, as a list
-	Bound Bound   // how it is rounded, so that it would do when typed back
+	Text  string            // instead of a number
+	Of    string            // field whose word Text is, to be said in the maker's language
+	Field geometry.Quantity // whose name is said
+	Each  []Place           // several, as a list
+	Bound Bound             // how it is rounded, so that it would do when typed back
 }
 
 // Bound says which way a number is rounded.
@@ -78,7 +79,7 @@ const (
 
 // Sentence says the finding in the maker's language and units.
 func (f Finding) Sentence(w words.Words, u measure.Units) string {
-	args := []any{"label", f.label(w)}
+	args := []any{"label", called(f.Field, w)}
 	for _, p := range f.Places {
 		args = append(args, p.Name, p.said(w, u))
 	}
@@ -87,19 +88,22 @@ func (f Finding) Sentence(w words.Words, u measure.Units) string {
 
 // said writes the place in the maker's language and units.
 func (p Place) said(w words.Words, u measure.Units) string {
-	if p.Of != "" {
+	switch {
+	case p.Of != "":
 		return w.Choice(p.Of, p.Text)
+	case p.Field != "":
+		return called(p.Field, w)
 	}
 	return p.In(u)
 }
 
-// label returns what the finding's field is called; its path where it has no name.
-func (f Finding) label(w words.Words) string {
-	field, ok := job.FieldAt(f.Field)
-	if key := "field." + string(field.Path); ok && w.Has(key) {
+// called returns what a field is called; its path where it has no name.
+func called(path geometry.Quantity, w words.Words) string {
+	known, ok := job.FieldAt(path)
+	if key := "field." + string(known.Path); ok && w.Has(key) {
 		return w.Say(key)
 	}
-	return string(f.Field)
+	return string(path)
 }
 
 // In writes the place in the units.
@@ -151,9 +155,10 @@ func (p Place) bounded(u measure.Units) float64 {
 }
 
 // text, length and their like make places.
-func text(name, s string) Place                   { return Place{Name: name, Text: s} }
-func choice(name, of, word string) Place          { return Place{Name: name, Text: word, Of: of} }
-func number(name string, v float64, k Kind) Place { return Place{Name: name, Value: v, Kind: k} }
+func text(name, s string) Place                     { return Place{Name: name, Text: s} }
+func choice(name, of, word string) Place            { return Place{Name: name, Text: word, Of: of} }
+func field(name string, of geometry.Quantity) Place { return Place{Name: name, Field: of} }
+func number(name string, v float64, k Kind) Place   { return Place{Name: name, Value: v, Kind: k} }
 
 // atLeast and atMost make places of bounds.
 func atLeast(name string, v float64, k Kind) Place {

@@ -164,7 +164,7 @@ func TestAdditions(t *testing.T) {
 func TestStyles(t *testing.T) {
 	j := set(t, set(t, alone(t, sample(t), "third"), "third", "crossing.style", "swept"), "third", "crossing.sweep", "")
 	r := solve.Solve(context.Background(), j)
-	require.Equal(t, []string{"crossing.sweep: Sweep is still empty, and nothing can be worked out without it."}, errorsOf(r, "third"))
+	require.Equal(t, []string{"crossing.sweep: “Sweep” is still empty, and what needs it cannot be worked out."}, errorsOf(r, "third"))
 	j = set(t, j, "third", "crossing.sweep", "-20 deg")
 	l := solve.Solve(context.Background(), j).Wheel("third").Crossing
 	require.InDelta(t, -20, l.Spec.Sweep.Degrees(), 1e-9)

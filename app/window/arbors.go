@@ -19,6 +19,7 @@ type arbors struct {
 	shown  []desk.Arbor
 	made   int // how often the cards were
 	add    *widget.Button
+	puts   map[string]*widget.Select // what puts a part on, by arbor
 }
 
 func newArbors(w *Window) *arbors {
@@ -33,7 +34,7 @@ func (a *arbors) show() {
 	if a.Hidden || reflect.DeepEqual(now, a.shown) && len(a.body.Objects) > 0 {
 		return
 	}
-	a.shown, a.body.Objects = now, nil
+	a.shown, a.body.Objects, a.puts = now, nil, map[string]*widget.Select{}
 	a.made++
 	hint := newFlow(smallSize, faint)
 	hint.set(a.window.desk.Words().Say("arbors.line"), faint)
@@ -76,6 +77,7 @@ func (a *arbors) putOn(of desk.Arbor) fyne.CanvasObject {
 		labels = append(labels, c.Label)
 	}
 	put := widget.NewSelect(labels, nil)
+	a.puts[of.ID] = put
 	put.PlaceHolder = a.window.desk.Words().Say("arbors.put")
 	put.OnChanged = func(string) {
 		if i := put.SelectedIndex(); i >= 0 {
@@ -83,6 +85,14 @@ func (a *arbors) putOn(of desk.Arbor) fyne.CanvasObject {
 		}
 	}
 	return bordered(put)
+}
+
+// box returns what puts a part on an arbor, nil where the arbor is not shown.
+func (a *arbors) box(arbor string) focusable {
+	if put := a.puts[arbor]; put != nil && !a.Hidden {
+		return put
+	}
+	return nil
 }
 
 // quiet returns a button that does not stand out.

@@ -182,6 +182,15 @@ func (c *column) place(field geometry.Quantity) fyne.Focusable {
 	return nil
 }
 
+// placeOf returns the box of a remark's field, that of an arbor's parts among them.
+func (c *column) placeOf(r desk.Remark) fyne.Focusable {
+	if b := c.arbors.box(r.Part); b != nil {
+		c.reveal(b)
+		return b
+	}
+	return c.place(r.Field)
+}
+
 // reveal scrolls until a thing of the column is seen.
 func (c *column) reveal(o fyne.CanvasObject) {
 	driver := fyne.CurrentApp().Driver()

@@ -279,7 +279,7 @@ func (w *Window) enter() {
 // it.
 func (w *Window) follow(r desk.Remark) {
 	w.desk.Follow(r)
-	if to := w.column.place(r.Field); to != nil {
+	if to := w.column.placeOf(r); to != nil {
 		w.Canvas().Focus(to)
 	}
 }

@@ -49,6 +49,16 @@ func (d *Desk) isArbor(id string) bool {
 	return slices.ContainsFunc(d.Job().Arbors, func(a *job.Arbor) bool { return a.ID == id })
 }
 
+// besideArbors returns a train, on whose step the arbors stand: the present one if there
+// is one, empty where the job has none.
+func (d *Desk) besideArbors() string {
+	trains := idsOf(d.result.Trains)
+	if len(trains) == 0 || d.kindOf(d.part) == train {
+		return d.part
+	}
+	return trains[0]
+}
+
 // AddArbor adds an arbor, with the first pinion and wheel that are on none.
 func (d *Desk) AddArbor() error {
 	j, _, err := d.Job().Add("arbor", d.words.Say("part.new.arbor"))

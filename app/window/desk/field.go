@@ -35,7 +35,8 @@ func (d *Desk) Fields() []Field {
 		return d.paperFields()
 	}
 	var fs []Field
-	for _, path := range d.fieldsAt(d.at()) {
+	d.placed()
+	for _, path := range slices.Concat(d.fieldsAt(d.at()), d.places.extra[d.at()]) {
 		fs = append(fs, d.field(d.part, path))
 	}
 	return fs

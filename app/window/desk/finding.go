@@ -16,6 +16,7 @@ type Remark struct {
 	Said     string // the sentence behind the place it is about
 	Part     string
 	Field    geometry.Quantity
+	step     Step // of what is said of the whole job
 }
 
 // Remarks returns what there is to say: of the present part and of the job, the
@@ -71,6 +72,9 @@ func (d *Desk) remark(f solve.Finding) Remark {
 	if step, ok := d.StepOf(f.Field); ok && f.Part != "" {
 		r.Where = d.words.Say("step." + string(step))
 	}
+	if step, _ := stepNamed(f.Code); f.Part == "" && slices.Contains(d.Steps(), step) {
+		r.step, r.Where = step, d.words.Say("step."+string(step))
+	}
 	if f.Part != "" && (d.at() == Paper || d.isArbor(f.Part)) {
 		r.Where = d.Name(f.Part)
 	}
@@ -83,11 +87,17 @@ func (d *Desk) remark(f solve.Finding) Remark {
 
 // Follow goes to the step and part of a remark's field and lights the field.
 func (d *Desk) Follow(r Remark) {
-	if r.Part != "" && r.Part != d.part {
-		d.Choose(r.Part)
+	part := r.Part
+	if d.isArbor(part) {
+		part = d.besideArbors()
+	}
+	if part != "" && part != d.part {
+		d.Choose(part)
 	}
 	if step, ok := d.StepOf(r.Field); ok {
 		d.Go(step)
+	} else if r.step != "" {
+		d.Go(r.step)
 	}
 	d.Light(r.Field)
 }

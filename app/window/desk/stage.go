@@ -167,8 +167,8 @@ func (d *Desk) lookAt(c job.Change, undone bool) {
 	if c.Act == job.Renamed && undone {
 		part = c.Was
 	}
-	if trains := idsOf(d.result.Trains); d.isArbor(part) && len(trains) > 0 && d.kindOf(d.part) != train {
-		part = trains[0]
+	if d.isArbor(part) {
+		part = d.besideArbors()
 	}
 	if part != d.part && d.kindOf(part) != noPart {
 		d.part, d.turn = part, 0

@@ -73,7 +73,8 @@ func (d *Desk) fieldsAt(s Step) []geometry.Quantity {
 		return []geometry.Quantity{"name", "form", "leaves", "module", "ratio", "bore", "thickness", "note"}
 	case s == Blank:
 		return slices.Concat([]geometry.Quantity{"name", "teeth.form", "teeth.count"}, sizeFields(teeth),
-			[]geometry.Quantity{"bore", "thickness", "material", "hand", "blank.oversize", "blank.holding", "note"})
+			[]geometry.Quantity{"bore", "thickness", "material"}, handField(teeth),
+			[]geometry.Quantity{"blank.oversize", "blank.holding", "note"})
 	case s == Cutter && formOf(teeth) == "measured":
 		return nil
 	case s == Cutter:
@@ -145,10 +146,22 @@ func sizeFields(t *job.Teeth) []geometry.Quantity {
 	return fields
 }
 
+// handField is which way the teeth lean, which is asked of those that have a front and a
+// back.
+func handField(t *job.Teeth) []geometry.Quantity {
+	if !leaning(t) {
+		return nil
+	}
+	return []geometry.Quantity{"hand"}
+}
+
+// leaning reports whether the teeth have a front and a back.
+func leaning(t *job.Teeth) bool { return formOf(t) == "pointed" || formOf(t) == "ratchet" }
+
 // pointFields are what makes the form of a pointed tooth's cutter; other teeth
 // have none.
 func pointFields(t *job.Teeth) []geometry.Quantity {
-	if form := formOf(t); form != "pointed" && form != "ratchet" {
+	if !leaning(t) {
 		return nil
 	}
 	back := []geometry.Quantity{"teeth.back_radius"}
@@ -164,6 +177,7 @@ type places struct {
 	result *solve.Result
 	part   string
 	step   map[geometry.Quantity]Step
+	extra  map[Step][]geometry.Quantity // that a step shows because of what is said of them
 }
 
 // StepOf returns the step on which a field of the present part is found, false
@@ -181,14 +195,49 @@ func (d *Desk) StepOf(field geometry.Quantity) (Step, bool) {
 // of several.
 func (d *Desk) placed() map[geometry.Quantity]Step {
 	if p := &d.places; p.result != d.result || p.part != d.part {
-		*p = places{d.result, d.part, map[geometry.Quantity]Step{}}
+		*p = places{result: d.result, part: d.part, step: map[geometry.Quantity]Step{}}
 		for _, s := range slices.Backward(d.Steps()) {
 			for _, f := range d.fieldsAt(s) {
 				p.step[f] = s
 			}
 		}
+		d.placeTroubled(p)
 	}
 	return d.places.step
+}
+
+// placeTroubled gives the fields that no step shows, but of which there is an error or a
+// caution, a place on the step they belong to, so that they can be mended: a wheel keeps
+// what it needed before its teeth or arms were of another kind.
+func (d *Desk) placeTroubled(p *places) {
+	part := d.of(p.part)
+	if part == nil {
+		return
+	}
+	p.extra = map[Step][]geometry.Quantity{}
+	for _, f := range part.Said() {
+		_, shown := p.step[f.Field]
+		if known, ok := job.FieldAt(f.Field); !ok || shown || f.Severity == solve.Note || inSection(known.Path) {
+			continue
+		}
+		step, _ := stepNamed(string(f.Field))
+		if !slices.Contains(d.Steps(), step) {
+			step = d.Steps()[0]
+		}
+		p.step[f.Field] = step
+		p.extra[step] = append(p.extra[step], f.Field)
+	}
+}
+
+// inSection reports whether a field is not a row of its step but stands in a list beside
+// the rows.
+func inSection(field geometry.Quantity) bool {
+	for _, section := range []string{"cutter.bit.", "additions.", "parts", "wheels", "tips"} {
+		if strings.HasPrefix(string(field), section) {
+			return true
+		}
+	}
+	return false
 }
 
 // stepNamed returns the step whose name begins a field's path.

@@ -1,0 +1,68 @@
+package desk
+
+import (
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"tipline/app/job"
+	"tipline/app/solve"
+	"tipline/geometry"
+)
+
+// A value that cannot be read, in whatever field of whatever part, is refused in a field
+// that its remark leads to, be it one that the part's kind of teeth or arms has no use for.
+func TestWhatIsRefusedIsInAFieldThatCanBeGoneTo(t *testing.T) {
+	d, _ := opened(t)
+	for _, part := range d.order() {
+		for _, known := range job.Fields() {
+			if inSection(known.Path) || known.Path == "id" {
+				continue
+			}
+			d.Choose(part)
+			before := d.Job()
+			d.Go(Paper)
+			d.Type(part, known.Path, "wide of the mark")
+			for _, r := range d.Remarks() {
+				if r.Part != part || r.Severity != solve.Error || inSection(geometry.Quantity(r.Field)) {
+					continue
+				}
+				d.Go(Paper)
+				d.Follow(r)
+				bare, _, _ := strings.Cut(string(r.Field), "[")
+				at := slices.IndexFunc(d.Fields(), func(f Field) bool { return string(f.Path) == bare })
+				require.GreaterOrEqual(t, at, 0, "%s of %s on %s", r.Field, part, d.Step())
+				require.NotEmpty(t, d.Fields()[at].Refusal, "%s of %s", r.Field, part)
+			}
+			for d.Job() != before {
+				d.Undo()
+			}
+		}
+	}
+}
+
+// Which way teeth point is asked of those that have a front and a back.
+func TestFacesAreAskedOfLeaningTeethAlone(t *testing.T) {
+	d, _ := opened(t)
+	for part, asked := range map[string]bool{"great": false, "centre": false, "escape": true, "click": true} {
+		d.Choose(part)
+		d.Go(Blank)
+		has := slices.ContainsFunc(d.Fields(), func(f Field) bool { return f.Path == "hand" })
+		require.Equal(t, asked, has, part)
+	}
+}
+
+// What is said of the whole job says on which step it counts, and leads there.
+func TestWhatIsSaidOfTheJobNamesItsStep(t *testing.T) {
+	d, _ := opened(t)
+	d.Go(Crossing)
+	i := slices.IndexFunc(d.Remarks(), func(r Remark) bool { return strings.Contains(r.Sentence, "crank one way") })
+	require.GreaterOrEqual(t, i, 0)
+	r := d.Remarks()[i]
+	require.Equal(t, "Dividing", r.Where)
+	require.Equal(t, "Dividing: "+r.Sentence, r.Said)
+	d.Follow(r)
+	require.Equal(t, Dividing, d.Step())
+}
