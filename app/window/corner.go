@@ -107,14 +107,16 @@ func (v *veil) show(of desk.Veil) {
 	v.filled = false
 }
 
-// TypedKey closes the list with Escape.
-func (v *veil) TypedKey(e *fyne.KeyEvent) {
-	if e.Name == fyne.KeyEscape {
-		v.escape()
-		return
+// keys returns those of a layer's row.
+func (v *veil) keys() keyTable {
+	return keyTable{
+		signed("keys.veil", func() { v.SetChecked(!v.Checked) }, " "),
+		named("keys.put-away", func() { v.escape() }, fyne.KeyEscape),
 	}
-	v.Check.TypedKey(e)
 }
+
+func (v *veil) TypedKey(e *fyne.KeyEvent) { v.keys().press(e.Name) }
+func (v *veil) TypedRune(r rune)          { v.keys().sign(r) }
 
 type cornerPlan struct{ *corner }
 

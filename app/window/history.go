@@ -21,19 +21,24 @@ type history struct {
 	stand  int
 }
 
-// steps is the list itself; Escape puts it away.
+// steps is the list itself.
 type steps struct {
 	widget.List
 	escape func()
 }
 
-func (s *steps) TypedKey(e *fyne.KeyEvent) {
-	if e.Name == fyne.KeyEscape {
-		s.escape()
-		return
+// keys returns those of the list, the toolkit's own among them.
+func (s *steps) keys() keyTable {
+	of := func(name fyne.KeyName) func() { return func() { s.List.TypedKey(&fyne.KeyEvent{Name: name}) } }
+	return keyTable{
+		named("keys.step", of(fyne.KeyUp), fyne.KeyUp),
+		named("keys.step", of(fyne.KeyDown), fyne.KeyDown),
+		named("keys.go", of(fyne.KeySpace), fyne.KeySpace, fyne.KeyReturn, fyne.KeyEnter),
+		named("keys.put-away", func() { s.escape() }, fyne.KeyEscape),
 	}
-	s.List.TypedKey(e)
 }
+
+func (s *steps) TypedKey(e *fyne.KeyEvent) { s.keys().press(e.Name) }
 
 func newHistory(w *Window) *history {
 	say := w.desk.Words().Say
@@ -99,7 +104,10 @@ func (h *history) open() {
 	h.list.Refresh()
 	h.list.ScrollTo(h.stand)
 	h.window.Canvas().Focus(h.list)
-	for range h.stand { // the keyboard begins at the first
+	for range h.list.Length() { // the keyboard is where it was left
+		h.list.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
+	}
+	for range h.stand {
 		h.list.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown})
 	}
 }

@@ -45,6 +45,9 @@ func TestEveryShortcutOfTheMenusIsListed(t *testing.T) {
 	require.Equal(t, "Ctrl+S", lines["Job: Save"])
 	require.Equal(t, "Ctrl+Y  Ctrl+Shift+Z", lines["Edit: Redo"])
 	require.Equal(t, "Ctrl+/", lines["Help: Keys"])
+	require.Equal(t, "Space", lines["In the list of layers: show the layer, or not"])
+	require.Equal(t, "Return  ↓", lines["Where parts are searched: the first part found"])
+	require.Equal(t, "Space  Return", lines["In the history: go back to it, or forward"])
 	require.Equal(t, "← → ↑ ↓", strings.Join(strings.Fields(lines["On the drawing: move the drawing"]), " "))
 }
 
@@ -158,6 +161,48 @@ func TestEachKeyThatWorksEverywhereDoes(t *testing.T) {
 	tried{keys: w.pages.keys, typed: w.pages.TypedKey, look: func(string) any {
 		_, page := w.desk.Pages()
 		return []any{page, w.desk.Leaf(page).Printed}
+	}}.test(t)
+}
+
+func TestEachKeyOfAListWorks(t *testing.T) {
+	w := opened(t)
+	w.chooseLayers()
+	tried{keys: func() keyTable { return w.corner.veils[0].keys() }, typed: func(e *fyne.KeyEvent) { w.corner.veils[0].TypedKey(e) },
+		sign: func(r rune) { w.corner.veils[0].TypedRune(r) }, look: func(string) any {
+			return []any{w.desk.Veils()[0].Hidden, w.corner.open}
+		}}.test(t)
+	seeker := w.rail.sought
+	tried{keys: seeker.keys, typed: seeker.TypedKey, look: func(says string) any {
+		if says != "" {
+			w.desk.Choose(w.rail.parts[0].ID)
+			w.desk.Search("")
+			seeker.ask()
+			seeker.SetText("escape")
+		}
+		return []any{w.Canvas().Focused() == fyne.Focusable(seeker), w.desk.Sought()}
+	}}.test(t)
+	w.desk.Search("")
+	w.desk.Choose("great")
+	w.desk.Go(desk.Crossing)
+	retype(t, w, "crossing.rim", "3 mm")
+	retype(t, w, "crossing.hub", "12 mm")
+	h := w.column.history
+	typed := func(e *fyne.KeyEvent) {
+		if h.list.TypedKey(e); e.Name == fyne.KeyUp || e.Name == fyne.KeyDown {
+			h.list.TypedKey(pressedKey(fyne.KeySpace)) // what it went to is not to be seen otherwise
+		}
+	}
+	tried{keys: h.list.keys, typed: typed, look: func(says string) any {
+		if says != "" {
+			h.close()
+			w.desk.GoTo(1)
+			h.open()
+		}
+		if says == "keys.go" {
+			h.list.List.TypedKey(pressedKey(fyne.KeyUp))
+		}
+		_, stand := w.desk.Stages()
+		return []any{stand, h.Visible()}
 	}}.test(t)
 }
 

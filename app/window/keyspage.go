@@ -43,8 +43,11 @@ func (w *Window) keyGroups() []keyGroup {
 		{say("keys.of.all"), append(toolkits(), w.keys()...)},
 		{say("keys.of.drawing"), w.board.keys()},
 		{say("keys.of.rule"), w.board.ruleKeys()},
+		{say("keys.of.layers"), (&veil{}).keys()},
 		{say("keys.of.part"), (&part{rail: w.rail}).keys()},
+		{say("keys.of.seeker"), w.rail.sought.keys()},
 		{say("keys.of.field"), newEntry().keys()},
+		{say("keys.of.history"), w.column.history.list.keys()},
 		{say("keys.of.pages"), w.pages.keys()},
 		{say("keys.of.press"), pressing(idle)},
 		{say("keys.of.question"), (&question{}).keys()},
@@ -85,7 +88,10 @@ func (w *Window) spelledOf(k keyStroke) string {
 		}
 	}
 	for i, r := range k.runes {
-		if i == 0 {
+		switch {
+		case r == ' ':
+			all = append(all, w.keyName(fyne.KeySpace))
+		case i == 0:
 			all = append(all, strings.ToUpper(string(r)))
 		}
 	}

@@ -42,21 +42,33 @@ func (s *seeker) ask() {
 	s.window.Canvas().Focus(s)
 }
 
-// TypedKey goes to the first part found with Return, and back to all parts with Escape.
+// keys returns those of the box.
+func (s *seeker) keys() keyTable {
+	return keyTable{
+		named("keys.first-found", s.first, fyne.KeyReturn, fyne.KeyEnter, fyne.KeyDown),
+		named("keys.all-parts", s.all, fyne.KeyEscape),
+	}
+}
+
 func (s *seeker) TypedKey(k *fyne.KeyEvent) {
-	w := s.window
-	switch k.Name {
-	case fyne.KeyReturn, fyne.KeyEnter, fyne.KeyDown:
-		if found := w.rail.parts; len(found) > 0 {
-			w.desk.Choose(found[0].ID)
-			w.Canvas().Focus(found[0])
-		}
-	case fyne.KeyEscape:
-		s.asked = false
-		w.Canvas().Unfocus()
-		w.desk.Search("")
-		s.show()
-	default:
+	if !s.keys().press(k.Name) {
 		s.entry.TypedKey(k)
 	}
+}
+
+// first goes to the first part found.
+func (s *seeker) first() {
+	w := s.window
+	if found := w.rail.parts; len(found) > 0 {
+		w.desk.Choose(found[0].ID)
+		w.Canvas().Focus(found[0])
+	}
+}
+
+// all goes back to all parts.
+func (s *seeker) all() {
+	s.asked = false
+	s.window.Canvas().Unfocus()
+	s.window.desk.Search("")
+	s.show()
 }
