@@ -8,6 +8,7 @@ import (
 
 	"tipline/app/solve"
 	"tipline/geometry/measure"
+	"tipline/render"
 	"tipline/render/sheet"
 	"tipline/render/template"
 )
@@ -29,23 +30,46 @@ func cover(r *solve.Result, o Options) []sheet.Sheet {
 		if missing := missing(p, o.Style); missing != "" {
 			lacking = append(lacking, missing)
 		}
-		errors = append(errors, sentences(r, p, solve.Error, o.Style)...)
-		cautions = append(cautions, sentences(r, p, solve.Caution, o.Style)...)
+		errors = append(errors, sentences(r, p.ID(), p.Name(), solve.Error, o.Style)...)
+		cautions = append(cautions, sentences(r, p.ID(), p.Name(), solve.Caution, o.Style)...)
+	}
+	for _, id := range o.besides(r) {
+		errors = append(errors, sentences(r, id, id, solve.Error, o.Style)...)
+		cautions = append(cautions, sentences(r, id, id, solve.Caution, o.Style)...)
 	}
 	var sheets []sheet.Sheet
 	block := titleBlock(r, say("template.kind.cover"))
-	for _, d := range template.Cover(r.Job.Title, []template.Table{parts, pairs}, slices.Concat(lacking, errors, cautions), o.Style) {
+	room := o.room(&render.Drawing{Title: r.Job.Title, Description: say("cards.cover.on")}, block)
+	for _, d := range template.Cover(r.Job.Title, []template.Table{parts, pairs}, slices.Concat(lacking, errors, cautions), room, o.Style) {
 		sheets = append(sheets, sheet.Sheet{Drawing: d, Block: block})
 	}
 	return sheets
 }
 
-// sentences are the findings of a severity on a part.
-func sentences(r *solve.Result, p solve.Part, severity solve.Severity, s template.Style) []string {
+// besides returns the ids of what findings stand on besides the parts: the job itself, which
+// has none, and its arbors; nothing where some parts alone are printed.
+func (o Options) besides(r *solve.Result) []string {
+	if len(o.Parts) > 0 {
+		return nil
+	}
+	ids := []string{""}
+	for _, a := range r.Job.Arbors {
+		ids = append(ids, a.ID)
+	}
+	return ids
+}
+
+// sentences are the findings of a severity on what has that id, which it is called by its
+// name.
+func sentences(r *solve.Result, id, name string, severity solve.Severity, s template.Style) []string {
 	var list []string
-	for _, f := range r.On(p.ID()) {
+	for _, f := range r.On(id) {
+		sentence := f.Sentence(s.Words, s.Units)
+		if name != "" {
+			sentence = s.Words.Say("finding.at", "place", name, "sentence", sentence)
+		}
 		if f.Severity == severity {
-			list = append(list, s.Words.Say("finding.at", "place", p.Name(), "sentence", f.Sentence(s.Words, s.Units)))
+			list = append(list, sentence)
 		}
 	}
 	return list

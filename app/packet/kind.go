@@ -239,7 +239,7 @@ func Sheet(r *solve.Result, p solve.Part, k Kind, scale float64, s template.Styl
 }
 
 // more returns the cards that go with a sheet: a dividing card's table where it does not
-// hold every tooth, and how the holes of a template are drilled.
+// hold every tooth, how the holes of a template are drilled, and how a pair is set in mesh.
 func (k Kind) more(p solve.Part, block sheet.TitleBlock, s template.Style) ([]sheet.Sheet, error) {
 	var cards []*render.Drawing
 	switch p := p.(type) {
@@ -255,6 +255,8 @@ func (k Kind) more(p solve.Part, block sheet.TitleBlock, s template.Style) ([]sh
 			cards = []*render.Drawing{card}
 			block.Kind, block.Notes = s.Words.Say("template.kind.drilling-card"), template.Notes{Caution: block.Notes.Caution}
 		}
+	case *solve.Pair:
+		cards, block.Part, block.Scale = []*render.Drawing{template.DepthingSteps(s)}, "", ""
 	case *solve.Stack:
 		if len(p.Stacked.Mounting.Places) == 0 {
 			return nil, nil

@@ -83,6 +83,11 @@ func One(ctx context.Context, r *solve.Result, p solve.Part, k Kind, scale float
 		}
 		sheets = append(sheets, more...)
 	}
+	for i := range sheets {
+		if k == Depthing {
+			sheets[i].With = shares(p)
+		}
+	}
 	doc, run, err := document(ctx, r, sheets, o)
 	if err != nil {
 		return render.Document{}, err
@@ -105,6 +110,9 @@ func partSheets(r *solve.Result, p solve.Part, o Options) ([]sheet.Sheet, error)
 			return nil, err
 		}
 		sheets = append(sheets, slices.Repeat([]sheet.Sheet{sh}, o.copiesOf(k))...)
+		if k == Depthing && p != o.firstPair(r) {
+			continue // how a pair is set in mesh is said once
+		}
 		more, err := k.more(p, sh.Block, o.Style)
 		if err != nil {
 			return nil, err
@@ -115,6 +123,16 @@ func partSheets(r *solve.Result, p solve.Part, o Options) ([]sheet.Sheet, error)
 		sheets[i].With = shares(p)
 	}
 	return sheets, nil
+}
+
+// firstPair returns the first pair whose card is printed; nil where none is.
+func (o Options) firstPair(r *solve.Result) solve.Part {
+	for _, p := range o.Printed(r) {
+		if Depthing.Needs(p) {
+			return p
+		}
+	}
+	return nil
 }
 
 // shares returns what a part's sheets may share paper with: one another, and those of a

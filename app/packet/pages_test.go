@@ -78,3 +78,35 @@ func requireFormsClear(t *testing.T, d *render.Drawing, name string) (forms []re
 	}
 	return forms
 }
+
+// One pair's card comes with how it is used on the same sheet, and every pair's cards hold it
+// once, two and more to a sheet.
+func TestHowAPairIsSetIsSaidOnce(t *testing.T) {
+	r := solve.Solve(t.Context(), sample(t))
+	o := options(t, r.Job)
+	one, err := packet.One(t.Context(), r, r.Pairs[1], packet.Depthing, 1, o)
+	require.NoError(t, err)
+	require.Len(t, one.Pages, 1)
+	require.True(t, says(one.Pages[0], o.Style.Words.Say("cards.depthing.set")))
+	o.Kinds = []packet.Kind{packet.Depthing}
+	all, err := packet.Build(t.Context(), r, o)
+	require.NoError(t, err)
+	require.Len(t, all.Pages, (len(r.Pairs)+2)/2)
+	for i, page := range all.Pages {
+		require.Equal(t, i == 0, says(page, o.Style.Words.Say("cards.depthing.set")))
+	}
+}
+
+// An arbor's findings stand on the cover beside those of the parts.
+func TestTheCoverSpeaksOfArbors(t *testing.T) {
+	j := sample(t)
+	j.Arbors[0].Parts = append(j.Arbors[0].Parts, "nobody")
+	r := solve.Solve(t.Context(), j)
+	require.NotEmpty(t, r.On(j.Arbors[0].ID))
+	o := options(t, j)
+	o.Kinds = []packet.Kind{packet.Cover}
+	doc, err := packet.Build(t.Context(), r, o)
+	require.NoError(t, err)
+	require.True(t, says(front(doc), j.Arbors[0].ID+": "))
+	require.True(t, says(front(doc), "nobody"))
+}

@@ -3,6 +3,7 @@ package packet
 import (
 	"tipline/app/solve"
 	"tipline/assets/words"
+	"tipline/render"
 	"tipline/render/sheet"
 	"tipline/render/template"
 )
@@ -14,7 +15,8 @@ func stock(r *solve.Result, o Options) []sheet.Sheet {
 	}
 	var sheets []sheet.Sheet
 	block := titleBlock(r, o.Style.Words.Say("template.kind.stock"))
-	for _, d := range template.StockCards(r.Job.Title, StockGroups(r, o.Style.Words), o.Style) {
+	line := &render.Drawing{Title: r.Job.Title, Description: o.Style.Words.Say("cards.stock.line")}
+	for _, d := range template.StockCards(r.Job.Title, StockGroups(r, o.Style.Words), o.room(line, block), o.Style) {
 		sheets = append(sheets, sheet.Sheet{Drawing: d, Block: block})
 	}
 	return sheets
@@ -34,3 +36,11 @@ func StockGroups(r *solve.Result, w words.Words) []template.StockGroup {
 	}
 	return groups
 }
+
+// room returns how high a card under that heading may be.
+func (o Options) room(heading *render.Drawing, block sheet.TitleBlock) float64 {
+	return o.Printing.Room(heading, template.CardWidth, o.Paper, block, o.Style) - 2*cardBelow
+}
+
+// cardBelow is what a card leaves free above and below itself, in millimetres.
+const cardBelow = 1.0

@@ -15,7 +15,7 @@ const (
 	headingLine  = 6.7  // from the title's base line to that of the line under it
 	headingNotes = 4.6  // and on to those of the figures
 	headingApart = 5.0  // between what stands on one line of it
-	headingLeast = 84.0 // width it has, however small the drawing
+	headingLeast = 82.0 // width it has, however small the drawing
 )
 
 // leastWidth returns the width that a drawing and its heading take at least.
@@ -42,17 +42,27 @@ func (m member) headed(common []template.Mark, told []template.Figure, width flo
 	return m
 }
 
-// head writes the first line of a heading, the title and at its right end the scale, and
-// returns how much of it is left for more.
+// head writes the title, in lines where it is too long for one, and at the right end of the
+// first the scale, and returns how much of that is left for more.
 func (m *member) head(width float64) (left float64) {
 	scale := render.Text{String: scaleText(m.sheet.Drawing.Scale), Height: heightScale, Bold: true, Align: render.Right}
-	title := fit(m.title, true, width-scale.Width()-2*headingApart, heightTitle, heightText, heightSmall)
-	m.lines = append(m.lines, captionLine{text: title, down: m.high})
-	if scale.String == "" {
-		return width - title.Width() - headingApart
+	room := width - scale.Width() - 2*headingApart
+	title := fit(m.title, true, room, heightTitle, heightText)
+	if scale.String != "" {
+		m.far(scale)
 	}
-	m.far(scale)
-	return 0
+	if title.String != m.title {
+		for i, line := range template.Wrap(m.title, heightText, room, true) {
+			m.high += lineHeight * float64(min(i, 1))
+			m.lines = append(m.lines, captionLine{text: render.Text{String: line, Height: heightText, Bold: true}, down: m.high})
+		}
+		return 0
+	}
+	m.lines = append(m.lines, captionLine{text: title, down: m.high})
+	if scale.String != "" {
+		return 0
+	}
+	return width - title.Width() - headingApart
 }
 
 // far writes a text at the right end of a heading's first line.

@@ -128,6 +128,39 @@ func TestPunchPoints(t *testing.T) {
 	require.Same(t, plain, Look{Punch: true}.of(plain, style), "there is nothing to punch")
 }
 
+// Of the maker's own, the holes are punched and the notes are read; what is scribed is gone.
+func TestTheMakersOwnHolesArePunched(t *testing.T) {
+	b := template.NewBoard("own", style)
+	b.Drawing.Title = "Own"
+	hole, scribed := geometry.Point{X: 4, Y: -6}, geometry.Point{X: 2, Y: 5}
+	own := template.Stroke{Layer: render.LayerAdditions, Pen: render.Visible, Fill: render.Paper}
+	b.Circle(own, hole, 1.5)
+	b.Circle(template.Stroke{Layer: render.LayerAdditions, Pen: render.Thin}, scribed, 3)
+	b.Line(template.Stroke{Layer: render.LayerAdditions, Pen: render.Thin}, geometry.Line{From: hole, To: scribed})
+	b.Write(own, render.Text{At: geometry.Point{Y: 8}, Height: 2.5, String: "dial side"})
+	d := Look{Punch: true}.of(b.Drawing, style)
+	require.Len(t, d.Items, 2)
+	require.Equal(t, "dial side", d.Items[0].Text.String)
+	bounds, _ := d.Items[1].Bounds()
+	require.InDelta(t, 0, hole.Dist(bounds.Centre()), 1e-9)
+}
+
+// However a template is laid out, in these looks nothing of it is filled or drawn thick.
+func TestLooksHoldOnTheSheet(t *testing.T) {
+	sheets := []Sheet{{Drawing: wheel(t), Block: block, With: "own"}, {Drawing: wheel(t), Block: block, With: "own"}, {Drawing: plate(400, 300, 1), Block: block}}
+	pages, err := LayContext(t.Context(), sheets, Papers()[0], style, Options{Look: Look{OutlinesOnly: true, Thin: true}})
+	require.NoError(t, err)
+	require.Greater(t, len(pages), 3)
+	for _, page := range pages {
+		for _, it := range page.Drawing.Items {
+			if it.Layer != render.LayerSheet {
+				require.Contains(t, []render.Fill{render.NoFill, render.Paper, render.Solid}, it.Fill)
+				require.Contains(t, []render.Pen{render.NoPen, render.Hair}, it.Pen)
+			}
+		}
+	}
+}
+
 // One ink: all is black on white, and hatching is lines.
 func TestBlackOnly(t *testing.T) {
 	pages, err := LayContext(t.Context(), []Sheet{{Drawing: wheel(t), Block: block}, {Drawing: plate(400, 300, 1), Block: block}}, Papers()[0], style, Options{Look: Look{BlackOnly: true}})

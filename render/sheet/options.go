@@ -22,3 +22,15 @@ func (o Options) Fits(d *render.Drawing, paper Paper, block TitleBlock, s templa
 	p, err := o.planWhole(Sheet{Drawing: o.Look.of(d, s), Block: block}, paper, s)
 	return err == nil && p.count() == 1
 }
+
+// Room returns how high a card of a width may be to stand on one sheet of the paper, which
+// lies as it then holds most.
+func (o Options) Room(card *render.Drawing, width float64, paper Paper, block TitleBlock, s template.Style) float64 {
+	block = o.filled(block, 0, s)
+	most := 0.0
+	for _, way := range o.ways(paper) {
+		free := plan(way, card, block, s).free
+		most = max(most, free.Height()*max(1, width/free.Width()))
+	}
+	return most
+}

@@ -17,13 +17,22 @@ const (
 	tipShare   = 0.3 // of the tips' distance, at most
 )
 
-// drilled reports whether circles on the layer are holes.
-func drilled(layer render.Layer) bool {
-	switch layer {
-	case render.LayerBore, render.LayerTrundles, render.LayerScrews, render.LayerAdditions, render.LayerStartHoles:
+// drilled reports whether an item's circles are holes. Of the maker's own those are that
+// show the paper; the others are scribed.
+func drilled(it render.Item) bool {
+	switch it.Layer {
+	case render.LayerBore, render.LayerTrundles, render.LayerScrews, render.LayerStartHoles:
 		return true
+	case render.LayerAdditions:
+		return it.Fill == render.Paper
 	}
 	return false
+}
+
+// numbering reports whether an item stays where only punch points are left: what is
+// written, the maker's own notes too, and the centre lines.
+func numbering(it render.Item) bool {
+	return it.Layer == render.LayerText || it.Layer == render.LayerCentreLines || it.Layer == render.LayerAdditions && it.Text != nil
 }
 
 // punched returns a drawing of the punch points alone, with its numbers and centre
@@ -38,7 +47,7 @@ func punched(d *render.Drawing, s template.Style) *render.Drawing {
 	b.Drawing.Title, b.Drawing.Scale = d.Title, d.Scale
 	b.Drawing.Description = s.Words.Say("sheet.look.punch")
 	for _, it := range d.Items {
-		if it.Layer == render.LayerText || it.Layer == render.LayerCentreLines {
+		if numbering(it) {
 			b.Drawing.Add(it)
 		}
 	}
@@ -81,7 +90,7 @@ func holeCentres(d *render.Drawing) []geometry.Point {
 		points = append(points, p)
 	}
 	for _, it := range d.Items {
-		if !drilled(it.Layer) {
+		if !drilled(it) {
 			continue
 		}
 		for _, o := range it.Outlines {

@@ -58,7 +58,7 @@ func (s *shared) page(_ int, number string, st template.Style) render.Page {
 		block.Sheet = number
 	}
 	s.layout.furnish(b, s.header, block)
-	boxes, cuts := berths(s.sizes(), s.shelves, s.layout.free)
+	boxes, cuts := berths(s.sizes(), s.shelves, s.layout.free, s.header == nil)
 	for i, m := range s.members {
 		m.draw(b, boxes[i])
 	}

@@ -50,8 +50,10 @@ func (s shelf) takes(size geometry.Point, width float64, last bool, left float64
 }
 
 // berths spreads what is left over evenly and returns the box of each size, and the
-// lines half way between them along which the sheet is cut apart.
-func berths(sizes []geometry.Point, shelves []shelf, free geometry.Box) ([]geometry.Box, []geometry.Line) {
+// lines half way between them along which the sheet is cut apart. Columns, to be read as
+// one stands beside the other, reach from the sheet's one margin to the other, and all that
+// is left over parts them.
+func berths(sizes []geometry.Point, shelves []shelf, free geometry.Box, columns bool) ([]geometry.Box, []geometry.Line) {
 	boxes := make([]geometry.Box, len(sizes))
 	var cuts []geometry.Line
 	spare := free.Height() + gap
@@ -67,25 +69,29 @@ func berths(sizes []geometry.Point, shelves []shelf, free geometry.Box) ([]geome
 			y := low - gap/2
 			cuts = append(cuts, geometry.Line{From: geometry.Point{X: free.Min.X, Y: y}, To: geometry.Point{X: free.Max.X, Y: y}})
 		}
-		cuts = append(cuts, s.spread(sizes, boxes, geometry.Box{Min: geometry.Point{X: free.Min.X, Y: low}, Max: geometry.Point{X: free.Max.X, Y: top}})...)
+		cuts = append(cuts, s.spread(sizes, boxes, geometry.Box{Min: geometry.Point{X: free.Min.X, Y: low}, Max: geometry.Point{X: free.Max.X, Y: top}}, columns)...)
 		top = low - gap
 	}
 	return boxes, cuts
 }
 
 // spread gives each template of a shelf its box, and returns the cuts between them.
-func (s shelf) spread(sizes []geometry.Point, boxes []geometry.Box, row geometry.Box) []geometry.Line {
+func (s shelf) spread(sizes []geometry.Point, boxes []geometry.Box, row geometry.Box, columns bool) []geometry.Line {
 	var cuts []geometry.Line
-	more := (row.Width() - s.width) / float64(len(s.items))
+	spare, apart := row.Width()-s.width, gap
+	more := spare / float64(len(s.items))
+	if n := len(s.items); columns && n > 1 {
+		more, apart = 0, gap+spare/float64(n-1)
+	}
 	left := row.Min.X
 	for k, i := range s.items {
 		right := left + sizes[i].X + more
 		boxes[i] = geometry.Box{Min: geometry.Point{X: left, Y: row.Min.Y}, Max: geometry.Point{X: right, Y: row.Max.Y}}
 		if k < len(s.items)-1 {
-			x := right + gap/2
+			x := right + apart/2
 			cuts = append(cuts, geometry.Line{From: geometry.Point{X: x, Y: row.Min.Y - gap/2}, To: geometry.Point{X: x, Y: row.Max.Y + gap/2}})
 		}
-		left = right + gap
+		left = right + apart
 	}
 	return cuts
 }

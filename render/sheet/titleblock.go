@@ -39,7 +39,7 @@ type cell struct {
 // rows returns the title block's rows, the top one first.
 func (t TitleBlock) rows(say func(string, ...any) string) [][]cell {
 	rows := [][]cell{
-		{{say("sheet.title"), t.Job, 7}, {say("sheet.part"), t.Part, 6}, {say("sheet.kind"), t.Kind, 5}},
+		{{say("sheet.title"), t.Job, 6.2}, {say("sheet.part"), t.Part, 5.3}, {say("sheet.kind"), t.Kind, 6.5}},
 	}
 	figures := t.Notes.Figures
 	if t.Material != "" {

@@ -29,7 +29,7 @@ func (c *card) angles(w Wheel) {
 	table, rows := inOrder(w.Dividing), angleRows(angleTop-c.y)
 	shown := table[:min(len(table), columnsOf(w.Dividing)*rows)]
 	c.rule(c.y)
-	for _, line := range Wrap(c.angleTitle(*w.Dividing, len(shown)), labelHeight, cardWidth, true) {
+	for _, line := range Wrap(c.angleTitle(*w.Dividing, len(shown)), labelHeight, CardWidth, true) {
 		c.text(0, c.y-7, labelHeight, render.Black, true, "dividing", line)
 		c.y -= 5
 	}
@@ -99,7 +99,7 @@ func (c *card) table(rows []dividing.Row, columns, room int, places bool) {
 		case i%10 == 0:
 			y -= gap
 		}
-		at := geometry.Point{X: cardWidth / float64(columns) * float64(i/down), Y: y}
+		at := geometry.Point{X: CardWidth / float64(columns) * float64(i/down), Y: y}
 		c.Rectangle(Stroke{Layer: render.LayerText, Quantity: "dividing", Pen: render.Thin}, at, at.Add(geometry.Point{X: angleBox, Y: angleBox}))
 		c.angle(r, at.Add(geometry.Point{X: angleBox}), places)
 		y -= angleRow

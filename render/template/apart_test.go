@@ -63,6 +63,6 @@ func TestHolesFiguresStandApart(t *testing.T) {
 	for _, u := range []measure.Units{{Unit: measure.MM}, {Unit: measure.Inch}} {
 		d := holeAngles("w", places, Style{Words: metric.Words, Units: u}).Drawing
 		require.GreaterOrEqual(t, narrowest(d, math.Inf(1)), 2.0)
-		require.LessOrEqual(t, d.Bounds().Width(), cardWidth-cardColumn+1)
+		require.LessOrEqual(t, d.Bounds().Width(), CardWidth-cardColumn+1)
 	}
 }

@@ -9,7 +9,7 @@ import (
 // Measures of a card in millimetres: it is drawn to stand on the free area of an
 // upright A4 or Letter sheet, its top left corner at the origin.
 const (
-	cardWidth   = 178.0
+	CardWidth   = 178.0
 	cardColumn  = 92.0 // steps left of it, the drawing right of it
 	tickSize    = 4.5
 	labelHeight = 3.5
@@ -105,7 +105,7 @@ func (c *card) tick(x, y float64) {
 // beside places a drawing right of the steps, from there on, its top at the card's, and
 // returns how far down it comes.
 func (c *card) beside(from float64, d *render.Drawing) (low float64) {
-	return c.right(d, (from+cardWidth)/2, 0)
+	return c.right(d, (from+CardWidth)/2, 0)
 }
 
 // column has a column of the card written that starts where the card has come to, and
@@ -133,7 +133,7 @@ func (c *card) twoColumns(wide float64, steps []func(*card)) {
 }
 
 // rule draws a thin line across the card.
-func (c *card) rule(y float64) { c.ruled(y, cardWidth) }
+func (c *card) rule(y float64) { c.ruled(y, CardWidth) }
 
 // ruled draws a thin line from the left edge to there.
 func (c *card) ruled(y, to float64) {

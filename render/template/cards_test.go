@@ -132,7 +132,7 @@ func TestEveryToothIsListed(t *testing.T) {
 					}
 				}
 				require.LessOrEqual(t, c.Bounds().Height(), cardDown)
-				require.LessOrEqual(t, c.Bounds().Width(), cardWidth+3)
+				require.LessOrEqual(t, c.Bounds().Width(), CardWidth+3)
 			}
 			require.Len(t, listed, n)
 			for i := range n {
@@ -163,7 +163,7 @@ func TestCoverTakesAsManySheetsAsItNeeds(t *testing.T) {
 	for i := range rows {
 		rows[i] = Row{"Wheel " + strconv.Itoa(i), "72"}
 	}
-	sheets := Cover("A job", []Table{{"Parts", Row{"part", "teeth"}, rows}, {Title: "Pairs"}}, sentences, metric)
+	sheets := Cover("A job", []Table{{"Parts", Row{"part", "teeth"}, rows}, {Title: "Pairs"}}, sentences, 176, metric)
 	require.Len(t, sheets, 4)
 	var all []string
 	for _, d := range sheets {
@@ -180,7 +180,7 @@ func TestCoverTakesAsManySheetsAsItNeeds(t *testing.T) {
 		require.Contains(t, all, r[0])
 	}
 	require.NotContains(t, all, "Pairs", "a table without rows is left out")
-	none := Cover("A job", nil, nil, metric)
+	none := Cover("A job", nil, nil, 176, metric)
 	require.Len(t, none, 1)
 	require.Contains(t, said(none[0]), metric.Words.Say("cards.cover.none"))
 }

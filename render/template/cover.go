@@ -15,19 +15,19 @@ type Table struct {
 	Rows    []Row
 }
 
-// coverRow is how high a row of the cover's table stands; coverDown how far the
-// cover may reach, and coverHeading how high a heading stands with the first line
+// coverRow is how high a row of the cover's table stands; coverLeast how far down the
+// cover may reach at least, and coverHeading how high a heading stands with the first line
 // below it.
 const (
 	coverRow     = 5.4
-	coverDown    = 176.0
+	coverLeast   = 90.0
 	coverHeading = 10.0
 )
 
-// Cover is the packet's first sheet, and as many more as it takes: tables of the
-// job's parts with their figures, and the findings as sentences.
-func Cover(title string, tables []Table, findings []string, s Style) []*render.Drawing {
-	c := &coverSheets{card: newCard(Wheel{}, s, title, ""), title: title, on: s.Words.Say("cards.cover.on")}
+// Cover is the packet's first sheet, and as many more as it takes, each as high as there is
+// room: tables of the job's parts with their figures, and the findings as sentences.
+func Cover(title string, tables []Table, findings []string, room float64, s Style) []*render.Drawing {
+	c := newCover(title, "", s.Words.Say("cards.cover.on"), room, s)
 	for _, t := range tables {
 		if len(t.Rows) > 0 {
 			c.tabulate(t)
@@ -44,12 +44,19 @@ type coverSheets struct {
 	*card
 	title string
 	on    string // what stands under the title of those that go on
+	down  float64
 	full  []*render.Drawing
+}
+
+// newCover returns a cover to write on, with a line under its title and another on the
+// sheets that go on, each as high as there is room.
+func newCover(title, line, on string, room float64, s Style) *coverSheets {
+	return &coverSheets{card: newCard(Wheel{}, s, title, line), title: title, on: on, down: max(room, coverLeast)}
 }
 
 // room goes on to another sheet where so much does not fit below; true if it did.
 func (c *coverSheets) room(height float64) bool {
-	if c.y-height >= -coverDown {
+	if c.y-height >= -c.down {
 		return false
 	}
 	c.full = append(c.full, c.Drawing)
@@ -93,7 +100,7 @@ func columnWidths(columns Row, parts []Row) []float64 {
 		total += widths[i]
 	}
 	for i := range widths {
-		widths[i] *= cardWidth / total
+		widths[i] *= CardWidth / total
 	}
 	return widths
 }
@@ -122,7 +129,7 @@ func (c *coverSheets) findings(sentences []string) {
 		return
 	}
 	for _, sentence := range sentences {
-		lines := Wrap(sentence, 2.5, cardWidth-8, false)
+		lines := Wrap(sentence, 2.5, CardWidth-8, false)
 		c.room(4.2 * float64(len(lines)))
 		c.tick(0, c.y-tickSize+1)
 		for _, line := range lines {

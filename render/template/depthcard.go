@@ -20,16 +20,16 @@ func DepthCard(w Wheel, s Style) (*render.Drawing, error) {
 	}
 	c := newCard(w, s, s.Words.Say("cards.depth.title", "name", w.title()), s.Words.Say("cards.depth.line"))
 	groups, rows := c.depthGroups(w.Cut), depthRows(w.Cut, s.Units)
-	if tableWidth(groups)+leastPencil > cardWidth-depthAside {
-		c.wide = cardWidth
+	if tableWidth(groups)+leastPencil > CardWidth-depthAside {
+		c.wide = CardWidth
 		c.targets(w.Cut)
 		c.depthTable(groups, rows)
 		c.stopNote(w.Cut)
 		c.depthPlots(w.Cut)
 		return c.Drawing, nil
 	}
-	c.column(cardWidth-depthAside+6, depthAside-6, func(of *card) { of.asideTable(w.Cut) })
-	c.wide = cardWidth - depthAside
+	c.column(CardWidth-depthAside+6, depthAside-6, func(of *card) { of.asideTable(w.Cut) })
+	c.wide = CardWidth - depthAside
 	c.depthTable(groups, rows)
 	c.stopNote(w.Cut)
 	return c.Drawing, nil
@@ -72,7 +72,7 @@ func (c *card) goal(cut *cutter.Cut) {
 // targets writes the two figures of the step side by side.
 func (c *card) targets(cut *cutter.Cut) {
 	c.y = min(c.column(0, targetColumn-6, func(of *card) { of.target(cut) }),
-		c.column(targetColumn, cardWidth-targetColumn, func(of *card) { of.goal(cut) })) + 1
+		c.column(targetColumn, CardWidth-targetColumn, func(of *card) { of.goal(cut) })) + 1
 }
 
 // Rows of the depth card by what is still to be fed, in millimetres or in inches,

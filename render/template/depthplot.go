@@ -36,7 +36,7 @@ func (c *card) depthPlots(cut *cutter.Cut) {
 	unit, last := c.depthUnit()
 	top := c.y - 7
 	for i, from := range []float64{0, max(cut.Infeed-last, 0)} {
-		left := 12 + float64(i)*(cardWidth-plotWidth-14)
+		left := 12 + float64(i)*(CardWidth-plotWidth-14)
 		frame := geometry.Box{Min: geometry.Point{X: left, Y: top - depthPlotHigh}, Max: geometry.Point{X: left + plotWidth, Y: top}}
 		c.depthPlot(cut, frame, from, unit)
 	}

@@ -141,7 +141,7 @@ func TestDrillingSheetsStandClear(t *testing.T) {
 				card, err := DrillingCard(w, s)
 				require.NoError(t, err)
 				requireClear(t, card, "drilling card of %d × %s in %s", n, thread, unit)
-				require.LessOrEqual(t, card.Bounds().Width(), cardWidth+1)
+				require.LessOrEqual(t, card.Bounds().Width(), CardWidth+1)
 				require.NotContains(t, strings.Join(append(said(card), card.Title, card.Description), " "), "‹")
 			}
 		}

@@ -27,7 +27,7 @@ func DrillingCard(w Wheel, s Style) (*render.Drawing, error) {
 
 // A drilling card is so narrow that it stands beside its template.
 const (
-	drillingWide   = 84.0
+	drillingWide   = 82.0
 	drillingCloser = 1.5 // its steps stand closer than others by
 )
 

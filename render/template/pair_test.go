@@ -195,7 +195,7 @@ func TestDepthingCardIsToScale(t *testing.T) {
 	for name, p := range pairs(t) {
 		card, err := DepthingCard(p, metric)
 		require.NoError(t, err)
-		fits := math.Min(84/p.shown().Width(), 92/p.shown().Height())
+		fits := math.Min(84/p.shown().Width(), 64/p.shown().Height())
 		scale, err := strconv.ParseFloat(strings.TrimSuffix(DepthingScale(p, metric), " : 1"), 64)
 		require.NoError(t, err)
 		require.Contains(t, []float64{1, 2, 5, 10, 20, 50, 100}, scale, "ISO 5455, %s", name)
@@ -227,10 +227,19 @@ func TestPairSheetsStandClear(t *testing.T) {
 			requireClear(t, card, "card of %s in %s", name, unit)
 			require.NotContains(t, strings.Join(append(said(card), card.Title, card.Description), " "), "‹")
 			require.Zero(t, card.Scale)
-			require.LessOrEqual(t, card.Bounds().Width(), cardWidth+2)
-			require.LessOrEqual(t, card.Bounds().Height(), 178.0)
+			require.LessOrEqual(t, card.Bounds().Width(), CardWidth+2)
+			require.LessOrEqual(t, card.Bounds().Height(), 88.0, "two stand on a sheet")
 			require.Contains(t, said(card), s.Units.Fine(p.Turn.Centres))
 		}
+	}
+}
+
+func TestDepthingStepsStandClear(t *testing.T) {
+	for _, s := range []Style{metric, inches} {
+		card := DepthingSteps(s)
+		requireClear(t, card, "steps")
+		require.LessOrEqual(t, card.Bounds().Width(), CardWidth)
+		require.NotContains(t, strings.Join(said(card), " "), "‹")
 	}
 }
 

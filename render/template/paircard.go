@@ -12,16 +12,15 @@ import (
 // steps stand below it, two side by side.
 const (
 	cardMesh   = 84.0 // its width at most
-	cardHigh   = 92.0 // and its height
+	cardHigh   = 64.0 // and its height, so that two cards stand on a sheet
 	cardStep   = 86.0 // width of a step
 	cardSteps  = 92.0 // from one column of steps to the next
 	cardFigure = 80.0 // width of the figures left of the picture
 )
 
 // DepthingCard is the card for setting the centres of a pair: the distance, large,
-// the pair's figures, the mesh where its speed strays most, how to set a depthing
-// tool by it and what to look for, and room for what was measured. ErrNothing if the
-// pair was not turned in mesh.
+// the pair's figures, the mesh where its speed strays most, and room for what was measured.
+// DepthingSteps says how. ErrNothing if the pair was not turned in mesh.
 func DepthingCard(p Pair, s Style) (*render.Drawing, error) {
 	if len(p.Turn.Steps) == 0 {
 		return nil, fmt.Errorf("depthing card of %s: %w", p.ID, ErrNothing)
@@ -30,7 +29,7 @@ func DepthingCard(p Pair, s Style) (*render.Drawing, error) {
 	c.text(0, c.y-labelHeight, labelHeight, render.Black, false, "centres", c.Say("cards.depthing.centres"))
 	c.text(0, c.y-labelHeight-5-largeHeight, largeHeight, render.Black, true, "centres", s.Units.Fine(p.Turn.Centres))
 	c.text(0, c.y-labelHeight-5-largeHeight-9, 5, render.Grey, false, "centres", c.other().Fine(p.Turn.Centres))
-	c.y -= 34
+	c.y -= 30
 	if p.Turn.Jams() {
 		c.text(0, c.y-labelHeight, labelHeight, render.Black, true, "centres", c.Say("cards.depthing.jams"))
 		c.y -= 8
@@ -39,10 +38,6 @@ func DepthingCard(p Pair, s Style) (*render.Drawing, error) {
 		c.figure(f)
 	}
 	c.beside(cardColumn, worstMesh(p, s))
-	c.y = min(c.y, c.Drawing.Bounds().Min.Y) - 6
-	c.rule(c.y)
-	c.y -= 6
-	c.depthingSteps(p)
 	c.pencil(c.Say("cards.depthing.measured", "unit", s.Units.Name()))
 	return c.Drawing, nil
 }
@@ -68,7 +63,7 @@ func (c *card) figure(f Figure) {
 	c.Write(Stroke{Layer: render.LayerText, Quantity: "centres", Ink: render.Black}, render.Text{
 		At: geometry.Point{X: cardFigure, Y: c.y - 2.5}, Height: 2.5, Align: render.Right, String: f.Value,
 	})
-	c.y -= 6
+	c.y -= 5.4
 }
 
 // DepthingScale returns the scale of the picture on a pair's depthing card: "10 : 1".
@@ -101,16 +96,17 @@ func worstMesh(p Pair, s Style) *render.Drawing {
 	return b.Drawing
 }
 
-// depthingSteps writes what to do, in two columns.
-func (c *card) depthingSteps(p Pair) {
-	top := c.y
+// DepthingSteps is the card that says of every pair how a depthing tool is set by its card,
+// and what to look for, in two columns.
+func DepthingSteps(s Style) *render.Drawing {
+	c := newCard(Wheel{}, s, s.Words.Say("cards.depthing.steps"), "")
 	for i, step := range []string{"set", "shake", "run", "mark"} {
 		if i == 2 {
-			c.y = top
+			c.y = 0
 		}
-		c.stepBeside(cardSteps*float64(i/2), c.Say("cards.depthing."+step),
-			c.Say("cards.depthing."+step+".how", "backlash", c.Style.Units.Length(p.Turn.PitchPlay)))
+		c.stepBeside(cardSteps*float64(i/2), c.Say("cards.depthing."+step), c.Say("cards.depthing."+step+".how"))
 	}
+	return c.Drawing
 }
 
 // stepBeside writes a step without a figure in a column of the card.
@@ -127,8 +123,8 @@ func (c *card) stepBeside(x float64, label, how string) {
 
 // pencil leaves a line at the foot of the card to write on.
 func (c *card) pencil(label string) {
-	y := c.Drawing.Bounds().Min.Y - 12
+	y := c.Drawing.Bounds().Min.Y - 9
 	t := c.text(0, y, labelHeight, render.Black, false, "centres", label)
 	c.Line(Stroke{Layer: render.LayerText, Quantity: "centres", Pen: render.Thin},
-		geometry.Line{From: geometry.Point{X: t.Width() + 3, Y: y - 1}, To: geometry.Point{X: cardWidth, Y: y - 1}})
+		geometry.Line{From: geometry.Point{X: t.Width() + 3, Y: y - 1}, To: geometry.Point{X: CardWidth, Y: y - 1}})
 }

@@ -75,7 +75,7 @@ func (c *card) scribeStep(n int, step scribeStep) {
 // and the chord from the first.
 func (c *card) armTable(w Wheel, y float64) {
 	lay, r := w.Crossing, w.Teeth.TipRadius
-	at := []float64{scribeRight + 10, scribeRight + 30, scribeRight + 53, cardWidth}
+	at := []float64{scribeRight + 10, scribeRight + 30, scribeRight + 53, CardWidth}
 	cells := func(ink render.Ink, height float64, bold bool, texts ...string) {
 		for i, text := range texts {
 			c.Write(Stroke{Layer: render.LayerText, Quantity: "crossing.arms", Ink: ink},
@@ -85,7 +85,7 @@ func (c *card) armTable(w Wheel, y float64) {
 	say := func(key string, args ...any) string { return c.Say("cards.scribing.arms."+key, args...) }
 	c.text(scribeRight, y, 3, render.Black, true, "crossing.arms", say("title"))
 	y -= 4.6
-	for _, line := range Wrap(say("on", "radius", c.Style.Units.Length(r)), 2.2, cardWidth-scribeRight, false) {
+	for _, line := range Wrap(say("on", "radius", c.Style.Units.Length(r)), 2.2, CardWidth-scribeRight, false) {
 		c.text(scribeRight, y, 2.2, render.Grey, false, "teeth", line)
 		y -= 3.8
 	}
@@ -97,7 +97,7 @@ func (c *card) armTable(w Wheel, y float64) {
 		cells(render.Black, 2.5, true, strconv.Itoa(arm.Tip), c.Style.Units.Angle(arm.Angle), c.arcChord(r, arm, next), c.arcChord(r, lay.Arms[0], arm))
 	}
 	if lay.Spec.Placing == crossing.Equal && !onTheirTips(lay) {
-		for _, line := range Wrap(say("off"), 2.2, cardWidth-scribeRight, false) {
+		for _, line := range Wrap(say("off"), 2.2, CardWidth-scribeRight, false) {
 			y -= 3.8
 			c.text(scribeRight, y, 2.2, render.Grey, false, "crossing.placing", line)
 		}

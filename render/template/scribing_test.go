@@ -456,7 +456,7 @@ func TestScribingCardsStandClear(t *testing.T) {
 				d, err := Scribing(w, s)
 				require.NoError(t, err)
 				requireClear(t, d, "scribing card of %d %s arms in %s", arms, style, unit)
-				require.LessOrEqual(t, d.Bounds().Width(), cardWidth+1)
+				require.LessOrEqual(t, d.Bounds().Width(), CardWidth+1)
 				require.NotContains(t, strings.Join(append(said(d), d.Title, d.Description), " "), "‹")
 			}
 		}

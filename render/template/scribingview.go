@@ -22,10 +22,10 @@ const (
 // the arm's two marks, right of the card's steps; it returns how far down they reach.
 func (c *card) scribingViews(w Wheel, s Style, steps []scribeStep) float64 {
 	whole := scribingWindow(w, s, steps)
-	y := c.right(whole, (scribeRight+cardWidth)/2, 0) - 6
+	y := c.right(whole, (scribeRight+CardWidth)/2, 0) - 6
 	low := y
 	for i, d := range scribingMarks(w, s, steps) {
-		low = min(low, c.right(d, scribeRight+scribeDetail/2+float64(i)*(cardWidth-scribeRight-scribeDetail), y))
+		low = min(low, c.right(d, scribeRight+scribeDetail/2+float64(i)*(CardWidth-scribeRight-scribeDetail), y))
 	}
 	return low
 }

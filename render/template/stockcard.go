@@ -1,6 +1,9 @@
 package template
 
-import "tipline/render"
+import (
+	"tipline/geometry"
+	"tipline/render"
+)
 
 // StockGroup is one kind of thing that a job needs.
 type StockGroup struct {
@@ -15,32 +18,31 @@ type StockRow struct {
 	Usual     bool
 }
 
-// Where the columns of the stock card stand, in millimetres.
+// The stock card's two columns, in millimetres: the width of one, where what stands right
+// of its boxes begins, and its lines.
 const (
-	stockItem = 8.0
-	stockFor  = 98.0
-	stockStep = 6.4
+	stockWide  = 87.0
+	stockItem  = 7.0
+	stockLine  = 3.5
+	stockApart = 2.4 // from one thing to the next
+	stockHead  = 8.5 // of a group, with the first thing below it
 )
 
-// StockCards list what a job needs, each thing with a box to tick, on as many cards as
-// it takes; one that says so where it needs nothing.
-func StockCards(title string, groups []StockGroup, s Style) []*render.Drawing {
+// StockCards list what a job needs, each thing with a box to tick and below it what it is
+// for, in two columns on as many cards as it takes, each as high as there is room; one that
+// says so where it needs nothing.
+func StockCards(title string, groups []StockGroup, room float64, s Style) []*render.Drawing {
 	if title == "" {
 		title = s.Words.Say("cards.stock.untitled")
 	} else {
 		title = s.Words.Say("cards.stock.title", "name", title)
 	}
 	line := s.Words.Say("cards.stock.line")
-	c := &coverSheets{card: newCard(Wheel{}, s, title, line), title: title, on: line}
+	c := &stockSheets{coverSheets: newCover(title, line, line, room, s)}
 	for _, g := range groups {
-		if len(g.Rows) == 0 {
-			continue
+		for i, r := range g.Rows {
+			c.stock(g.Title, i == 0, r)
 		}
-		c.heading(g.Title, 2*stockStep)
-		for _, r := range g.Rows {
-			c.stock(r)
-		}
-		c.y -= 4
 	}
 	if len(c.full) == 0 && len(c.Drawing.Items) == 0 {
 		c.text(0, c.y-3, 3, render.Black, false, "", c.Say("stock.nothing"))
@@ -48,22 +50,51 @@ func StockCards(title string, groups []StockGroup, s Style) []*render.Drawing {
 	return append(c.full, c.Drawing)
 }
 
-// stock writes one thing.
-func (c *coverSheets) stock(r StockRow) {
+// stockSheets are the sheets of a list in two columns, and where the one that is written
+// begins.
+type stockSheets struct {
+	*coverSheets
+	left float64
+}
+
+// column goes on in the next column where so much does not fit below in this one.
+func (c *stockSheets) column(height float64) {
+	switch {
+	case c.y-height >= -c.down:
+	case c.left == 0:
+		c.left, c.y = CardWidth-stockWide, 0
+	default:
+		c.room(height)
+		c.left = 0
+	}
+}
+
+// stock writes one thing, the first of a group under its heading.
+func (c *stockSheets) stock(group string, first bool, r StockRow) {
 	item := r.Item
 	if r.Usual {
 		item = c.Say("stock.usual", "item", item)
 	}
-	items, uses := Wrap(item, 2.5, stockFor-stockItem-4, false), Wrap(r.For, 2.5, cardWidth-stockFor, false)
-	high := stockStep + 3.8*float64(max(len(items), len(uses))-1)
-	c.room(high)
-	c.tick(0, c.y-tickSize)
-	for i, text := range items {
-		c.text(stockItem, c.y-3.4-3.8*float64(i), 2.5, render.Black, false, "", text)
+	items, uses := Wrap(item, 2.5, stockWide-stockItem, false), Wrap(r.For, 2.5, stockWide-stockItem, false)
+	high := stockLine*float64(len(items)+len(uses)) + stockApart
+	if first {
+		c.column(stockHead + high)
+		c.y -= 3 * min(1, -c.y) // from what stands above
+		c.text(c.left, c.y-4.5, 4.5, render.Black, true, "", group)
+		c.y -= stockHead
+	} else {
+		c.column(high)
 	}
-	for i, text := range uses {
-		c.text(stockFor, c.y-3.4-3.8*float64(i), 2.5, render.Grey, false, "", text)
+	c.tick(c.left, c.y-tickSize)
+	for i, text := range append(items, uses...) {
+		ink := render.Black
+		if i >= len(items) {
+			ink = render.Grey
+		}
+		c.text(c.left+stockItem, c.y-3.4-stockLine*float64(i), 2.5, ink, false, "", text)
 	}
 	c.y -= high
-	c.rule(c.y + 0.6)
+	y := c.y + 1
+	c.Line(Stroke{Layer: render.LayerText, Pen: render.Hair, Ink: render.Grey},
+		geometry.Line{From: geometry.Point{X: c.left, Y: y}, To: geometry.Point{X: c.left + stockWide, Y: y}})
 }

@@ -20,7 +20,7 @@ func TestStockCards(t *testing.T) {
 		}
 		var all []string
 		boxes := 0
-		for _, d := range StockCards("Clock", groups, metric) {
+		for _, d := range StockCards("Clock", groups, 176, metric) {
 			all = append(all, said(d)...)
 			requireClear(t, d, "%d rows", n)
 			require.GreaterOrEqual(t, d.Bounds().Min.Y, -cardDown, "%d rows", n)
@@ -41,6 +41,6 @@ func TestStockCards(t *testing.T) {
 }
 
 func TestTheStockOfAJobWithoutATitle(t *testing.T) {
-	require.Equal(t, "What to get in", StockCards("", nil, metric)[0].Title)
-	require.Equal(t, "Clock: what to get in", StockCards("Clock", nil, metric)[0].Title)
+	require.Equal(t, "What to get in", StockCards("", nil, 176, metric)[0].Title)
+	require.Equal(t, "Clock: what to get in", StockCards("Clock", nil, 176, metric)[0].Title)
 }

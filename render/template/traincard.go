@@ -16,7 +16,7 @@ func TrainCard(t Train, s Style) (*render.Drawing, error) {
 	c := newCard(Wheel{ID: t.ID}, s, s.Words.Say("cards.train.title", "name", t.title()), s.Words.Say("cards.train.line"))
 	d := drawTrain(t, s).Drawing
 	of := d.Bounds()
-	c.Drawing.Add(d.Placed(geometry.Point{X: cardWidth/2 - of.Centre().X, Y: -of.Max.Y}, 1, 0).Items...)
+	c.Drawing.Add(d.Placed(geometry.Point{X: CardWidth/2 - of.Centre().X, Y: -of.Max.Y}, 1, 0).Items...)
 	c.y = -of.Height() - 8
 	c.rule(c.y)
 	c.y -= 7
