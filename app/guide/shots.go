@@ -85,7 +85,7 @@ var shots = map[string]shot{
 	"floor":          {part: "escape", of: viewCutter, lit: of("teeth.floor"), near: 42, x: 14, y: 8},
 	"relief":         {part: "escape", of: viewCutter, lit: of("teeth.front_relief"), near: 56, x: 0, y: 46, high: 0.9},
 	"clearance":      {part: "escape", of: packet.Grinding, scale: 10, lit: of("cutter.clearance")},
-	"heel":           {part: "escape", of: viewCutter, lit: of("cutter.clearance"), near: 82, x: -24, y: 40, high: 0.8},
+	"heel":           {part: "escape", of: viewCutter, near: 98, x: -22, y: 40, high: 0.72},
 	"rake-face":      {part: "escape", of: packet.Grinding, scale: 10},
 	"swing":          {part: "escape", of: packet.Setting},
 	"set-over":       {part: "escape", of: viewCutter, lit: of("teeth.undercut"), near: 62, x: -12, y: 4},

@@ -17,11 +17,12 @@ type entry struct {
 	came, left func()
 	undo, redo func()
 	escape     func()
+	help       func()
 	nudge      func(by int) // with the arrow keys, by steps
 }
 
 func newEntry() *entry {
-	e := &entry{came: func() {}, left: func() {}, undo: func() {}, redo: func() {}, escape: func() {}, nudge: func(int) {}}
+	e := &entry{came: func() {}, left: func() {}, undo: func() {}, redo: func() {}, escape: func() {}, help: func() {}, nudge: func(int) {}}
 	e.Wrapping, e.Scroll = fyne.TextWrapOff, fyne.ScrollHorizontalOnly
 	e.ExtendBaseWidget(e)
 	return e
@@ -62,6 +63,7 @@ func (e *entry) keys() keyTable {
 		named("keys.more", func() { e.nudge(1) }, fyne.KeyUp),
 		named("keys.less", func() { e.nudge(-1) }, fyne.KeyDown),
 		named("keys.escape", func() { e.escape() }, fyne.KeyEscape),
+		named("keys.guide", func() { e.help() }, fyne.KeyF1),
 	}
 }
 
@@ -89,7 +91,7 @@ func (w *Window) wire(e *entry, path func() geometry.Quantity) {
 		w.marks(e)
 	}
 	e.nudge = func(by int) { d.Nudge(d.Part(), path(), by) }
-	e.undo, e.redo, e.escape = d.Undo, d.Redo, w.escape
+	e.undo, e.redo, e.escape, e.help = d.Undo, d.Redo, w.escape, w.help
 }
 
 // focusable is a thing that is seen and can have the keyboard.
@@ -104,11 +106,11 @@ var redoAgain = &desktop.CustomShortcut{KeyName: fyne.KeyZ, Modifier: fyne.KeyMo
 // choice is a box to choose in that tells when it is come to.
 type choice struct {
 	widget.Select
-	came func()
+	came, help func()
 }
 
 func newChoice(changed func(string)) *choice {
-	c := &choice{came: func() {}}
+	c := &choice{came: func() {}, help: func() {}}
 	c.OnChanged = changed
 	c.ExtendBaseWidget(c)
 	return c
@@ -117,6 +119,14 @@ func newChoice(changed func(string)) *choice {
 func (c *choice) FocusGained() {
 	c.Select.FocusGained()
 	c.came()
+}
+
+func (c *choice) TypedKey(k *fyne.KeyEvent) {
+	if k.Name == fyne.KeyF1 {
+		c.help()
+		return
+	}
+	c.Select.TypedKey(k)
 }
 
 // set sets what may be chosen, what is, and what stands there when nothing is.

@@ -114,7 +114,7 @@ func TestEachKeyOfAFieldWorks(t *testing.T) {
 		if says == "keys.escape" {
 			w.desk.TakeRule(true)
 		}
-		return []any{rim.Text, w.desk.Measuring(), w.question != nil}
+		return []any{rim.Text, w.desk.Measuring(), w.all.guide != nil}
 	}}.test(t)
 }
 
@@ -148,12 +148,13 @@ func TestEachKeyThatWorksEverywhereDoes(t *testing.T) {
 		tried{keys: w.keys, typed: w.turn, look: func(says string) any {
 			if says != "" {
 				w.unask()
+				w.all.guide.close()
 				w.desk.TurnTo(1)
 				w.desk.Choose(w.rail.parts[1].ID)
 				w.desk.TakeRule(says == "keys.escape")
 			}
 			_, page := w.desk.Pages()
-			return []any{w.desk.Part(), page, w.question != nil, w.desk.Measuring()}
+			return []any{w.desk.Part(), page, w.all.guide != nil, w.desk.Measuring()}
 		}}.test(t)
 	}
 	w.unask()
@@ -230,6 +231,4 @@ func TestThePageOfKeysIsOpenedAndClosed(t *testing.T) {
 	require.NotNil(t, w.question)
 	w.question.typed(pressedKey(fyne.KeyEscape))
 	require.Nil(t, w.question)
-	w.turn(pressedKey(fyne.KeyF1))
-	require.NotNil(t, w.question)
 }

@@ -50,6 +50,7 @@ func (w *Window) keyGroups() []keyGroup {
 		{say("keys.of.history"), w.column.history.list.keys()},
 		{say("keys.of.pages"), w.pages.keys()},
 		{say("keys.of.press"), pressing(idle)},
+		{say("keys.of.guide"), (&guideWindow{}).keys()},
 		{say("keys.of.question"), (&question{}).keys()},
 	} {
 		g := keyGroup{title: of.title}

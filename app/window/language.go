@@ -25,4 +25,5 @@ func (w *Window) speak(code string) {
 			w.tell(err)
 		}
 	}
+	w.all.guide.furnish()
 }

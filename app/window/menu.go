@@ -132,7 +132,10 @@ func (m *menu) partMenu() *fyne.Menu {
 }
 
 func (m *menu) helpMenu() *fyne.Menu {
-	return fyne.NewMenu(m.window.desk.Words().Say("menu.help"), keyed(m.item("keys", m.window.showKeys), fyne.KeySlash))
+	w := m.window
+	guide := m.item("guide", w.help)
+	guide.Shortcut = guideKey // shown only: a key by itself is none of the toolkit's shortcuts
+	return fyne.NewMenu(w.desk.Words().Say("menu.help"), guide, keyed(m.item("keys", w.showKeys), fyne.KeySlash))
 }
 
 func (m *menu) viewMenu() *fyne.Menu {

@@ -38,12 +38,12 @@ func newRow(w *Window, f desk.Field) *row {
 	}
 	if len(f.Choices) > 0 {
 		r.choice = newChoice(r.chosen)
-		r.choice.came = came
+		r.choice.came, r.choice.help = came, w.help
 	} else {
 		r.entry = newEntry()
 		r.entry.OnChanged = r.typed
 		r.entry.came = func() { came(); w.marks(r.entry) }
-		r.entry.undo, r.entry.redo, r.entry.escape = d.Undo, d.Redo, w.escape
+		r.entry.undo, r.entry.redo, r.entry.escape, r.entry.help = d.Undo, d.Redo, w.escape, w.help
 		r.entry.nudge = func(by int) { d.Nudge(r.field.Part, r.field.Path, by) }
 	}
 	r.Container = &fyne.Container{Layout: rowLayout{r}, Objects: []fyne.CanvasObject{r.label, r.box(), r.hint.Container, r.border}}

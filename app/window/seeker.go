@@ -12,7 +12,7 @@ type seeker struct {
 
 func newSeeker(w *Window) *seeker {
 	idle := func() {}
-	s := &seeker{window: w, entry: entry{came: idle, left: idle, escape: idle, nudge: func(int) {}, undo: w.desk.Undo, redo: w.desk.Redo}}
+	s := &seeker{window: w, entry: entry{came: idle, left: idle, escape: idle, help: w.help, nudge: func(int) {}, undo: w.desk.Undo, redo: w.desk.Redo}}
 	s.Wrapping, s.Scroll = fyne.TextWrapOff, fyne.ScrollHorizontalOnly
 	s.ExtendBaseWidget(s)
 	s.SetPlaceHolder(w.desk.Words().Say("rail.find"))

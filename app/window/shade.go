@@ -42,6 +42,7 @@ func (a *windows) redress(l appearance.Looks) {
 		w.furnish()
 		w.show()
 	}
+	a.guide.furnish()
 }
 
 // wear keeps looks and gives them to all windows. Looks that cannot be kept are worn all

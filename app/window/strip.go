@@ -16,10 +16,11 @@ type strip struct {
 	desk  *desk.Desk
 	steps []desk.Step
 	tabs  []*tab
+	help  func()
 }
 
-func newStrip(d *desk.Desk) *strip {
-	return &strip{desk: d, Container: &fyne.Container{Layout: stripLayout{}}}
+func newStrip(d *desk.Desk, help func()) *strip {
+	return &strip{desk: d, help: help, Container: &fyne.Container{Layout: stripLayout{}}}
 }
 
 func (s *strip) show() {
@@ -43,6 +44,7 @@ func (s *strip) rebuild(steps []desk.Step) {
 		if i := slices.Index(had, step); i >= 0 {
 			t = old[i]
 		}
+		t.help = s.help
 		s.tabs = append(s.tabs, t)
 		s.Objects = append(s.Objects, t)
 	}

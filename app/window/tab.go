@@ -16,12 +16,12 @@ type tab struct {
 	name           string
 	chosen         bool
 	mark           desk.Mark
-	tapped         func()
+	tapped, help   func()
 	hovered, focus bool
 }
 
 func newTab(name string, tapped func()) *tab {
-	t := &tab{name: name, tapped: tapped}
+	t := &tab{name: name, tapped: tapped, help: func() {}}
 	t.ExtendBaseWidget(t)
 	return t
 }
@@ -44,6 +44,10 @@ func (t *tab) FocusLost()                     { t.focus = false; t.Refresh() }
 func (t *tab) TypedRune(rune)                 {}
 
 func (t *tab) TypedKey(e *fyne.KeyEvent) {
+	if e.Name == fyne.KeyF1 {
+		t.help()
+		return
+	}
 	pressing(t.tapped).press(e.Name)
 }
 

@@ -68,7 +68,7 @@ func newWindow(all *windows, d *desk.Desk) *Window {
 func (w *Window) furnish() {
 	d := w.desk
 	w.entered = nil
-	w.strip = newStrip(d)
+	w.strip = newStrip(d, w.help)
 	w.rail = newRail(w)
 	legend := newLegend(d)
 	w.board = newBoard(legend, w.pressed, w.turn)
@@ -226,7 +226,7 @@ func (w *Window) keys() keyTable {
 	last := func() { count, _ := w.desk.Pages(); w.desk.TurnTo(count - 1) }
 	return keyTable{
 		named("keys.escape", w.escape, fyne.KeyEscape),
-		named("keys.keys", w.showKeys, fyne.KeyF1),
+		named("keys.guide", w.help, fyne.KeyF1),
 		{says: "keys.part", names: []fyne.KeyName{fyne.KeyPageUp}, when: onPaper(false), do: turn(-1)},
 		{says: "keys.part", names: []fyne.KeyName{fyne.KeyPageDown}, when: onPaper(false), do: turn(1)},
 		{says: "keys.page", names: []fyne.KeyName{fyne.KeyPageUp}, when: onPaper(true), do: func() { w.pager.turn(-1) }},

@@ -19,6 +19,7 @@ type windows struct {
 	later func(do func())
 	ended func()           // called when the last is closed
 	looks appearance.Looks // of all windows
+	guide *guideWindow     // nil while it is closed
 }
 
 // add makes a window over a desk.
@@ -95,6 +96,7 @@ func (w *Window) end() {
 	w.desk.Close()
 	w.Close()
 	if len(w.all.list) == 0 {
+		w.all.guide.close()
 		w.all.ended()
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"io/fs"
 	"path"
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -18,6 +19,9 @@ var files embed.FS
 
 // Start is the page that leads to all others.
 const Start = "index"
+
+// Words is the page that leads to those about words of the trade.
+const Words = "words"
 
 // Language is the language the guide is written in.
 const Language = "en"
@@ -79,9 +83,9 @@ func (b Block) Text() string {
 	return all.String()
 }
 
-// pages are the pages by the order of their names, read once: they are compiled in, so
+// pages are the pages in the order they are read in, read once: they are compiled in, so
 // what cannot be read is found by the tests.
-var pages = func() []Page {
+var pages = ordered(func() []Page {
 	names, err := fs.Glob(files, Language+"/*.md")
 	if err != nil {
 		panic(err) // the pattern is not one
@@ -95,9 +99,55 @@ var pages = func() []Page {
 		all = append(all, read(strings.TrimSuffix(path.Base(file), ".md"), string(text)))
 	}
 	return all
-}()
+}())
 
-// Pages returns every page in the order of their names.
+// ordered puts pages in the order of the first page's links, and after those the words of
+// the trade in the order of theirs.
+func ordered(all []Page) []Page {
+	var list []Page
+	add := func(name string) {
+		i := slices.IndexFunc(all, func(p Page) bool { return p.Name == name })
+		if i >= 0 && !slices.ContainsFunc(list, func(p Page) bool { return p.Name == name }) {
+			list = append(list, all[i])
+		}
+	}
+	for _, from := range []string{Start, Words} {
+		add(from)
+		for _, p := range all {
+			if p.Name == from {
+				for _, to := range p.leads() {
+					if to != Words {
+						add(to)
+					}
+				}
+			}
+		}
+	}
+	for _, p := range all {
+		add(p.Name)
+	}
+	return list
+}
+
+// leads lists the pages that a page leads to.
+func (p Page) leads() (names []string) {
+	for _, b := range p.Blocks {
+		for _, r := range b.Runs {
+			if r.To != "" {
+				names = append(names, r.To)
+			}
+		}
+	}
+	return names
+}
+
+// IsTerm reports whether the page is about a word of the trade.
+func (p Page) IsTerm() bool {
+	words, _ := Named(Words)
+	return slices.Contains(words.leads(), p.Name)
+}
+
+// Pages returns every page in the order they are read in.
 func Pages() []Page { return append([]Page(nil), pages...) }
 
 // Named returns the page of a name.

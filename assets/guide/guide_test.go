@@ -66,7 +66,7 @@ func TestEveryLinkIsUnderstood(t *testing.T) {
 }
 
 func TestEveryPageOfATermHasAPicture(t *testing.T) {
-	words, ok := Named("words")
+	words, ok := Named(Words)
 	require.True(t, ok)
 	for _, b := range words.Blocks {
 		for _, r := range b.Runs {
@@ -114,4 +114,15 @@ func TestPagesAreFoundByTheirWordsTitlesFirst(t *testing.T) {
 	require.Greater(t, len(found), 2)
 	require.Len(t, Find(""), len(Pages()))
 	require.Empty(t, Find("zeppelin"))
+}
+
+func TestPagesComeInTheOrderTheyAreRead(t *testing.T) {
+	require.Equal(t, []string{"index", "first-wheel", "step-blank", "step-cutter"}, []string{
+		Pages()[0].Name, Pages()[1].Name, Pages()[2].Name, Pages()[3].Name})
+	terms := false
+	for _, p := range Pages() {
+		require.True(t, p.IsTerm() || !terms, "%s stands among the words of the trade", p.Name)
+		terms = p.IsTerm()
+	}
+	require.True(t, terms)
 }
