@@ -44,6 +44,15 @@ func TestSheetsAreFilledInOrder(t *testing.T) {
 	}
 }
 
+// Parts that the title block has no room for are counted, none is cut short.
+func TestPartsAreListedAsThereIsRoom(t *testing.T) {
+	require.Equal(t, "going, motion", partsOf([]string{"going", "motion"}))
+	long := "Centre wheel – Third pinion"
+	require.Equal(t, long, partsOf([]string{long}))
+	require.Equal(t, long+" + 2", partsOf([]string{long, "Third wheel – Escape pinion", "Cannon pinion – Minute wheel"}))
+	require.Equal(t, long+" + 2", fit(partsOf([]string{long, long + "s", "x"}), false, partRoom, heightSmall, heightLabel).String)
+}
+
 // free checks that no lettering of the sheet's own stands on a drawing.
 func free(t *testing.T, page render.Page, box geometry.Box) {
 	for _, it := range page.Drawing.Items {

@@ -27,6 +27,9 @@ const (
 	blockWidth = 180.0
 	rowHeight  = 11.0
 	maxAcross  = 4 // figures in a row
+
+	partShare = 5.3 // of the 18 that the upper row has
+	partRoom  = blockWidth*partShare/18 - 1.5*cellInset
 )
 
 // cell is one field of the title block: its name, what it says, and its share of
@@ -39,7 +42,7 @@ type cell struct {
 // rows returns the title block's rows, the top one first.
 func (t TitleBlock) rows(say func(string, ...any) string) [][]cell {
 	rows := [][]cell{
-		{{say("sheet.title"), t.Job, 6.2}, {say("sheet.part"), t.Part, 5.3}, {say("sheet.kind"), t.Kind, 6.5}},
+		{{say("sheet.title"), t.Job, 6.2}, {say("sheet.part"), t.Part, partShare}, {say("sheet.kind"), t.Kind, 6.5}},
 	}
 	figures := t.Notes.Figures
 	if t.Material != "" {
