@@ -76,6 +76,9 @@ func (w *Wheel) solveBlank(r *reader) {
 	w.Thickness = r.length("thickness", p.Thickness, 0)
 	w.Bore = r.length("bore", p.Bore, 0)
 	w.Hand = r.choice("hand", p.Hand, "clockwise")
+	if w.Hand == "" && !(p.Teeth != nil && (p.Teeth.Form.Text == "pointed" || p.Teeth.Form.Text == "ratchet")) {
+		w.Hand = "clockwise" // teeth without a front are the same either way
+	}
 	if p.Blank != nil {
 		w.Oversize = r.length("blank.oversize", p.Blank.Oversize, 0)
 		r.choice("blank.holding", p.Blank.Holding, "")

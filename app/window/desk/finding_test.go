@@ -54,6 +54,18 @@ func TestFacesAreAskedOfLeaningTeethAlone(t *testing.T) {
 	}
 }
 
+// A hand that cannot be read does not make a pinion of a wheel whose teeth have no front.
+func TestAWheelIsAWheelWhateverItsHand(t *testing.T) {
+	d, _ := opened(t)
+	d.Go(Blank)
+	before := d.Summary()
+	d.Type("great", "hand", "widdershins")
+	require.Equal(t, before, d.Summary())
+	require.Equal(t, 1, d.Mark(Blank).Errors)
+	_, stale := d.Drawing()
+	require.False(t, stale)
+}
+
 // What is said of the whole job says on which step it counts, and leads there.
 func TestWhatIsSaidOfTheJobNamesItsStep(t *testing.T) {
 	d, _ := opened(t)
