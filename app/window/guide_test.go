@@ -130,7 +130,7 @@ func TestProseIsBrokenAtBlanksOnly(t *testing.T) {
 	page := newGuidePage(w.all.guide)
 	page.Objects = nil
 	high := p.lay(page, 0, 0, p.wide(p.pieces[4])+30)
-	require.Greater(t, high, 2*p.size*leading)
+	require.Greater(t, high, 1.5*p.size*leading)
 	comma, after := page.Objects[2], page.Objects[5]
 	require.Equal(t, page.Objects[1].Position().Y, comma.Position().Y)
 	require.Equal(t, page.Objects[4].Position().Y, after.Position().Y)
