@@ -44,10 +44,9 @@ func (w *Window) sentences(keys ...string) fyne.CanvasObject {
 
 // message gives a text the width of a question.
 func message(says string) fyne.CanvasObject {
-	const width = 420
 	text := newFlow(textSize, ink)
 	text.set(says, ink)
-	return box.New(layout.NewGridWrapLayout(fyne.NewSize(width, text.tall(width)+12)), text.Container)
+	return box.New(layout.NewGridWrapLayout(fyne.NewSize(askWidth, text.tall(askWidth)+12)), text.Container)
 }
 
 // tell says an error, if there is one.

@@ -38,7 +38,7 @@ func newBits(w *Window) *bits {
 	b.start = widget.NewButton(say("bit.start"), w.desk.StartBit)
 	b.add = widget.NewButton(say("bit.add"), w.desk.AddCorner)
 	b.clear = widget.NewButton(say("bit.clear"), w.desk.ClearBit)
-	b.ways = box.New(layout.NewCustomPaddedHBoxLayout(6), b.start, b.add, b.clear)
+	b.ways = box.New(inLine{}, b.start, b.add, b.clear)
 	b.body.Objects = []fyne.CanvasObject{b.hint.Container, b.list, b.ways}
 	return b
 }

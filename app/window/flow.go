@@ -79,14 +79,31 @@ func (l flowLayout) MinSize([]fyne.CanvasObject) fyne.Size {
 	return fyne.NewSize(40, float32(len(l.broken))*l.size*leading)
 }
 
-// wrapped breaks a text at its blanks into lines that fit a width; a word that is
-// wider stands alone. To measure type is dear, so each line's end is guessed from
+// split breaks the first of some words, such as a file's name, where it reaches a width.
+func split(words []string, wide func(string) float32, width float32) []string {
+	letters := []rune(words[0])
+	n := max(int(float32(len(letters))*width/wide(words[0])), 1)
+	for n > 1 && wide(string(letters[:n])) > width {
+		n--
+	}
+	if n == len(letters) {
+		return words
+	}
+	return append([]string{string(letters[:n]), string(letters[n:])}, words[1:]...)
+}
+
+// wrapped breaks a text at its blanks into lines that fit a width, and a word that is
+// wider within. To measure type is dear, so each line's end is guessed from
 // the width of all that is left and then moved word by word.
 func wrapped(text string, size float32, style fyne.TextStyle, width float32) []string {
 	words := strings.Fields(text)
 	lines := []string{}
 	for len(words) > 0 {
-		n := fitting(words, func(line string) float32 { return fyne.MeasureText(line, size, style).Width }, width)
+		wide := func(line string) float32 { return fyne.MeasureText(line, size, style).Width }
+		n := fitting(words, wide, width)
+		if n == 1 && wide(words[0]) > width {
+			words = split(words, wide, width)
+		}
 		lines, words = append(lines, strings.Join(words[:n], " ")), words[n:]
 	}
 	if len(lines) == 0 {

@@ -125,9 +125,10 @@ func (l *layers) newRow(i int, name string, below bool) *layer {
 	if !below {
 		up.Disable()
 	}
-	label := written(shortened(name, textSize, fyne.TextStyle{}, layerName), textSize, ink, false)
+	tip := written(d.Words().Say("stack.tip"), smallSize, faint, false)
+	label := written(shortened(name, textSize, fyne.TextStyle{}, layerName-tip.MinSize().Width), textSize, ink, false)
 	r.Container = &fyne.Container{Layout: layerLayout{}, Objects: []fyne.CanvasObject{
-		label, written(d.Words().Say("stack.tip"), smallSize, faint, false), r.tip, up, off,
+		label, tip, r.tip, up, off,
 	}}
 	return r
 }
@@ -166,7 +167,8 @@ func (layerLayout) MinSize([]fyne.CanvasObject) fyne.Size {
 
 func (layerLayout) Layout(o []fyne.CanvasObject, _ fyne.Size) {
 	x := float32(0)
-	for i, wide := range []float32{layerName, 26, layerTip, layerButton, layerButton} {
+	tip := o[1].MinSize().Width
+	for i, wide := range []float32{layerName - tip, tip, layerTip, layerButton, layerButton} {
 		high := float32(inputHeight)
 		if i < 2 {
 			high = o[i].MinSize().Height

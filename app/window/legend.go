@@ -25,6 +25,7 @@ type legend struct {
 	bar     screen.Bar
 	tag     *tag
 	prompt  *prompt
+	pager   *pager // that stands between, on paper
 }
 
 // slip is the colour under what stands on the drawing: nearly paper.
@@ -78,26 +79,60 @@ func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 	if l.desk.Step() == desk.Paper {
 		l.zoom.Color = light.ink
 	}
-	l.ground.Hidden = zoom == "" || l.desk.Step() == desk.Paper
 	l.Layout.Layout(nil, l.Size())
 }
 
-// lengthRoom is what the bar's length and the margins beside it take.
-const lengthRoom = 22 + 8 + 60
+// inFrom is how far in the scale bar begins, and besideBar how far after it its length.
+const inFrom, besideBar = 22, 8
 
 // room returns how long the scale bar may be: on paper it ends before what turns the pages.
 func (l *legend) room() float64 {
 	if l.desk.Step() != desk.Paper {
 		return longest
 	}
-	return float64(min(longest, max(l.Size().Width/2-pagerWidth/2-lengthRoom, shortest)))
+	long := l.Size().Width/2 - l.pagerWide()/2 - inFrom - besideBar - grown(60)
+	return float64(min(longest, max(long, shortest)))
+}
+
+func (l *legend) pagerWide() float32 {
+	wide, _ := l.pager.wide()
+	return wide
+}
+
+// sides returns how far what stands on the left and on the right reaches in.
+func (l *legend) sides() (left, right float32) {
+	left, right = inFrom, inFrom
+	if l.length.Text != "" && !l.length.Hidden {
+		left = inFrom + float32(l.bar.Pixels) + besideBar + l.length.MinSize().Width + inFrom
+	}
+	if l.zoom.Text != "" && !l.zoom.Hidden {
+		right = l.zoom.MinSize().Width + 2*inFrom
+	}
+	return left, right
+}
+
+// thin takes away what there is no room for: first how far the drawing is zoomed, then, on
+// paper, the scale bar.
+func (l *legend) thin(width float32) {
+	l.zoom.Hidden, l.length.Hidden = false, false
+	between := float32(0)
+	if l.desk.Step() == desk.Paper {
+		between = l.pagerWide()
+	}
+	left, right := l.sides()
+	half := (width - between) / 2
+	l.zoom.Hidden = between > 0 && right > half || left+right > width
+	if l.length.Hidden = between > 0 && left > half; l.length.Hidden {
+		l.bar = screen.Bar{}
+	}
+	l.ground.Hidden = l.zoom.Hidden || l.zoom.Text == "" || between > 0
 }
 
 // rule draws the scale bar into the picture of the drawing.
 func (l *legend) rule(p *screen.Painter, dst *image.RGBA, density float64) {
 	bar := l.bar
 	bar.Pixels *= density
-	p.Rule(dst, bar, screen.Pixel{X: 22 * density, Y: float64(dst.Rect.Dy()) - 19*density}, float64(l.length.MinSize().Width+14)*density)
+	p.Rule(dst, bar, screen.Pixel{X: inFrom * density, Y: float64(dst.Rect.Dy()) - 19*density}, float64(l.length.MinSize().Width+14)*density)
 }
 
 type legendLayout struct{ *legend }
@@ -106,12 +141,14 @@ func (legendLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize
 
 func (l legendLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	put(l.border, 0, 0, s.Width, s.Height)
-	put(l.length, 22+float32(l.bar.Pixels)+8, s.Height-29, 90, 18)
+	l.thin(s.Width)
+	length, zoom := l.length.MinSize(), l.zoom.MinSize()
+	put(l.length, inFrom+float32(l.bar.Pixels)+besideBar, s.Height-20-length.Height/2, length.Width, length.Height)
 	put(l.tag.Container, 0, 0, s.Width, s.Height)
-	put(l.zoom, s.Width/2, s.Height-29, s.Width/2-20, 18)
-	wide := l.zoom.MinSize().Width
-	put(l.ground, s.Width-26-wide, s.Height-30, wide+12, 20)
+	put(l.zoom, s.Width-20-zoom.Width, s.Height-20-zoom.Height/2, zoom.Width, zoom.Height)
+	put(l.ground, s.Width-26-zoom.Width, s.Height-21-zoom.Height/2, zoom.Width+12, zoom.Height+2)
 	put(l.prompt.Container, 0, s.Height-legendHeight, s.Width, legendHeight-6)
 	width := min(s.Width-60, 460)
-	put(l.message.Container, (s.Width-width)/2, s.Height/2-30, width, 60)
+	high := l.message.tall(width)
+	put(l.message.Container, (s.Width-width)/2, (s.Height-high)/2, width, high)
 }

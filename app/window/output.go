@@ -18,7 +18,16 @@ func printButtons(w *Window) *fyne.Container {
 	print, save := widget.NewButton(say("menu.print"), w.askPrint), widget.NewButton(say("menu.pdf"), w.askPDF)
 	print.Importance = widget.HighImportance
 	return box.New(layout.NewCustomPaddedLayout(6, 12, 20, 20), box.New(layout.NewCustomPaddedVBoxLayout(6),
-		box.New(layout.NewGridLayout(2), print, save), widget.NewButton(say("menu.measure-printer"), w.askMeasure)))
+		pair(print, save), widget.NewButton(say("menu.measure-printer"), w.askMeasure)))
+}
+
+// pair sets two buttons beside each other, or where one is too long for that, one below
+// the other.
+func pair(a, b *widget.Button) fyne.CanvasObject {
+	if max(a.MinSize().Width, b.MinSize().Width) > (columnWidth-6)/2 {
+		return box.New(layout.NewCustomPaddedVBoxLayout(6), a, b)
+	}
+	return box.New(layout.NewGridLayout(2), a, b)
 }
 
 // askPDF asks for a name and writes what is chosen of the packet under it.

@@ -15,11 +15,22 @@ import (
 
 // The measures of a page in the list.
 const (
-	leavesWidth = 212
-	leafHeight  = 104
-	thumbSize   = 84 // the long side of the sheet
-	leafText    = 82 // where its name begins
+	thumbSize = 84 // the long side of the sheet
+	leafText  = 82 // where its name begins
+	leafTicks = 26 // the box's side
 )
+
+// leavesFor returns how wide the list is beside a page of which so much is left, and
+// whether it has room for the pages' names.
+func leavesFor(width float32) (wide float32, named bool) {
+	if wide = widened(212); width-wide >= leastPage {
+		return wide, true
+	}
+	return leafText + leafTicks + grown(28), false
+}
+
+// leastPage is how wide a page is at least looked at where the names of all are listed.
+const leastPage = 330
 
 // pageLeaf is a page in the list: its small picture, number and name, and the box that is
 // ticked where it is printed.
@@ -62,8 +73,9 @@ func (l *pageLeaf) show(page int, of desk.Leaf, chosen, focus bool) {
 	if !of.Printed {
 		colour = faint
 	}
-	l.name.lay(leavesWidth - leafText - 16)
-	l.name.set(shortened(of.Title, smallSize, fyne.TextStyle{}, 4*(leavesWidth-leafText-30)), colour)
+	l.name.lay(l.nameRoom())
+	l.name.set(shortenedTo(leafLines, of.Title, smallSize, l.nameRoom()), colour)
+	l.name.Hidden = !l.pages.named
 	l.veil.Hidden = of.Printed
 	l.tick.set(of.Printed)
 	l.ground.FillColor, l.ground.StrokeColor, l.ground.StrokeWidth = color.Transparent, blue, 0
@@ -94,10 +106,15 @@ func (l *pageLeaf) paint(width, height int) image.Image {
 	return image.NewUniform(paper)
 }
 
+// leafLines is how many lines of a page's name are shown.
+const leafLines = 4
+
+func (l *pageLeaf) nameRoom() float32 { return widened(212) - leafText - 22 }
+
 type leafLayout struct{ *pageLeaf }
 
 func (leafLayout) MinSize([]fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(leavesWidth-12, leafHeight)
+	return fyne.NewSize(leafText+leafTicks, max(thumbSize+20, grown(22)+leafLines*smallSize*leading+14))
 }
 
 func (l leafLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
@@ -112,9 +129,10 @@ func (l leafLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	for _, o := range []fyne.CanvasObject{l.picture, l.veil, l.edge} {
 		put(o, x, y, wide, high)
 	}
-	put(l.number, leafText+2, 7, 40, 18)
-	put(l.tick, s.Width-30, 3, 26, 26)
-	put(l.name.Container, leafText+2, 28, s.Width-leafText-8, s.Height-32)
+	number := l.number.MinSize()
+	put(l.number, leafText+2, 7, number.Width, number.Height)
+	put(l.tick, s.Width-leafTicks-4, 7+(number.Height-leafTicks)/2, leafTicks, leafTicks)
+	put(l.name.Container, leafText+2, 9+number.Height, s.Width-leafText-8, s.Height-13-number.Height)
 }
 
 // leafTick is the box of a page, which the keyboard reaches through the list.
@@ -142,7 +160,7 @@ func (t *leafTick) set(on bool) {
 
 func (t *leafTick) Tapped(*fyne.PointEvent) { t.tapped() }
 
-func (t *leafTick) MinSize() fyne.Size { return fyne.NewSize(26, 26) }
+func (t *leafTick) MinSize() fyne.Size { return fyne.NewSize(leafTicks, leafTicks) }
 
 func (t *leafTick) CreateRenderer() fyne.WidgetRenderer {
 	return widget.NewSimpleRenderer(&fyne.Container{Layout: inset(4), Objects: []fyne.CanvasObject{t.mark}})

@@ -42,6 +42,7 @@ func (p *pager) show() {
 	say(p.page, p.desk.Words().Say("window.page", "page", min(page+1, count), "pages", count))
 	able(p.previous, page > 0)
 	able(p.next, page+1 < count)
+	p.Layout.Layout(nil, p.Size())
 	p.Refresh()
 }
 
@@ -53,21 +54,36 @@ func able(b *widget.Button, can bool) {
 	}
 }
 
-// The widths of a button, of the count between the two, and of all.
-const (
-	turnWidth  = 92
-	countWidth = 120
-	pagerWidth = 2*turnWidth + countWidth
-)
+// aside is between the count and the buttons on either side of it.
+const aside = 12
+
+// wide returns how wide the pager is, and each of its buttons.
+func (p *pager) wide() (all, button float32) {
+	button = max(p.previous.MinSize().Width, p.next.MinSize().Width)
+	return 2*(button+aside) + p.page.MinSize().Width, button
+}
+
+// name names the buttons, by arrows where there is no room for words.
+func (p *pager) name(room float32) {
+	say := p.desk.Words().Say
+	p.previous.SetText(say("window.previous"))
+	p.next.SetText(say("window.next"))
+	if all, _ := p.wide(); all > room {
+		p.previous.SetText("‹")
+		p.next.SetText("›")
+	}
+}
 
 type pagerLayout struct{ *pager }
 
 func (pagerLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(10, 10) }
 
 func (l pagerLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
-	const high = 30
-	x, y := (s.Width-pagerWidth)/2, s.Height-high-10
-	put(l.previous, x, y, turnWidth, high)
-	put(l.page, x+turnWidth, y+6, countWidth, 18)
-	put(l.next, x+turnWidth+countWidth, y, turnWidth, high)
+	l.name(s.Width - 2*cornerGap)
+	all, button := l.wide()
+	high := cornerHigh
+	x, y := (s.Width-all)/2, s.Height-high-10
+	put(l.previous, x, y, button, high)
+	put(l.page, x+button, y, all-2*button, high)
+	put(l.next, x+all-button, y, button, high)
 }

@@ -20,6 +20,7 @@ type pages struct {
 	others func(*fyne.KeyEvent) // takes the keys that are not the list's
 	first  *render.Drawing      // of the packet that the pictures are of
 	seen   int                  // the page last scrolled to
+	named  bool                 // there is room for the pages' names
 	focus  bool
 }
 
@@ -128,8 +129,11 @@ func (besidePages) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(
 func (l besidePages) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	left := float32(0)
 	if !l.Hidden {
-		left = leavesWidth
-		put(o[1], 4, 6, leavesWidth-6, s.Height-12)
+		was := l.named
+		if left, l.named = leavesFor(s.Width); l.named != was {
+			l.Refresh()
+		}
+		put(o[1], 4, 6, left-6, s.Height-12)
 	}
 	o[0].(*canvas.Rectangle).Hidden = l.Hidden
 	put(o[0], 0, 0, left, s.Height)

@@ -82,10 +82,14 @@ type partRenderer struct {
 // pictureSize is the width and height of a part's picture.
 const pictureSize = 64
 
+// underPicture is where its name begins.
+const underPicture = 9 + pictureSize + 3
+
 func (r *partRenderer) MinSize() fyne.Size {
-	high := float32(100)
+	line := r.name.MinSize().Height
+	high := underPicture + line + 6
 	if len(namedIn(r.part.Name, r.part.chosen)) > 1 {
-		high += 18
+		high += line - 1
 	}
 	if r.part.Note != "" {
 		high += noteHeight
@@ -98,8 +102,8 @@ func (r *partRenderer) Layout(s fyne.Size) {
 	put(r.ground, 0, 0, s.Width, s.Height)
 	put(r.part.picture.Raster, (s.Width-pictureSize)/2, 9, pictureSize, pictureSize)
 	high := r.name.MinSize().Height
-	put(r.name, 2, 76, s.Width-4, high)
-	put(r.more, 2, 76+high-1, s.Width-4, high)
+	put(r.name, 2, underPicture, s.Width-4, high)
+	put(r.more, 2, underPicture+high-1, s.Width-4, high)
 	put(r.note, 2, s.Height-noteHeight-5, s.Width-4, noteHeight)
 	if r.badge != nil {
 		r.badge.Move(fyne.NewPos(s.Width-badgeSize-5, 5))
@@ -158,6 +162,16 @@ func namedIn(name string, bold bool) []string {
 		lines[i] = shortened(line, readSize, style, partWidth-6)
 	}
 	return lines
+}
+
+// shortenedTo cuts a text that takes more lines than there is room for.
+func shortenedTo(lines int, text string, size float32, room float32) string {
+	broken := wrapped(text, size, fyne.TextStyle{}, room)
+	if len(broken) > lines {
+		broken[lines-1] = shortened(broken[lines-1]+" "+broken[lines], size, fyne.TextStyle{}, room)
+		broken = broken[:lines]
+	}
+	return strings.Join(broken, " ")
 }
 
 // shortened cuts a text that is wider than there is room for.

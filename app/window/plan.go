@@ -4,7 +4,8 @@ import "fyne.io/fyne/v2"
 
 // plan is where things stand in the window, in the order in which the keyboard goes
 // through them: the steps along the top, the parts on the left, the fields on the
-// right, the drawing between them and the remarks under it.
+// right, the drawing between them and the remarks under it. Large type leaves no room for
+// the job's name beside the steps, and then it stands in the frame of the window alone.
 type plan struct{}
 
 // around is between things, and round them.
@@ -14,15 +15,22 @@ func (plan) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1000, 6
 
 func (plan) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	strip, title, rail, fields, drawing, remarks := o[0], o[1], o[2], o[3], o[4], o[5]
-	top := float32(around + stripHeight + around)
+	top := around + stripHeight + around
 	low := s.Height - around
-	left := float32(around + railWidth + around)
+	parts := max(railWidth, rail.MinSize().Width)
+	left := around + parts + around
 	right := s.Width - around - sideWidth
 	middle := right - around - left
 	under := min(max((low-top)*0.2, 96), 170)
-	put(strip, left, around, middle, stripHeight)
+	if crowded := strip.MinSize().Width > middle; crowded {
+		title.Hide()
+		put(strip, around, around, s.Width-2*around, stripHeight)
+	} else {
+		title.Show()
+		put(strip, left, around, middle, stripHeight)
+	}
 	put(title, right, around, sideWidth, stripHeight)
-	put(rail, around, top, railWidth, low-top)
+	put(rail, around, top, parts, low-top)
 	put(drawing, left, top, middle, low-top-under-around)
 	put(remarks, left, low-under, middle, under)
 	put(fields, right, top, sideWidth, low-top)

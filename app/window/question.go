@@ -13,6 +13,7 @@ type question struct {
 	*dialog.CustomDialog
 	window  *Window
 	answers []*answer
+	body    *box.Scroll // of what it shows
 	scroll  *box.Scroll // what it shows is scrolled by; nil for nothing
 }
 
@@ -43,8 +44,28 @@ type answer struct {
 
 // ask puts a question; answers are added before it is shown.
 func (w *Window) ask(title string, content fyne.CanvasObject) *question {
-	return &question{CustomDialog: dialog.NewCustomWithoutButtons(w.desk.Words().Say(title), content, w.Window), window: w}
+	body := box.NewVScroll(content)
+	held := box.New(&asTall{window: w, scroll: body}, body)
+	return &question{CustomDialog: dialog.NewCustomWithoutButtons(w.desk.Words().Say(title), held, w.Window), window: w, body: body}
 }
+
+// asTall makes what a question shows as tall as it is, but no taller than the window has
+// room for: then it is scrolled.
+type asTall struct {
+	window *Window
+	scroll *box.Scroll
+}
+
+// roundAsked is what a question's title, its answers and the window's edge take, beside
+// two lines as high as a box.
+const roundAsked = 100
+
+func (l *asTall) MinSize([]fyne.CanvasObject) fyne.Size {
+	s := l.scroll.Content.MinSize()
+	return fyne.NewSize(s.Width, min(s.Height, max(l.window.Canvas().Size().Height-2*inputHeight-roundAsked, 120)))
+}
+
+func (l *asTall) Layout(o []fyne.CanvasObject, s fyne.Size) { put(o[0], 0, 0, s.Width, s.Height) }
 
 // offer adds an answer, which closes the question and then does something.
 func (q *question) offer(key string, do func()) *answer {

@@ -27,10 +27,9 @@ func newRemark(m desk.Remark, tapped func()) *remark {
 }
 
 // tall returns how tall the remark is at a width.
-func (r *remark) tall(width float32) float32 { return max(r.text.tall(width-remarkIndent-8), 20) + 9 }
-
-// remarkIndent is how far in the sentence begins.
-const remarkIndent = 36
+func (r *remark) tall(width float32) float32 {
+	return max(r.text.tall(width-remarkIndent-8), badgeSize+3) + 9
+}
 
 func (r *remark) Tapped(*fyne.PointEvent) { r.tapped() }
 

@@ -29,7 +29,7 @@ func newRemarks(d *desk.Desk, follow func(desk.Remark)) *remarks {
 	mark := tick()
 	mark.Move(fyne.NewPos(17, 16))
 	well := written(d.Words().Say("window.all-well"), readSize, faint, false)
-	put(well, 44, 14, 500, 20)
+	put(well, 17+remarkIndent, 14, 500, well.MinSize().Height)
 	r.well.Add(mark)
 	r.well.Add(well)
 	r.CanvasObject = box.NewStack(sheetOf(panel), r.well, box.New(layout.NewCustomPaddedLayout(7, 7, 7, 7), r.scroll))

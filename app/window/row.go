@@ -165,17 +165,29 @@ func together(rows []*row) float32 {
 	return high
 }
 
+// above returns how tall the label is where it stands above its box, since the type is
+// large or it is too long to stand beside it; 0 where it stands beside it.
+func (r *row) above() float32 {
+	if needs := r.label.MinSize(); enlarged >= labelsAbove || needs.Width > labelWidth {
+		return needs.Height
+	}
+	return 0
+}
+
 type rowLayout struct{ *row }
 
 func (r *row) hintWidth() float32 {
-	if r.wide() {
+	switch {
+	case r.wide():
 		return columnWidth
+	case r.above() > 0:
+		return columnWidth - 18
 	}
 	return inputWidth - 10
 }
 
 func (l rowLayout) MinSize([]fyne.CanvasObject) fyne.Size {
-	high := float32(inputHeight)
+	high := l.above() + inputHeight
 	if t := l.hint.tall(l.hintWidth()); t > 0 {
 		high += t + 3
 	}
@@ -183,13 +195,19 @@ func (l rowLayout) MinSize([]fyne.CanvasObject) fyne.Size {
 }
 
 func (l rowLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
-	high := l.label.MinSize().Height
-	put(l.label, 0, (inputHeight-high)/2, labelWidth, high)
-	put(l.box(), labelWidth, 0, inputWidth, inputHeight)
-	put(l.border, labelWidth+0.5, 0.5, inputWidth-1, inputHeight-1)
-	x := float32(labelWidth + 9)
+	name := l.label.MinSize()
+	above := l.above()
+	left, wide := float32(labelWidth), float32(inputWidth)
+	put(l.label, 0, (inputHeight-name.Height)/2, labelWidth, name.Height)
+	if above > 0 {
+		left, wide = 0, columnWidth
+		put(l.label, 0, 0, columnWidth, name.Height)
+	}
+	put(l.box(), left, above, wide, inputHeight)
+	put(l.border, left+0.5, above+0.5, wide-1, inputHeight-1)
+	x := left + 9
 	if l.wide() {
 		x = 0
 	}
-	put(l.hint.Container, x, inputHeight+2, l.hintWidth(), l.hint.tall(l.hintWidth()))
+	put(l.hint.Container, x, above+inputHeight+2, l.hintWidth(), l.hint.tall(l.hintWidth()))
 }

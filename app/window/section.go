@@ -27,7 +27,11 @@ func newSection(title string) section {
 // newOpening returns a section that stands at the head of the column.
 func newOpening(title string) section {
 	s := section{body: box.New(layout.NewCustomPaddedVBoxLayout(6))}
-	s.Container = box.New(layout.NewCustomPaddedVBoxLayout(6), written(title, textSize, ink, true), s.body)
+	head := newFlow(textSize, ink)
+	head.bold = true
+	head.set(title, ink)
+	head.lay(columnWidth)
+	s.Container = box.New(layout.NewCustomPaddedVBoxLayout(6), head.Container, s.body)
 	return s
 }
 
@@ -44,17 +48,44 @@ func choiceBorder() *canvas.Rectangle {
 
 // buttons sets buttons beside each other, as many to a line as there is room for.
 func buttons(list ...*widget.Button) fyne.CanvasObject {
-	lines := box.New(layout.NewCustomPaddedVBoxLayout(6))
-	row, used := box.New(layout.NewCustomPaddedHBoxLayout(6)), float32(0)
-	lines.Add(row)
+	all := box.New(inLine{})
 	for _, b := range list {
-		wide := b.MinSize().Width
-		if used > 0 && used+6+wide > columnWidth {
-			row, used = box.New(layout.NewCustomPaddedHBoxLayout(6)), 0
-			lines.Add(row)
-		}
-		row.Add(b)
-		used += 6 + wide
+		all.Add(b)
 	}
-	return lines
+	return all
+}
+
+// inLine sets what is seen side by side, as much to a line as the column has room for.
+type inLine struct{}
+
+const inLineGap = 6
+
+func (inLine) MinSize(o []fyne.CanvasObject) fyne.Size { return inLine{}.each(o, nil) }
+
+func (inLine) Layout(o []fyne.CanvasObject, _ fyne.Size) {
+	inLine{}.each(o, func(c fyne.CanvasObject, at fyne.Position) {
+		c.Move(at)
+		c.Resize(c.MinSize())
+	})
+}
+
+// each tells where each thing stands, if that is asked, and returns the size of all.
+func (inLine) each(o []fyne.CanvasObject, stands func(fyne.CanvasObject, fyne.Position)) fyne.Size {
+	var at fyne.Position
+	var all fyne.Size
+	for _, c := range o {
+		if !c.Visible() {
+			continue
+		}
+		s := c.MinSize()
+		if at.X > 0 && at.X+s.Width > columnWidth {
+			at = fyne.NewPos(0, all.Height+inLineGap)
+		}
+		if stands != nil {
+			stands(c, at)
+		}
+		all = all.Max(fyne.NewSize(at.X+s.Width, at.Y+s.Height))
+		at.X += s.Width + inLineGap
+	}
+	return all
 }

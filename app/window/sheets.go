@@ -80,8 +80,8 @@ func (s *sheets) rebuild(sorts, parts []desk.Tick) {
 	s.Refresh()
 }
 
-// besideBox is what a box to tick takes beside its text.
-const besideBox = 36
+// besideBox returns what a box to tick takes beside its text.
+func besideBox() float32 { return grown(20) + 16 }
 
 // list sets the parts two to a line, those with long names one.
 func (s *sheets) list(parts []desk.Tick) {
@@ -89,7 +89,7 @@ func (s *sheets) list(parts []desk.Tick) {
 	var width float32
 	for _, t := range parts {
 		wide := float32(columnWidth / 2)
-		if fyne.MeasureText(t.Label, textSize, fyne.TextStyle{}).Width+besideBox > wide {
+		if fyne.MeasureText(t.Label, textSize, fyne.TextStyle{}).Width+besideBox() > wide {
 			wide = columnWidth
 		}
 		if line == nil || wide != width {
@@ -108,7 +108,7 @@ type tickbox struct {
 
 func (s *sheets) tick(of desk.Tick, room float32, ticked func(id string, on bool)) *tickbox {
 	t := &tickbox{came: func() {}}
-	t.Text, t.Checked = shortened(of.Label, textSize, fyne.TextStyle{}, room-besideBox), of.On
+	t.Text, t.Checked = shortened(of.Label, textSize, fyne.TextStyle{}, room-besideBox()), of.On
 	t.OnChanged = func(on bool) { ticked(of.ID, on) }
 	t.ExtendBaseWidget(t)
 	t.came = func() { s.window.column.reveal(t) }

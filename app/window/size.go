@@ -1,5 +1,8 @@
 package window
 
+// labelsAbove is from what size of type on the labels of fields stand above their boxes.
+const labelsAbove = 1.5
+
 // enlarged is how much larger than usual the type is.
 var enlarged float32 = 1
 
@@ -10,10 +13,10 @@ var headSize, tabSize, textSize, readSize, smallSize, badgeType float32
 // The measures that follow the size of type. Those of heights grow as it does; those of
 // widths by less, since a screen has but so much, and type is broken into more lines.
 var (
-	badgeSize                                                           float32 // wide and high
+	badgeSize, remarkIndent                                             float32 // wide and high, and how far in what stands beside one begins
 	columnWidth, labelWidth, inputWidth, inputHeight                    float32 // a row of the fields
 	cardWidth, cellWidth, cellName, cellHigh                            float32 // a card and its cells
-	layerName, layerTip, layerButton                                    float32 // a wheel of a stack
+	layerName, layerTip, layerButton                                    float32 // a wheel of a stack; its name with the word before its tip
 	cornerBox, cornerButton                                             float32 // a corner of a bit
 	tableHead, tableRow, namesWide, valueStand                          float32
 	stripHeight, railWidth, sideWidth, titleWidth                       float32 // the window's plan
@@ -36,6 +39,7 @@ func enlarge(by float32) {
 	enlarged = by
 	headSize, tabSize, textSize = grown(21), grown(15.4), grown(15.4)
 	readSize, smallSize, badgeType, badgeSize = grown(13), grown(12), grown(11.75), grown(17)
+	remarkIndent = 10 + badgeSize + 9
 	enlargeColumn()
 	enlargePlan()
 	cornerHigh, cornerWide, veilHigh, veilWide = grown(30), grown(170), grown(30), widened(160)
@@ -51,7 +55,7 @@ func enlargeColumn() {
 	cellWidth, cellName = (cardWidth-cellGap)/2, grown(16)
 	cellHigh = cellName + inputHeight
 	layerTip, layerButton = widened(60), widened(30)
-	layerName = columnWidth - layerTip - 2*layerButton - widened(26) - 12
+	layerName = columnWidth - layerTip - 2*layerButton - 12
 	cornerButton = widened(30)
 	cornerBox = (columnWidth - cornerButton - 12) / 3
 	tableHead, tableRow, namesWide, valueStand = grown(30), grown(21), widened(108), widened(186)

@@ -23,13 +23,16 @@ func newStrip(d *desk.Desk, help func()) *strip {
 	return &strip{desk: d, help: help, Container: &fyne.Container{Layout: stripLayout{}}}
 }
 
-func (s *strip) show() {
-	if steps := s.desk.Steps(); !slices.Equal(steps, s.steps) {
+// show brings the steps in line with the desk; it reports whether they are others.
+func (s *strip) show() (others bool) {
+	steps := s.desk.Steps()
+	if others = !slices.Equal(steps, s.steps); others {
 		s.rebuild(steps)
 	}
 	for i, step := range s.steps {
 		s.tabs[i].show(step == s.desk.Step(), s.desk.Mark(step))
 	}
+	return others
 }
 
 // rebuild makes the tabs anew, but keeps those whose step stays.
@@ -58,13 +61,24 @@ type stripLayout struct{}
 // linkWidth is between two tabs.
 const linkWidth = 14
 
+// MinSize is what the tabs take with nothing of their names cut off.
 func (stripLayout) MinSize(objects []fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(float32(len(objects)/2+1)*100, 44)
+	tabs := float32(len(objects)/2 + 1)
+	return fyne.NewSize(tabs*widest(objects)+(tabs-1)*linkWidth, stripHeight)
+}
+
+// widest returns the width of the widest tab.
+func widest(objects []fyne.CanvasObject) float32 {
+	wide := float32(0)
+	for i := 0; i < len(objects); i += 2 {
+		wide = max(wide, objects[i].MinSize().Width)
+	}
+	return wide
 }
 
 func (stripLayout) Layout(objects []fyne.CanvasObject, s fyne.Size) {
 	tabs := float32(len(objects)/2 + 1)
-	width := min(tabWidth, (s.Width-(tabs-1)*linkWidth)/tabs)
+	width := min(max(tabWidth, widest(objects)), (s.Width-(tabs-1)*linkWidth)/tabs)
 	x := float32(0)
 	for i, o := range objects {
 		if i%2 == 1 {

@@ -66,8 +66,11 @@ type tabRenderer struct {
 	mark   desk.Mark
 }
 
-func (r *tabRenderer) MinSize() fyne.Size { return fyne.NewSize(96, 42) }
-func (r *tabRenderer) Destroy()           {}
+func (r *tabRenderer) MinSize() fyne.Size {
+	bold := fyne.MeasureText(r.tab.name, tabSize, fyne.TextStyle{Bold: true})
+	return fyne.NewSize(max(bold.Width+12, 60), stripHeight)
+}
+func (r *tabRenderer) Destroy() {}
 
 func (r *tabRenderer) Layout(s fyne.Size) {
 	put(r.ground, 0, 0, s.Width, s.Height)

@@ -15,6 +15,7 @@ type table struct {
 	*fyne.Container
 	shown []desk.Table
 	high  float32
+	size  float32 // of the type of the table that is being written
 }
 
 func newTable() *table {
@@ -49,10 +50,13 @@ func same(a, b *canvas.Text) bool {
 
 // add writes one table under what is there.
 func (t *table) add(of desk.Table) {
-	head := written(of.Title, textSize, ink, true)
-	put(head, 0, t.high+6, columnWidth, 22)
+	head := written(shortened(of.Title, textSize, fyne.TextStyle{Bold: true}, columnWidth), textSize, ink, true)
+	put(head, 0, t.high+6, columnWidth, head.MinSize().Height)
 	t.Add(head)
 	t.high += tableHead
+	for t.size = readSize; t.size > readSize/2 && widestShare(of, t.size) > 1; {
+		t.size *= 0.98
+	}
 	if len(of.Head) > 0 {
 		t.row(of, of.Head, -1)
 	}
@@ -66,12 +70,32 @@ func (t *table) add(of desk.Table) {
 func (t *table) row(of desk.Table, cells []string, i int) {
 	for j, cell := range cells {
 		x, colour, bold := cellOf(of, len(cells), i, j)
-		text := written(cell, readSize, colour, bold)
+		text := written(cell, t.size, colour, bold)
 		put(text, x, t.high, columnWidth-x, tableRow)
 		t.Add(text)
 	}
 	t.high += tableRow
 }
+
+// widestShare returns how much of the room it has a table's widest cell takes at a size.
+func widestShare(of desk.Table, size float32) float32 {
+	share := float32(0)
+	for i, cells := range append([][]string{of.Head}, of.Rows...) {
+		for j, cell := range cells {
+			x, _, bold := cellOf(of, len(cells), i-1, j)
+			end := float32(columnWidth)
+			if j+1 < len(cells) {
+				end, _, _ = cellOf(of, len(cells), i-1, j+1)
+				end -= cellAir
+			}
+			share = max(share, fyne.MeasureText(cell, size, fyne.TextStyle{Bold: bold}).Width/(end-x))
+		}
+	}
+	return share
+}
+
+// cellAir is between a cell and the next.
+const cellAir = 5
 
 // cellOf returns how a cell of a row of so many is written: names are faint, what
 // is chosen stands out.

@@ -129,6 +129,8 @@ func (l look) Size(name fyne.ThemeSizeName) float32 {
 		return smallSize
 	case theme.SizeNameHeadingText:
 		return headSize
+	case theme.SizeNameInlineIcon:
+		return grown(20)
 	case theme.SizeNameInnerPadding:
 		return 7
 	case theme.SizeNameInputRadius, theme.SizeNameSelectionRadius:

@@ -14,6 +14,7 @@ import (
 type turner struct {
 	*fyne.Container
 	desk   *desk.Desk
+	legend *legend
 	slider *slider
 	seen   fyne.CanvasObject // the slider in colours for paper
 	groove *canvas.Rectangle
@@ -43,9 +44,13 @@ func (s *slider) MouseUp(*desktop.MouseEvent) {}
 // turns is how many steps the slider divides a pitch in.
 const turns = 200
 
-// newTurner returns a turner; turned is called after each turn.
-func newTurner(d *desk.Desk, turned func()) *turner {
-	t := &turner{desk: d, slider: newSlider(), name: written(d.Words().Say("window.turn"), smallSize, light.faint, false)}
+// leastGroove is how long the slider is at least, beside what stands on either side of it.
+const leastGroove = 130
+
+// newTurner returns a turner, which stands within a legend; turned is called after each
+// turn.
+func newTurner(d *desk.Desk, l *legend, turned func()) *turner {
+	t := &turner{desk: d, legend: l, slider: newSlider(), name: written(d.Words().Say("window.turn"), smallSize, light.faint, false)}
 	t.groove = canvas.NewRectangle(light.backdrop)
 	t.groove.CornerRadius = 14
 	t.slider.Step = 1.0 / turns
@@ -78,10 +83,14 @@ type turnerLayout struct{ *turner }
 func (turnerLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(10, 10) }
 
 func (l turnerLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
-	const left, right, high = 262, 176, 32
-	width := max(s.Width-left-right, 120)
+	const high = 32
+	left, right := l.legend.sides()
 	name := l.name.MinSize()
 	y := s.Height - high - 5
+	width := s.Width - left - right
+	if width < name.Width+leastGroove {
+		left, width, y = cornerGap, s.Width-2*cornerGap, s.Height-legendHeight-high
+	}
 	put(l.name, left, y+(high-name.Height)/2, name.Width, name.Height)
 	put(l.groove, left+name.Width+8, y+2, width-name.Width-8, high-4)
 	put(l.seen, left+name.Width+6, y, width-name.Width-6, high)

@@ -21,6 +21,7 @@ type Window struct {
 	all      *windows
 	desk     *desk.Desk
 	menu     *menu
+	plan     *fyne.Container
 	strip    *strip
 	rail     *rail
 	board    *board
@@ -76,8 +77,9 @@ func (w *Window) furnish() {
 	w.board.grips, w.board.ruler, w.board.measure = newGrips(d), newRuler(d), w.measure
 	w.corner = newCorner(d, w.measure, w.escape)
 	w.pager = newPager(d)
+	legend.pager = w.pager
 	w.pages = newPages(d, w.turn)
-	w.turner = newTurner(d, w.showDrawing)
+	w.turner = newTurner(d, legend, w.showDrawing)
 	w.column = newColumn(w)
 	w.remarks = newRemarks(d, w.follow)
 	w.title = newHeading()
@@ -86,9 +88,10 @@ func (w *Window) furnish() {
 	onBoard := box.NewStack(&fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board}}, w.board.grips.Container, legend.Container, &fyne.Container{Layout: inset(frameWidth), Objects: []fyne.CanvasObject{w.board.ruler.Container}}, w.corner.Container, w.pager.Container, w.turner.Container)
 	w.sheet = &fyne.Container{Layout: besidePages{w.pages}, Objects: []fyne.CanvasObject{sheetOf(panel), w.pages, onBoard}}
 	drawing := box.NewStack(sheetOf(paper), w.sheet, w.welcome.Container)
-	w.SetContent(&fyne.Container{Layout: plan{}, Objects: []fyne.CanvasObject{
+	w.plan = &fyne.Container{Layout: plan{}, Objects: []fyne.CanvasObject{
 		w.strip.Container, w.title.Container, w.rail.CanvasObject, w.column.CanvasObject, drawing, w.remarks.CanvasObject,
-	}})
+	}}
+	w.SetContent(w.plan)
 	w.SetMainMenu(w.menu.MainMenu)
 	w.Canvas().SetOnTypedRune(w.board.TypedRune)
 	w.rail.tip.over(w)
@@ -129,7 +132,9 @@ func (w *Window) ShowAndRun(name string, refused error, ended func()) {
 
 // show brings everything in line with the desk.
 func (w *Window) show() {
-	w.strip.show()
+	if w.strip.show() {
+		w.plan.Refresh()
+	}
 	w.title.show(w.desk.Title(), w.desk.Saved())
 	w.rail.show()
 	w.column.show()

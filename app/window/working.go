@@ -26,7 +26,7 @@ func (w *Window) work(title string, begin func(*working) (stop func())) {
 	v := &working{bar: widget.NewProgressBar(), line: newFlow(textSize, ink)}
 	v.bar.TextFormatter = func() string { return "" }
 	v.line.set(w.desk.Words().Say("working.begin"), ink)
-	const width = 420
+	width := askWidth
 	v.question = w.ask(title, box.New(layout.NewCustomPaddedVBoxLayout(6),
 		box.New(layout.NewGridWrapLayout(fyne.NewSize(width, 26)), v.line.Container),
 		box.New(layout.NewGridWrapLayout(fyne.NewSize(width, 14)), v.bar)))
