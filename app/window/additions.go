@@ -57,7 +57,7 @@ func newAdditions(w *Window) *additions {
 		}
 	})
 	a.add.set(labels, "", say("additions.add"))
-	a.add.came = func() { w.column.reveal(a.add) }
+	a.add.came = func() { reveal(a.add) }
 	a.body.Objects = []fyne.CanvasObject{hint.Container, a.list, bordered(a.add)}
 	return a
 }
@@ -73,7 +73,7 @@ func (a *additions) show() {
 	for i, of := range list {
 		a.cards[i].show(of)
 		why, grave := a.window.desk.AdditionTrouble(i)
-		a.cards[i].hint.set(why, graveColour(grave))
+		a.cards[i].hint.against(why, grave)
 	}
 }
 
@@ -115,7 +115,7 @@ func (a *additions) newCard(i int, of desk.Added) *card {
 	})
 	c.kind.came = func() {
 		d.Light(c.of.Kind.Path)
-		a.window.column.reveal(c.kind)
+		reveal(c.kind)
 	}
 	grid := &fyne.Container{Layout: cellLayout{}}
 	for _, f := range of.Fields {

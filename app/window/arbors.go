@@ -18,13 +18,13 @@ type arbors struct {
 	window *Window
 	shown  []desk.Arbor
 	made   int // how often the cards were
-	add    *widget.Button
-	puts   map[string]*widget.Select // what puts a part on, by arbor
+	add    *pushButton
+	puts   map[string]*choice // what puts a part on, by arbor
 }
 
 func newArbors(w *Window) *arbors {
 	a := &arbors{section: newSection(w.desk.Words().Say("arbors.title")), window: w}
-	a.add = widget.NewButton(w.desk.Words().Say("arbors.add"), func() { w.tell(w.desk.AddArbor()) })
+	a.add = newPushButton(w.desk.Words().Say("arbors.add"), func() { w.tell(w.desk.AddArbor()) })
 	return a
 }
 
@@ -34,7 +34,7 @@ func (a *arbors) show() {
 	if a.Hidden || reflect.DeepEqual(now, a.shown) && len(a.body.Objects) > 0 {
 		return
 	}
-	a.shown, a.body.Objects, a.puts = now, nil, map[string]*widget.Select{}
+	a.shown, a.body.Objects, a.puts = now, nil, map[string]*choice{}
 	a.made++
 	hint := newFlow(smallSize, faint)
 	hint.set(a.window.desk.Words().Say("arbors.line"), faint)
@@ -76,14 +76,15 @@ func (a *arbors) putOn(of desk.Arbor) fyne.CanvasObject {
 	for _, c := range of.Free {
 		labels = append(labels, c.Label)
 	}
-	put := widget.NewSelect(labels, nil)
-	a.puts[of.ID] = put
-	put.PlaceHolder = a.window.desk.Words().Say("arbors.put")
-	put.OnChanged = func(string) {
+	var put *choice
+	put = newChoice(func(string) {
 		if i := put.SelectedIndex(); i >= 0 {
 			a.window.desk.PutOn(of.ID, of.Free[i].Value)
 		}
-	}
+	})
+	a.puts[of.ID] = put
+	put.came = func() { reveal(put) }
+	put.set(labels, "", a.window.desk.Words().Say("arbors.put"))
 	return bordered(put)
 }
 
@@ -96,8 +97,8 @@ func (a *arbors) box(arbor string) focusable {
 }
 
 // quiet returns a button that does not stand out.
-func quiet(text string, do func()) *widget.Button {
-	b := widget.NewButton(text, do)
+func quiet(text string, do func()) *pushButton {
+	b := newPushButton(text, do)
 	b.Importance = widget.LowImportance
 	return b
 }

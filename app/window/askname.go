@@ -25,7 +25,7 @@ func (w *Window) askNamed(title, offered, ending string, then func(name string))
 	name, folder := newAnswerEntry(), newAnswerEntry()
 	name.SetText(offered)
 	folder.SetText(w.desk.Folder())
-	browse := widget.NewButton(say("ask.browse"), func() { w.askFolder(folder) })
+	browse := newPushButton(say("ask.browse"), func() { w.askFolder(folder) })
 	form := box.New(layout.NewFormLayout(), widget.NewLabel(say("ask.name")), name,
 		widget.NewLabel(say("ask.folder")), box.NewBorder(nil, nil, nil, browse, folder))
 	q := w.ask(title, box.New(layout.NewCustomPaddedLayout(6, 10, 0, 0), form))

@@ -38,8 +38,8 @@ func (w *Window) askMeasure() {
 	}
 	content.Add(b.paragraph(say("measuring.step-1", "paper", d.PaperName())))
 	content.Add(box.New(layout.NewCustomPaddedHBoxLayout(6),
-		widget.NewButton(say("measuring.print"), func() { w.print(d.TestSheet(b.isShaped())) }),
-		widget.NewButton(say("menu.pdf"), func() { w.savePDF(d.TestSheet(b.isShaped())) })))
+		newPushButton(say("measuring.print"), func() { w.print(d.TestSheet(b.isShaped())) }),
+		newPushButton(say("menu.pdf"), func() { w.savePDF(d.TestSheet(b.isShaped())) })))
 	if shapes := d.Shapes(); shapes != "" {
 		b.shaped = widget.NewCheck(say("measuring.shaped", "name", shapes), func(bool) { b.show() })
 		content.Add(b.shaped)
@@ -75,7 +75,7 @@ func (b *bars) show() {
 	m := b.window.desk.Measure(b.typed())
 	for f, why := range map[*flow]string{b.whyAcross: m.Across, b.whyAlong: m.Along} {
 		f.lay(barsWidth - 150)
-		f.set(why, red)
+		f.against(why, true)
 	}
 	b.line.set(m.Line, faint)
 	b.Refresh()

@@ -4,7 +4,6 @@ import (
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
-	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
 	"tipline/geometry"
@@ -17,7 +16,7 @@ type bits struct {
 	hint              *flow
 	rows              []*cornerRow
 	list              *fyne.Container
-	start, add, clear *widget.Button
+	start, add, clear *pushButton
 	ways              *fyne.Container
 }
 
@@ -35,9 +34,9 @@ func newBits(w *Window) *bits {
 	say := w.desk.Words().Say
 	b := &bits{section: newSection(say("bit.title")), window: w, hint: newFlow(smallSize, faint)}
 	b.list = box.New(layout.NewCustomPaddedVBoxLayout(4))
-	b.start = widget.NewButton(say("bit.start"), w.desk.StartBit)
-	b.add = widget.NewButton(say("bit.add"), w.desk.AddCorner)
-	b.clear = widget.NewButton(say("bit.clear"), w.desk.ClearBit)
+	b.start = newPushButton(say("bit.start"), w.desk.StartBit)
+	b.add = newPushButton(say("bit.add"), w.desk.AddCorner)
+	b.clear = newPushButton(say("bit.clear"), w.desk.ClearBit)
 	b.ways = box.New(inLine{}, b.start, b.add, b.clear)
 	b.body.Objects = []fyne.CanvasObject{b.hint.Container, b.list, b.ways}
 	return b
@@ -119,7 +118,7 @@ func (r *cornerRow) show(c desk.BitCorner) {
 	r.fill = true
 	defer func() { r.fill = false }()
 	r.why.lay(columnWidth)
-	r.why.set(c.Trouble(), red)
+	r.why.against(c.Trouble(), true)
 	r.why.Hidden = c.Trouble() == ""
 	for k, f := range []desk.Field{c.X, c.Y, c.Radius} {
 		r.paths[k] = f.Path

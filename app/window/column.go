@@ -8,7 +8,6 @@ import (
 	"fyne.io/fyne/v2/canvas"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
-	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
 	"tipline/geometry"
@@ -30,7 +29,7 @@ type column struct {
 	arbors  *arbors
 	layers  *layers
 	own     *additions
-	suggest *widget.Button
+	suggest *pushButton
 	history *history
 	stock   *stock
 	fields  *fyne.Container // all but the history and the stock
@@ -47,7 +46,7 @@ func newColumn(w *Window) *column {
 	c := &column{desk: d, window: w, head: written("", headSize, ink, true), summary: newFlow(readSize, faint), table: newTable()}
 	c.bits, c.photo, c.arbors = newBits(w), newPhotograph(w), newArbors(w)
 	c.layers, c.own = newLayers(w), newAdditions(w)
-	c.suggest = widget.NewButton(d.Words().Say("window.suggest"), func() { d.Suggest() })
+	c.suggest = newPushButton(d.Words().Say("window.suggest"), func() { d.Suggest() })
 	c.body = box.New(layout.NewCustomPaddedVBoxLayout(rowGap))
 	c.scroll = box.NewVScroll(box.New(layout.NewCustomPaddedLayout(0, 14, 20, 20), c.body))
 	top := box.New(layout.NewCustomPaddedLayout(12, 8, 20, 20),
@@ -166,17 +165,17 @@ func (c *column) place(field geometry.Quantity) fyne.Focusable {
 	c.history.close()
 	c.stock.close()
 	if e := c.bits.box(field); e != nil {
-		c.reveal(e)
+		reveal(e)
 		return e
 	}
 	for _, e := range []focusable{c.own.box(field), c.layers.box(field)} {
 		if e != nil {
-			c.reveal(e)
+			reveal(e)
 			return e
 		}
 	}
 	if r := c.row(field); r != nil {
-		c.reveal(r.Container)
+		reveal(r.Container)
 		return r.box()
 	}
 	return nil
@@ -185,23 +184,10 @@ func (c *column) place(field geometry.Quantity) fyne.Focusable {
 // placeOf returns the box of a remark's field, that of an arbor's parts among them.
 func (c *column) placeOf(r desk.Remark) fyne.Focusable {
 	if b := c.arbors.box(r.Part); b != nil {
-		c.reveal(b)
+		reveal(b)
 		return b
 	}
 	return c.place(r.Field)
-}
-
-// reveal scrolls until a thing of the column is seen.
-func (c *column) reveal(o fyne.CanvasObject) {
-	driver := fyne.CurrentApp().Driver()
-	top := driver.AbsolutePositionForObject(o).Y - driver.AbsolutePositionForObject(c.body).Y
-	bottom := top + o.Size().Height
-	switch at, high := c.scroll.Offset.Y, c.scroll.Size().Height; {
-	case top < at:
-		c.scroll.ScrollToOffset(fyne.NewPos(0, top))
-	case bottom > at+high:
-		c.scroll.ScrollToOffset(fyne.NewPos(0, bottom-high+14))
-	}
 }
 
 // headLayout sets the step's name on the left and what can be done with it on the

@@ -14,7 +14,7 @@ import (
 type corner struct {
 	*fyne.Container
 	desk         *desk.Desk
-	rule, layers *widget.Button
+	rule, layers *pushButton
 	ground       *canvas.Rectangle
 	veils        []*veil
 	open         bool // the list is
@@ -24,6 +24,7 @@ type corner struct {
 // veil is a layer's row: it is ticked while the layer is shown.
 type veil struct {
 	widget.Check
+	ring   ring
 	layer  render.Layer
 	filled bool // while the row itself sets its tick
 	escape func()
@@ -36,8 +37,8 @@ const cornerGap = 10
 // is told of the key.
 func newCorner(d *desk.Desk, measure, escape func()) *corner {
 	c := &corner{desk: d, ground: sheetOf(panel), escape: escape}
-	c.rule = widget.NewButton(d.Words().Say("board.rule"), measure)
-	c.layers = widget.NewButton(d.Words().Say("board.layers"), func() { c.unfold(!c.open) })
+	c.rule = newPushButton(d.Words().Say("board.rule"), measure)
+	c.layers = newPushButton(d.Words().Say("board.layers"), func() { c.unfold(!c.open) })
 	c.Container = &fyne.Container{Layout: cornerPlan{c}}
 	return c
 }
@@ -124,7 +125,7 @@ func (cornerPlan) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1
 
 func (l cornerPlan) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	x := s.Width - cornerGap
-	for _, b := range []*widget.Button{l.rule, l.layers} {
+	for _, b := range []*pushButton{l.rule, l.layers} {
 		wide := b.MinSize().Width
 		put(b, x-wide, cornerGap, wide, cornerHigh)
 		x -= wide + 6
@@ -141,4 +142,17 @@ func (l cornerPlan) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	for i, v := range l.veils {
 		put(v, x+4, y+4+float32(i)*veilHigh, wide-8, veilHigh)
 	}
+}
+
+func (v *veil) CreateRenderer() fyne.WidgetRenderer { return v.ring.round(v.Check.CreateRenderer()) }
+
+func (v *veil) FocusGained() {
+	v.Check.FocusGained()
+	v.ring.show(true)
+	reveal(v)
+}
+
+func (v *veil) FocusLost() {
+	v.Check.FocusLost()
+	v.ring.show(false)
 }

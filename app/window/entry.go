@@ -14,6 +14,7 @@ import (
 // undone is the job's, not the letters in the box.
 type entry struct {
 	widget.Entry
+	ring       ring
 	came, left func()
 	undo, redo func()
 	escape     func()
@@ -28,13 +29,17 @@ func newEntry() *entry {
 	return e
 }
 
+func (e *entry) CreateRenderer() fyne.WidgetRenderer { return e.ring.round(e.Entry.CreateRenderer()) }
+
 func (e *entry) FocusGained() {
 	e.Entry.FocusGained()
+	e.ring.show(true)
 	e.came()
 }
 
 func (e *entry) FocusLost() {
 	e.Entry.FocusLost()
+	e.ring.show(false)
 	e.left()
 }
 
@@ -87,7 +92,7 @@ func (w *Window) wire(e *entry, path func() geometry.Quantity) {
 	d := w.desk
 	e.came = func() {
 		d.Light(path())
-		w.column.reveal(e)
+		reveal(e)
 		w.marks(e)
 	}
 	e.nudge = func(by int) { d.Nudge(d.Part(), path(), by) }
@@ -106,6 +111,7 @@ var redoAgain = &desktop.CustomShortcut{KeyName: fyne.KeyZ, Modifier: fyne.KeyMo
 // choice is a box to choose in that tells when it is come to.
 type choice struct {
 	widget.Select
+	ring       ring
 	came, help func()
 }
 
@@ -116,8 +122,11 @@ func newChoice(changed func(string)) *choice {
 	return c
 }
 
+func (c *choice) CreateRenderer() fyne.WidgetRenderer { return c.ring.round(c.Select.CreateRenderer()) }
+
 func (c *choice) FocusGained() {
 	c.Select.FocusGained()
+	c.ring.show(true)
 	c.came()
 }
 
@@ -135,4 +144,9 @@ func (c *choice) set(options []string, selected, empty string) {
 		c.Options, c.Selected, c.PlaceHolder = options, selected, empty
 		c.Refresh()
 	}
+}
+
+func (c *choice) FocusLost() {
+	c.Select.FocusLost()
+	c.ring.show(false)
 }

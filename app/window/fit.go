@@ -2,6 +2,7 @@ package window
 
 import (
 	"tipline/geometry"
+	"tipline/render"
 	"tipline/render/screen"
 )
 
@@ -20,7 +21,7 @@ func (b *board) all() geometry.Box {
 }
 
 // fitting returns the view that shows a box of the drawing above the legend, and under the
-// buttons where it would reach into their corner; a blank one where there is no
+// buttons where its lines would reach into their corner; a blank one where there is no
 // drawing, or no room yet.
 func (b *board) fitting(bounds geometry.Box) screen.View {
 	s := b.Size()
@@ -30,11 +31,58 @@ func (b *board) fitting(bounds geometry.Box) screen.View {
 	buttons := float64(2*cornerGap + cornerHigh)
 	wide, high := float64(s.Width), float64(max(s.Height-legendHeight, 1))
 	v := screen.Fit(bounds, wide, high, margin)
-	if at := v.ToPixel(bounds.Max); at.X > wide-float64(cornerWide) && at.Y < buttons && high > 4*buttons {
+	corner := geometry.Box{Min: v.ToDrawing(screen.Pixel{X: wide - float64(cornerWide), Y: buttons}), Max: v.ToDrawing(screen.Pixel{X: wide})}
+	if high > 4*buttons && reaches(b.drawing, corner) {
 		v = screen.Fit(bounds, wide, high-buttons, margin).Pan(0, buttons)
 	}
 	return v
 }
+
+// reaches reports whether a line or a text of a drawing reaches into a box: by the box of
+// each piece of line, which may be a little more than the piece.
+func reaches(d *render.Drawing, in geometry.Box) bool {
+	for i := range d.Items {
+		it := &d.Items[i]
+		if round, ok := it.Bounds(); !ok || !round.Touches(in) {
+			continue
+		}
+		if it.Text != nil && it.Text.Bounds().Touches(in) {
+			return true
+		}
+		for _, o := range it.Outlines {
+			if passes(o.Len(), o.Segment, in) {
+				return true
+			}
+		}
+		for _, c := range it.Chains {
+			if passes(c.Len(), c.Segment, in) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// passes reports whether one of so many pieces of line reaches into a box. It is
+// looked at in short parts, whose boxes hold an arc closely.
+func passes(n int, piece func(int) geometry.Segment, in geometry.Box) bool {
+	for i := range n {
+		s := piece(i)
+		if !s.Bounds().Touches(in) {
+			continue
+		}
+		for part := range arcParts {
+			from, to := s.At(float64(part)/arcParts), s.At(float64(part+1)/arcParts)
+			if (geometry.Box{Min: from, Max: from}).With(to).Touches(in) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// arcParts is in how many pieces an arc is looked at.
+const arcParts = 32
 
 // fitPart shows the whole drawing from now on.
 func (b *board) fitPart() {

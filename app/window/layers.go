@@ -43,7 +43,7 @@ func newLayers(w *Window) *layers {
 			w.desk.PutOnStack(to)
 		}
 	})
-	l.put.came = func() { w.column.reveal(l.put) }
+	l.put.came = func() { reveal(l.put) }
 	l.body.Objects = []fyne.CanvasObject{l.hint.Container, l.list, bordered(l.put)}
 	return l
 }
@@ -55,7 +55,7 @@ func (l *layers) show() {
 	}
 	l.hint.lay(columnWidth)
 	if why, grave := l.window.desk.LayersTrouble(); why != "" {
-		l.hint.set(why, graveColour(grave))
+		l.hint.against(why, grave)
 	} else {
 		l.hint.set(l.window.desk.Words().Say("stack.line"), faint)
 	}

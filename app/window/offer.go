@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
+	"tipline/render"
 )
 
 // offer is a part to start from in a question: what it is called, and what it is.
@@ -15,13 +16,16 @@ type offer struct {
 	start          desk.Start
 	of             *question
 	ground         *canvas.Rectangle
+	sketch         *picture
+	draw           func() *render.Drawing // what the sketch shows
 	tapped         func()
 	step           func(by int) // to a neighbour
 	hovered, focus bool
 }
 
-func newOffer(of *question, s desk.Start, tapped func()) *offer {
-	o := &offer{start: s, of: of, ground: sheetOf(panel), tapped: tapped}
+func newOffer(of *question, s desk.Start, draw func() *render.Drawing, tapped func()) *offer {
+	o := &offer{start: s, of: of, ground: sheetOf(panel), sketch: newPicture(), draw: draw, tapped: tapped}
+	o.sketch.show(s.Kind, draw, false)
 	o.ground.StrokeColor = panel
 	o.ExtendBaseWidget(o)
 	return o
@@ -38,7 +42,7 @@ func (o *offer) TypedRune(rune)                 {}
 
 func (o *offer) MouseIn(*desktop.MouseEvent) { o.hovered = true; o.paint() }
 func (o *offer) MouseOut()                   { o.hovered = false; o.paint() }
-func (o *offer) FocusGained()                { o.focus = true; o.paint() }
+func (o *offer) FocusGained()                { o.focus = true; o.paint(); reveal(o) }
 func (o *offer) FocusLost()                  { o.focus = false; o.paint() }
 
 func (o *offer) paint() {
@@ -50,6 +54,7 @@ func (o *offer) paint() {
 		o.ground.StrokeColor, o.ground.StrokeWidth = blue, 2
 	}
 	o.ground.Refresh()
+	o.sketch.show(o.start.Kind, o.draw, o.hovered || o.focus)
 }
 
 func (o *offer) TypedKey(e *fyne.KeyEvent) {

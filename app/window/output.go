@@ -15,15 +15,15 @@ import (
 // printButtons are what prints, writes and measures, at the foot of the column.
 func printButtons(w *Window) *fyne.Container {
 	say := w.desk.Words().Say
-	print, save := widget.NewButton(say("menu.print"), w.askPrint), widget.NewButton(say("menu.pdf"), w.askPDF)
+	print, save := newPushButton(say("menu.print"), w.askPrint), newPushButton(say("menu.pdf"), w.askPDF)
 	print.Importance = widget.HighImportance
 	return box.New(layout.NewCustomPaddedLayout(6, 12, 20, 20), box.New(layout.NewCustomPaddedVBoxLayout(6),
-		pair(print, save), widget.NewButton(say("menu.measure-printer"), w.askMeasure)))
+		pair(print, save), newPushButton(say("menu.measure-printer"), w.askMeasure)))
 }
 
 // pair sets two buttons beside each other, or where one is too long for that, one below
 // the other.
-func pair(a, b *widget.Button) fyne.CanvasObject {
+func pair(a, b *pushButton) fyne.CanvasObject {
 	if max(a.MinSize().Width, b.MinSize().Width) > (columnWidth-6)/2 {
 		return box.New(layout.NewCustomPaddedVBoxLayout(6), a, b)
 	}
@@ -97,6 +97,7 @@ func (w *Window) send(o desk.Output, queue string) {
 // answerChoice is a box to choose in that answers its question.
 type answerChoice struct {
 	widget.Select
+	ring  ring
 	of    *question
 	usual string
 }
@@ -128,4 +129,19 @@ func (c *answerChoice) TypedKey(e *fyne.KeyEvent) {
 	if !c.of.typed(e) {
 		c.Select.TypedKey(e)
 	}
+}
+
+func (c *answerChoice) CreateRenderer() fyne.WidgetRenderer {
+	return c.ring.round(c.Select.CreateRenderer())
+}
+
+func (c *answerChoice) FocusGained() {
+	c.Select.FocusGained()
+	c.ring.show(true)
+	reveal(c)
+}
+
+func (c *answerChoice) FocusLost() {
+	c.Select.FocusLost()
+	c.ring.show(false)
 }

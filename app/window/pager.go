@@ -3,7 +3,6 @@ package window
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
-	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
 )
@@ -12,15 +11,15 @@ import (
 type pager struct {
 	*fyne.Container
 	desk           *desk.Desk
-	previous, next *widget.Button
+	previous, next *pushButton
 	page           *canvas.Text
 }
 
 func newPager(d *desk.Desk) *pager {
 	p := &pager{desk: d, page: written("", readSize, light.ink, false)}
 	p.page.Alignment = fyne.TextAlignCenter
-	p.previous = widget.NewButton(d.Words().Say("window.previous"), func() { p.turn(-1) })
-	p.next = widget.NewButton(d.Words().Say("window.next"), func() { p.turn(1) })
+	p.previous = newPushButton(d.Words().Say("window.previous"), func() { p.turn(-1) })
+	p.next = newPushButton(d.Words().Say("window.next"), func() { p.turn(1) })
 	p.Container = &fyne.Container{Layout: pagerLayout{p}, Objects: []fyne.CanvasObject{p.previous, p.page, p.next}}
 	return p
 }
@@ -46,7 +45,7 @@ func (p *pager) show() {
 	p.Refresh()
 }
 
-func able(b *widget.Button, can bool) {
+func able(b *pushButton, can bool) {
 	if can {
 		b.Enable()
 	} else {

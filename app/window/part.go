@@ -45,7 +45,7 @@ func (p *part) TypedRune(rune)                 {}
 
 func (p *part) MouseIn(*desktop.MouseEvent) { p.hovered = true; p.told() }
 func (p *part) MouseOut()                   { p.hovered = false; p.told() }
-func (p *part) FocusGained()                { p.focus = true; p.told() }
+func (p *part) FocusGained()                { p.focus = true; reveal(p); p.told() }
 func (p *part) FocusLost()                  { p.focus = false; p.told() }
 
 // told shows the part as it is come to or left, and what there is to say of it beside it.

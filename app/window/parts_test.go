@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/widget"
 	"github.com/stretchr/testify/require"
 
 	"tipline/app/window/desk"
@@ -33,6 +34,9 @@ func TestAPartToStartFromIsOffered(t *testing.T) {
 	require.NotNil(t, w.question)
 	first := w.Canvas().Focused().(*offer)
 	require.Equal(t, desk.Kinds()[0], first.start.Kind)
+	require.Equal(t, widget.MediumImportance, button(t, w, "Cancel").Importance, "a part is what is wanted")
+	first.sketch.paint(sketchSize, sketchSize)
+	require.NotNil(t, first.sketch.drawing)
 	first.TypedKey(pressedKey(fyne.KeyDown))
 	second := w.Canvas().Focused().(*offer)
 	require.Equal(t, desk.Kinds()[1], second.start.Kind)

@@ -1,8 +1,6 @@
 package window
 
 import (
-	"fyne.io/fyne/v2/widget"
-
 	"tipline/app/window/desk"
 )
 
@@ -12,12 +10,12 @@ type photograph struct {
 	section
 	window *Window
 	rows   []*row
-	choose *widget.Button
+	choose *pushButton
 }
 
 func newPhotograph(w *Window) *photograph {
 	p := &photograph{section: newSection(w.desk.Words().Say("photo.title")), window: w}
-	p.choose = widget.NewButton(w.desk.Words().Say("photo.choose"), w.askPhotograph)
+	p.choose = newPushButton(w.desk.Words().Say("photo.choose"), w.askPhotograph)
 	return p
 }
 
@@ -60,8 +58,8 @@ func (p *photograph) rebuild(fields []desk.Field) {
 		p.body.Add(r.Container)
 	}
 	p.body.Add(buttons(
-		widget.NewButton(d.Words().Say("photo.pick"), p.pick), p.choose,
-		widget.NewButton(d.Words().Say("photo.drop"), d.DropPhotograph)))
+		newPushButton(d.Words().Say("photo.pick"), p.pick), p.choose,
+		newPushButton(d.Words().Say("photo.drop"), d.DropPhotograph)))
 }
 
 // pick begins picking points, with the keyboard on the drawing so that Escape ends

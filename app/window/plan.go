@@ -3,8 +3,8 @@ package window
 import "fyne.io/fyne/v2"
 
 // plan is where things stand in the window, in the order in which the keyboard goes
-// through them: the steps along the top, the parts on the left, the fields on the
-// right, the drawing between them and the remarks under it. Large type leaves no room for
+// through them: the parts on the left, the steps along the top, the drawing in the middle,
+// the fields on the right and the remarks under the drawing. Large type leaves no room for
 // the job's name beside the steps, and then it stands in the frame of the window alone.
 type plan struct{}
 
@@ -14,7 +14,7 @@ const around = 14
 func (plan) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(1000, 600) }
 
 func (plan) Layout(o []fyne.CanvasObject, s fyne.Size) {
-	strip, title, rail, fields, drawing, remarks := o[0], o[1], o[2], o[3], o[4], o[5]
+	rail, strip, title, drawing, fields, remarks := o[0], o[1], o[2], o[3], o[4], o[5]
 	top := around + stripHeight + around
 	low := s.Height - around
 	parts := max(railWidth, rail.MinSize().Width)

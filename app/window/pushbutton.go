@@ -5,14 +5,33 @@ import (
 	"fyne.io/fyne/v2/widget"
 )
 
-// pushButton is a button that Return presses too.
-type pushButton struct{ widget.Button }
+// pushButton is a button that Return presses too, and that wears a ring and is scrolled to
+// while it has the keyboard.
+type pushButton struct {
+	widget.Button
+	ring ring
+}
 
 func newPushButton(text string, tapped func()) *pushButton {
 	b := &pushButton{}
 	b.Text, b.OnTapped = text, tapped
 	b.ExtendBaseWidget(b)
 	return b
+}
+
+func (b *pushButton) CreateRenderer() fyne.WidgetRenderer {
+	return b.ring.round(b.Button.CreateRenderer())
+}
+
+func (b *pushButton) FocusGained() {
+	b.Button.FocusGained()
+	b.ring.show(true)
+	reveal(b)
+}
+
+func (b *pushButton) FocusLost() {
+	b.Button.FocusLost()
+	b.ring.show(false)
 }
 
 func (b *pushButton) TypedKey(e *fyne.KeyEvent) {

@@ -38,7 +38,7 @@ const scrollStep = 60
 
 // answer is a button of a question.
 type answer struct {
-	widget.Button
+	pushButton
 	of *question
 }
 
@@ -106,14 +106,15 @@ func (a *answer) TypedKey(e *fyne.KeyEvent) {
 	case e.Name == fyne.KeyReturn || e.Name == fyne.KeyEnter:
 		a.OnTapped()
 	case !a.of.typed(e):
-		a.Button.TypedKey(e)
+		a.pushButton.TypedKey(e)
 	}
 }
 
 // answerEntry is a box to type in that answers its question.
 type answerEntry struct {
 	widget.Entry
-	of *question
+	ring ring
+	of   *question
 }
 
 func newAnswerEntry() *answerEntry {
@@ -127,4 +128,19 @@ func (e *answerEntry) TypedKey(k *fyne.KeyEvent) {
 	if !e.of.typed(k) {
 		e.Entry.TypedKey(k)
 	}
+}
+
+func (e *answerEntry) CreateRenderer() fyne.WidgetRenderer {
+	return e.ring.round(e.Entry.CreateRenderer())
+}
+
+func (e *answerEntry) FocusGained() {
+	e.Entry.FocusGained()
+	e.ring.show(true)
+	reveal(e)
+}
+
+func (e *answerEntry) FocusLost() {
+	e.Entry.FocusLost()
+	e.ring.show(false)
 }

@@ -4,7 +4,6 @@ import (
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
-	"fyne.io/fyne/v2/widget"
 
 	"tipline/app/window/desk"
 	"tipline/render"
@@ -22,7 +21,7 @@ type rail struct {
 	titles []string
 	column *fyne.Container
 	scroll *box.Scroll
-	add    *widget.Button
+	add    *pushButton
 	listed string // what was searched for when the parts were listed
 	seen   string // the part last scrolled to
 }
@@ -31,7 +30,7 @@ func newRail(w *Window) *rail {
 	d := w.desk
 	r := &rail{desk: d, window: w, tip: newTip(), column: box.New(layout.NewCustomPaddedVBoxLayout(4))}
 	r.sought = newSeeker(w)
-	r.add = widget.NewButton(d.Words().Say("window.add"), w.offerStarts)
+	r.add = newPushButton(d.Words().Say("window.add"), w.offerStarts)
 	r.scroll = box.NewVScroll(box.New(layout.NewCustomPaddedLayout(0, 0, 0, 9), r.column))
 	r.scroll.OnScrolled = func(fyne.Position) { r.tip.hide(r.tip.of) }
 	head := box.New(layout.NewCustomPaddedLayout(0, 6, 0, 9), r.sought)

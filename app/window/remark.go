@@ -36,7 +36,7 @@ func (r *remark) Tapped(*fyne.PointEvent) { r.tapped() }
 func (r *remark) MouseIn(*desktop.MouseEvent)    { r.hovered = true; r.Refresh() }
 func (r *remark) MouseMoved(*desktop.MouseEvent) {}
 func (r *remark) MouseOut()                      { r.hovered = false; r.Refresh() }
-func (r *remark) FocusGained()                   { r.focus = true; r.Refresh() }
+func (r *remark) FocusGained()                   { r.focus = true; r.Refresh(); reveal(r) }
 func (r *remark) FocusLost()                     { r.focus = false; r.Refresh() }
 func (r *remark) TypedRune(rune)                 {}
 
@@ -75,7 +75,7 @@ func (r *remarkRenderer) Refresh() {
 		r.ground.FillColor = backdrop
 	}
 	if r.focus {
-		r.ground.StrokeColor, r.ground.StrokeWidth = blue, 1.5
+		r.ground.StrokeColor, r.ground.StrokeWidth = blue, ringWidth
 	}
 	r.ground.Refresh()
 }

@@ -1,8 +1,6 @@
 package window
 
 import (
-	"image/color"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
 
@@ -34,7 +32,7 @@ func newRow(w *Window, f desk.Field) *row {
 	r.border.Hidden = len(f.Choices) == 0
 	came := func() {
 		r.came()
-		w.column.reveal(r.Container)
+		reveal(r.Container)
 	}
 	if len(f.Choices) > 0 {
 		r.choice = newChoice(r.chosen)
@@ -86,7 +84,7 @@ func (r *row) show(f desk.Field) {
 		r.showEntry(f)
 	}
 	if f.Refusal != "" {
-		r.hint.set(f.Refusal, graveColour(f.Grave))
+		r.hint.against(f.Refusal, f.Grave)
 	} else {
 		r.hint.set(f.Hint, faint)
 	}
@@ -112,12 +110,17 @@ func labelsOf(f desk.Field) (labels []string, selected string) {
 	return labels, selected
 }
 
-// graveColour is the colour of what stands against a value.
-func graveColour(grave bool) color.Color {
+// against sets what stands against a value, told by the sign of its badge as well as by
+// its colour: an error has a cross, a caution an exclamation mark.
+func (f *flow) against(why string, grave bool) {
+	colour, mark := orange, "! "
 	if grave {
-		return red
+		colour, mark = red, "× "
 	}
-	return orange
+	if why == "" {
+		mark = ""
+	}
+	f.set(mark+why, colour)
 }
 
 func (r *row) showEntry(f desk.Field) {

@@ -7,7 +7,6 @@ import (
 	"fyne.io/fyne/v2/canvas"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/layout"
-	"fyne.io/fyne/v2/widget"
 )
 
 // section is a headed piece of the column below its fields.
@@ -47,7 +46,7 @@ func choiceBorder() *canvas.Rectangle {
 }
 
 // buttons sets buttons beside each other, as many to a line as there is room for.
-func buttons(list ...*widget.Button) fyne.CanvasObject {
+func buttons(list ...*pushButton) fyne.CanvasObject {
 	all := box.New(inLine{})
 	for _, b := range list {
 		all.Add(b)

@@ -103,6 +103,7 @@ func (s *sheets) list(parts []desk.Tick) {
 // tickbox is a box to tick that shows itself when it is come to.
 type tickbox struct {
 	widget.Check
+	ring ring
 	came func()
 }
 
@@ -111,7 +112,7 @@ func (s *sheets) tick(of desk.Tick, room float32, ticked func(id string, on bool
 	t.Text, t.Checked = shortened(of.Label, textSize, fyne.TextStyle{}, room-besideBox()), of.On
 	t.OnChanged = func(on bool) { ticked(of.ID, on) }
 	t.ExtendBaseWidget(t)
-	t.came = func() { s.window.column.reveal(t) }
+	t.came = func() { reveal(t) }
 	s.ticks = append(s.ticks, t)
 	return t
 }
@@ -124,7 +125,15 @@ func (t *tickbox) set(on bool) {
 	}
 }
 
+func (t *tickbox) CreateRenderer() fyne.WidgetRenderer { return t.ring.round(t.Check.CreateRenderer()) }
+
 func (t *tickbox) FocusGained() {
 	t.Check.FocusGained()
+	t.ring.show(true)
 	t.came()
+}
+
+func (t *tickbox) FocusLost() {
+	t.Check.FocusLost()
+	t.ring.show(false)
 }

@@ -10,7 +10,9 @@ func textOf(o any) string {
 	switch o := o.(type) {
 	case *canvas.Text:
 		return o.Text
-	case *widget.Button:
+	case *pushButton:
+		return o.Text
+	case *answer:
 		return o.Text
 	case *widget.Check:
 		return o.Text

@@ -24,7 +24,10 @@ type turner struct {
 
 // slider is a slider that has the keyboard once it is taken hold of, which the toolkit's
 // own has only when it is let go where it was.
-type slider struct{ widget.Slider }
+type slider struct {
+	widget.Slider
+	ring ring
+}
 
 func newSlider() *slider {
 	s := &slider{}
@@ -94,4 +97,17 @@ func (l turnerLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	put(l.name, left, y+(high-name.Height)/2, name.Width, name.Height)
 	put(l.groove, left+name.Width+8, y+2, width-name.Width-8, high-4)
 	put(l.seen, left+name.Width+6, y, width-name.Width-6, high)
+}
+
+func (s *slider) CreateRenderer() fyne.WidgetRenderer { return s.ring.round(s.Slider.CreateRenderer()) }
+
+func (s *slider) FocusGained() {
+	s.Slider.FocusGained()
+	s.ring.show(true)
+	reveal(s)
+}
+
+func (s *slider) FocusLost() {
+	s.Slider.FocusLost()
+	s.ring.show(false)
 }

@@ -89,7 +89,7 @@ func (w *Window) furnish() {
 	w.sheet = &fyne.Container{Layout: besidePages{w.pages}, Objects: []fyne.CanvasObject{sheetOf(panel), w.pages, onBoard}}
 	drawing := box.NewStack(sheetOf(paper), w.sheet, w.welcome.Container)
 	w.plan = &fyne.Container{Layout: plan{}, Objects: []fyne.CanvasObject{
-		w.strip.Container, w.title.Container, w.rail.CanvasObject, w.column.CanvasObject, drawing, w.remarks.CanvasObject,
+		w.rail.CanvasObject, w.strip.Container, w.title.Container, drawing, w.column.CanvasObject, w.remarks.CanvasObject,
 	}}
 	w.SetContent(w.plan)
 	w.SetMainMenu(w.menu.MainMenu)

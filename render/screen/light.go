@@ -2,6 +2,7 @@ package screen
 
 import (
 	"image"
+	"math"
 	"strings"
 
 	"tipline/geometry"
@@ -22,9 +23,20 @@ func (p *hand) light(dst *image.RGBA, d *render.Drawing, v View) {
 		p.trace.reset()
 		p.trace.lit(it, lit.Quantity, v)
 		if len(p.trace.runs) > 0 {
-			p.line(dst, it.Pen, p.Theme.Lit, litWidth*p.density())
+			p.litLine(dst, it.Pen, v)
 		}
 	}
+}
+
+// litLine strokes what is traced in the lit colour. A broken line keeps its marks and gaps,
+// on a paler continuous one that covers those it had.
+func (p *hand) litLine(dst *image.RGBA, pen render.Pen, v View) {
+	width := litWidth * p.density()
+	if len(pen.Dashes()) > 0 {
+		p.line(dst, render.Thin, p.Theme.Halo, 1.6*width)
+		width = math.Max(p.penWidth(pen, v.Scale), litDash*p.density())
+	}
+	p.line(dst, pen, p.Theme.Lit, width)
 }
 
 // litOn returns what is to be lit on a drawing: the lines of the quantity, else

@@ -180,6 +180,33 @@ func TestDashesHaveGaps(t *testing.T) {
 	require.InDelta(t, 2*320/period, changes, 3)
 }
 
+// A broken line that is lit is broken where it was, on a halo without a gap.
+func TestALitBrokenLineKeepsItsGaps(t *testing.T) {
+	line := geometry.Line{From: geometry.Point{X: -40}, To: geometry.Point{X: 40}}
+	d := &render.Drawing{Items: []render.Item{{Part: "wheel", Quantity: "infeed", Layer: render.LayerCentreLines, Pen: render.Centre, Ink: render.Blue,
+		Chains: []geometry.Chain{geometry.ChainOf(line.Segment())}}}}
+	dst, v := image.NewRGBA(image.Rect(0, 0, 400, 21)), View{4, Pixel{200, 10.5}}
+	marks := func(p Painter) (at []bool) {
+		p.Paint(dst, d, v)
+		for x := 45; x < 355; x++ {
+			at = append(at, dst.RGBAAt(x, 10).R < 128)
+		}
+		return at
+	}
+	plain := marks(Painter{Theme: Light()})
+	lit := Painter{Theme: Light(), Lit: Lit{"wheel", "infeed"}}
+	require.Contains(t, plain, false)
+	shifted := 0
+	for i, mark := range marks(lit) {
+		if mark != plain[i] {
+			shifted++
+		}
+		require.NotEqual(t, lit.Theme.Paper, color.NRGBA(dst.RGBAAt(45+i, 10)), "a gap in the halo")
+	}
+	require.Contains(t, marks(lit), false)
+	require.Less(t, shifted, len(plain)/2)
+}
+
 func TestPaintingAgainAllocatesNothing(t *testing.T) {
 	d, dst := crossed(t, 360), image.NewRGBA(image.Rect(0, 0, 800, 600))
 	p, v := Painter{Theme: Light(), Lit: Lit{"wheel", "crossing.rim"}}, Fit(whole, 800, 600, 20)

@@ -19,6 +19,9 @@ var penPixels = map[render.Pen]struct{ least, most float64 }{
 // litWidth is how wide, in pixels, a lit line is drawn.
 const litWidth = 3
 
+// litDash is how wide at least those of a broken line are drawn on its halo.
+const litDash = 1.5
+
 // penWidth returns how wide a pen draws in pixels, 0 for no pen.
 func (p *Painter) penWidth(pen render.Pen, scale float64) float64 {
 	limits, ok := penPixels[pen]

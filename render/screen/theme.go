@@ -11,7 +11,7 @@ type Theme struct {
 	Paper, Table       color.NRGBA    // Table is what a printed sheet lies on
 	Inks               [5]color.NRGBA // by render.Ink
 	Brass, Steel, Lead color.NRGBA    // fills; Lead is the hatching of waste
-	Lit                color.NRGBA    // what a chosen field made
+	Lit, Halo          color.NRGBA    // what a chosen field made, and round it where its line is broken
 }
 
 // Light is ink on white paper.
@@ -28,6 +28,7 @@ func Light() Theme {
 		Steel: color.NRGBA{214, 219, 224, 255},
 		Lead:  color.NRGBA{205, 202, 195, 255},
 		Lit:   color.NRGBA{20, 92, 196, 255},
+		Halo:  color.NRGBA{196, 216, 246, 255},
 	}
 }
 

@@ -248,7 +248,8 @@ var shownBy = map[geometry.Quantity]geometry.Quantity{
 	"mount.start":         "mount.screws",
 }
 
-// LitText returns what stands in the field that is lit, as typed or worked out. A bit's
+// LitText returns what stands in the field that is lit, as typed or worked out, a bare
+// number with its unit. A bit's
 // corners are marked by themselves, so there it is nothing until one is dragged.
 func (d *Desk) LitText() string {
 	if strings.HasPrefix(string(d.lit), "cutter.bit.chain[") && !d.Dragging() {
@@ -258,7 +259,7 @@ func (d *Desk) LitText() string {
 		return worked
 	}
 	text, _ := d.Job().Text(d.part, d.lit)
-	return text
+	return d.withUnit(d.lit, text)
 }
 
 func (d *Desk) wheel() *solve.Wheel {

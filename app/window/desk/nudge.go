@@ -46,13 +46,32 @@ func number(v float64, decimals int) string {
 	return text
 }
 
+// isBare reports whether a text is a number without a unit.
+func isBare(text string) bool {
+	return text != "" && strings.Trim(text, "0123456789., /-⁄") == ""
+}
+
+// withUnit returns what stands in a field, a bare length or angle with the unit it is in.
+func (d *Desk) withUnit(path geometry.Quantity, text string) string {
+	known, _ := job.FieldAt(path)
+	switch {
+	case !isBare(text):
+	case known.Kind == job.Length:
+		_, unit := d.Unit()
+		return text + " " + unit
+	case known.Kind == job.Angle:
+		return text + "°"
+	}
+	return text
+}
+
 // tail returns the unit to write after a number: the sign where the old text has
 // it, nothing where the old text is a bare number, else the name.
 func tail(old, sign, name, with string) string {
 	switch {
 	case sign != "" && strings.Contains(old, sign):
 		return with
-	case old != "" && strings.Trim(old, "0123456789., /-⁄") == "":
+	case isBare(old):
 		return ""
 	}
 	return name

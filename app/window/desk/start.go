@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"tipline/app/job"
+	"tipline/render"
 )
 
 // Start is a part to start from: its kind, what it is called and what it is.
@@ -34,6 +35,16 @@ func (d *Desk) Add(kind string) error {
 	}
 	j, id, err := d.added(j, kind)
 	return d.became(j, id, err)
+}
+
+// Sketch returns the small picture of a part of a kind as it is when it is added, nil where
+// none can be drawn.
+func (d *Desk) Sketch(kind string) *render.Drawing {
+	blank := New(d.words, Recent{})
+	if err := blank.Add(kind); err != nil {
+		return nil
+	}
+	return blank.Picture(blank.Part())
 }
 
 func (d *Desk) added(j *job.Job, kind string) (*job.Job, string, error) {

@@ -22,6 +22,7 @@ func TestEveryStartCanBeMadeAndPrinted(t *testing.T) {
 				require.NoError(t, d.Add(s.Kind))
 				require.NotEmpty(t, s.Name)
 				require.NotEmpty(t, s.Line)
+				require.NotNil(t, d.Sketch(s.Kind))
 				for _, f := range d.Result().Findings {
 					require.NotEqual(t, solve.Error, f.Severity, "%s: %s", f.Part, f.Sentence(d.words, d.Style().Units))
 				}
