@@ -42,7 +42,8 @@ func open(o command.Opening) int {
 		return command.Nothing
 	}
 	go endWhenAsked()
-	a := app.NewWithID("tipline")
+	a := window.Still(app.NewWithID("tipline"))
+	fyne.SetCurrentApp(a)
 	a.SetIcon(fyne.NewStaticResource("tipline.png", icon.PNG()))
 	window.New(a, d).ShowAndRun(o.Job, refused, func() { os.Exit(command.Done) })
 	return command.Done

@@ -170,8 +170,14 @@ func TestAFitKeepsWithinTheWholeAndClearOfTheButtons(t *testing.T) {
 			if whole.Blank() {
 				continue
 			}
-			at := whole.ToPixel(w.board.all().Max)
-			require.False(t, float32(at.X) > w.board.Size().Width-cornerWide && float32(at.Y) < 2*cornerGap+cornerHigh, "%s %s: %v", part.ID(), step, at)
+			size := w.board.Size()
+			for _, b := range []*pushButton{w.corner.rule, w.corner.layers} {
+				for x := 0; x < int(b.Size().Width); x += 6 {
+					at := screen.Pixel{X: float64(b.Position().X + float32(x)), Y: float64(b.Position().Y + b.Size().Height/2)}
+					_, hit := screen.Find(w.board.drawing, whole, at, float64(b.Size().Height)/2)
+					require.False(t, hit && b.Visible() && at.X < float64(size.Width), "%s %s: %v", part.ID(), step, at)
+				}
+			}
 			for _, h := range w.board.grips.handles {
 				w.desk.Light(h.Quantity)
 				w.board.fitLit()
