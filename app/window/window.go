@@ -47,6 +47,10 @@ func New(app fyne.App, d *desk.Desk) *Window {
 	return all.add(d)
 }
 
+// opening is how large a window opens: on a screen of 1280 by 720, beside the frame and the
+// bar of the desktop. The toolkit does not tell how large the screen is.
+var opening = fyne.NewSize(1260, 660)
+
 func newWindow(all *windows, d *desk.Desk) *Window {
 	w := &Window{Window: all.app.NewWindow(d.Words().Say("window.program")), all: all, desk: d}
 	w.furnish()
@@ -59,7 +63,7 @@ func newWindow(all *windows, d *desk.Desk) *Window {
 		w.dropped(names)
 	})
 	w.Canvas().SetOnTypedKey(w.turn)
-	w.Resize(fyne.NewSize(1280, 740))
+	w.Resize(opening)
 	d.Changed = w.show
 	w.show()
 	return w
