@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
-	"fyne.io/fyne/v2/widget"
 	"github.com/stretchr/testify/require"
 
 	"tipline/app/window/desk"
@@ -42,12 +41,12 @@ func TestAStackIsEditedInTheWindow(t *testing.T) {
 }
 
 // buttonIn returns the button that says a text in a container, at any depth.
-func buttonIn(t *testing.T, in *fyne.Container, says string) *widget.Button {
-	var found *widget.Button
+func buttonIn(t *testing.T, in *fyne.Container, says string) *pushButton {
+	var found *pushButton
 	var look func(o fyne.CanvasObject)
 	look = func(o fyne.CanvasObject) {
 		switch o := o.(type) {
-		case *widget.Button:
+		case *pushButton:
 			if o.Text == says {
 				found = o
 			}
