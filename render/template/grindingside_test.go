@@ -157,3 +157,16 @@ func TestPinionsAndLanternDriversHaveTheirTemplates(t *testing.T) {
 		}
 	}
 }
+
+// The columns of the widths across the form stand apart in every unit.
+func TestWidthsStandApart(t *testing.T) {
+	for _, s := range []Style{metric, inches} {
+		for name, w := range wheels(t) {
+			for _, share := range []float64{1, 0.98} {
+				e := newEnlargement(w, s, 10)
+				e.share = share
+				require.GreaterOrEqual(t, narrowest(e.widthTable(), math.Inf(1)), 2.5, "%s, %g", name, share)
+			}
+		}
+	}
+}

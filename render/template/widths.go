@@ -17,6 +17,7 @@ const (
 	widthsDown   = 8.0   // that the table may reach below the form's drawing
 	widthsRow    = 5.4
 	widthsHead   = 4.4
+	widthsApart  = 3.2 // from a column of the table to the next
 )
 
 // widthRow is a width across the form: at a depth, which is drawn as another where depths
@@ -81,10 +82,8 @@ func (e *enlargement) clearOfNotes(box geometry.Box) bool {
 // width.
 func (e *enlargement) widthTable() *render.Drawing {
 	b := NewBoard(e.Part, e.Style)
-	ends, heads := []float64{10, 25}, []string{"depth", "width"}
-	if e.share != 1 {
-		ends, heads = []float64{10, 22, 37}, []string{"depth", "drawn", "width"}
-	}
+	rows := e.widthTexts()
+	ends := widthEnds(rows)
 	cells := func(y float64, ink render.Ink, last float64, texts ...string) {
 		for i, text := range texts {
 			t := render.Text{At: geometry.Point{X: ends[i], Y: y}, Height: 2.5, Align: render.Right, String: text}
@@ -99,20 +98,47 @@ func (e *enlargement) widthTable() *render.Drawing {
 		b.Write(Stroke{Layer: render.LayerText, Quantity: "cutter"}, render.Text{At: geometry.Point{Y: y}, Height: 2.5, Bold: true, String: line})
 		y -= widthsHead
 	}
-	for i := range heads {
-		heads[i] = e.Say("template.grinding.across." + heads[i])
-	}
-	cells(y-0.6, render.Grey, 2.5, heads...)
+	cells(y-0.6, render.Grey, 2.5, rows[0]...)
 	y -= 0.6 + widthsRow + 0.6
-	for _, r := range e.widthRows() {
-		texts := []string{bareOf(e.Style, e.Style.Units.Length(r.depth)), bareOf(e.Style, e.Style.Units.Fine(r.drawn)), bareOf(e.Style, e.Style.Units.Fine(r.width))}
-		if e.share == 1 {
-			texts = append(texts[:1], texts[2])
-		}
-		cells(y, render.Black, 3.5, texts...)
+	for _, r := range rows[1:] {
+		cells(y, render.Black, 3.5, r...)
 		y -= widthsRow
 	}
 	return b.Drawing
+}
+
+// widthTexts are the rows of the table of widths, its heads first.
+func (e *enlargement) widthTexts() [][]string {
+	u, bare := e.Style.Units, func(length string) string { return bareOf(e.Style, length) }
+	rows := [][]string{{e.Say("template.grinding.across.depth"), e.Say("template.grinding.across.drawn"), e.Say("template.grinding.across.width")}}
+	for _, r := range e.widthRows() {
+		rows = append(rows, []string{bare(u.Length(r.depth)), bare(u.Fine(r.drawn)), bare(u.Fine(r.width))})
+	}
+	if e.share == 1 {
+		for i, r := range rows {
+			rows[i] = []string{r[0], r[2]}
+		}
+	}
+	return rows
+}
+
+// widthEnds returns where the columns of the table of widths end: a column is as wide as
+// the widest of its texts, and the last is written larger.
+func widthEnds(rows [][]string) []float64 {
+	ends, end := make([]float64, len(rows[0])), 0.0
+	for i := range ends {
+		wide := 10.0
+		for k, r := range rows {
+			height := 2.5
+			if k > 0 && i == len(r)-1 {
+				height = 3.5
+			}
+			wide = max(wide, render.Text{String: r[i], Height: height}.Width())
+		}
+		end += wide + widthsApart*float64(min(i, 1))
+		ends[i] = end
+	}
+	return ends
 }
 
 // bareOf returns a length as it is written, without its unit.
