@@ -2,7 +2,6 @@ package command
 
 import (
 	"errors"
-	"io/fs"
 	"slices"
 	"strconv"
 	"strings"
@@ -111,13 +110,4 @@ func (c *call) number(name string, least, most, usual float64) (float64, error) 
 		return 0, refuse("command.number", "flag", name, "value", text, "min", least, "max", most)
 	}
 	return v, nil
-}
-
-// reason drops the operation and the name from an error of the system.
-func reason(err error) string {
-	var path *fs.PathError
-	if errors.As(err, &path) {
-		return path.Err.Error()
-	}
-	return err.Error()
 }

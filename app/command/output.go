@@ -30,7 +30,7 @@ func (c *call) write(ctx context.Context, name string, make func(io.Writer) erro
 		return err
 	}
 	if err != nil {
-		return refuse("command.unwritable", "file", name, "reason", reason(err))
+		return refuse("command.unwritable", "file", name, "reason", err)
 	}
 	return nil
 }

@@ -175,5 +175,5 @@ func (c *call) drawing(err error) error {
 		}
 		return refuse(paper.Code, "read", paper.Read)
 	}
-	return refuse("command.undrawable", "reason", err.Error())
+	return refuse("command.undrawable", "reason", err)
 }

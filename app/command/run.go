@@ -108,7 +108,7 @@ func (c *call) run(args []string, stdout, stderr io.Writer) int {
 	c.out = out
 	code, err := c.do(args)
 	if flushed := out.Flush(); err == nil && flushed != nil {
-		err = refuse("command.stdout", "reason", reason(flushed))
+		err = refuse("command.stdout", "reason", flushed)
 	}
 	if err == nil {
 		return code

@@ -48,7 +48,7 @@ func (r *Refusal) Reason() string {
 // Sentence says the refusal in the words given, led by the file's name.
 func (r *Refusal) Sentence(w words.Words) string {
 	s := w.Say(r.Code, "line", r.Line, "column", r.Column, "path", r.Path, "is", phrase(w, r.Is),
-		"want", phrase(w, r.Want), "value", r.Value, "max", r.Max, "reason", r.Reason())
+		"want", phrase(w, r.Want), "value", r.Value, "max", r.Max, "reason", r.Err)
 	if r.File == "" || strings.Contains(s, r.File) {
 		return s
 	}

@@ -1,10 +1,6 @@
 package printer
 
-import (
-	"errors"
-	"fmt"
-	"io/fs"
-)
+import "fmt"
 
 // Refusal is the error of a profile that is not there, cannot be read or cannot be
 // kept. Code is a key of the catalogue with the places {name}, {paper}, {file} and
@@ -32,18 +28,5 @@ func (r *Refusal) Unwrap() error { return r.Reason }
 
 // Say returns the refusal as say, which says a text of the catalogue, says it.
 func (r *Refusal) Say(say func(string, ...any) string) string {
-	reason := ""
-	if r.Reason != nil {
-		reason = plainly(r.Reason)
-	}
-	return say(r.Code, "name", r.Name, "paper", r.Paper, "file", r.File, "reason", reason)
-}
-
-// plainly drops the operation and the file's name from an error of the system.
-func plainly(err error) string {
-	var path *fs.PathError
-	if errors.As(err, &path) {
-		return path.Err.Error()
-	}
-	return err.Error()
+	return say(r.Code, "name", r.Name, "paper", r.Paper, "file", r.File, "reason", r.Reason)
 }

@@ -244,7 +244,7 @@ func fromError(part string, field geometry.Quantity, err error) Finding {
 	}
 	var jobs *job.Refusal
 	if errors.As(err, &jobs) {
-		return Finding{Error, part, field, jobs.Code, []Place{text("value", jobs.Value), text("reason", jobs.Reason())}}
+		return Finding{Error, part, field, jobs.Code, []Place{text("value", jobs.Value), choice("reason", "system", jobs.Reason())}}
 	}
 	return Finding{Error, part, field, "finding.unbuildable", []Place{text("reason", err.Error())}}
 }

@@ -9,8 +9,8 @@ import (
 // Say returns the text for key. args are pairs of a place's name and what stands
 // there: Say("finding.hub", "value", "30 mm"). A place {n|tooth|teeth} takes the first
 // of its two forms where n is a count that the language puts in the singular, else the
-// second. A number that is given as a float64 has the language's decimal mark. A key
-// without a text is returned itself, in angle brackets; a test finds such keys.
+// second. A number that is given as a float64 has the language's decimal mark, and of an
+// error its Reason is said, nothing of nil. A key without a text is returned itself, in angle brackets; a test finds such keys.
 func (w Words) Say(key string, args ...any) string {
 	rest, ok := w.texts[key]
 	if !ok {
@@ -54,6 +54,12 @@ func (w Words) given(name string, args []any) (string, bool) {
 			continue
 		}
 		value := fmt.Sprint(args[i+1])
+		switch reason := args[i+1].(type) {
+		case nil:
+			value = ""
+		case error:
+			value = w.Reason(reason)
+		}
 		if _, number := args[i+1].(float64); number && w.Comma() {
 			value = strings.Replace(value, ".", ",", 1)
 		}
@@ -66,9 +72,17 @@ func (w Words) given(name string, args []any) (string, bool) {
 // "on tips" for the field "crossing.placing" or "brass" for "material"; the word itself
 // where the language has no other.
 func (w Words) Choice(field, word string) string {
-	text, ok := w.texts["choice."+field+"."+strings.ReplaceAll(word, " ", "-")]
+	text, ok := w.choice(field, word)
 	if !ok {
 		return word
 	}
 	return text
+}
+
+// dashed makes a word that is chosen the end of a key.
+var dashed = strings.NewReplacer(" ", "-", "/", "-")
+
+func (w Words) choice(field, word string) (text string, ok bool) {
+	text, ok = w.texts["choice."+field+"."+dashed.Replace(strings.ToLower(word))]
+	return text, ok
 }

@@ -111,14 +111,11 @@ func (o Output) into(ctx context.Context, name string, told func(done, total int
 		return errors.Join(err, ctx.Err())
 	})
 	var path *fs.PathError
-	var link *os.LinkError
 	switch {
 	case ctx.Err() != nil:
 		return 0, ctx.Err()
 	case errors.As(err, &path):
-		return 0, &Refusal{"told.unwritten", []any{"file", name, "reason", path.Err.Error()}}
-	case errors.As(err, &link):
-		return 0, &Refusal{"told.unwritten", []any{"file", name, "reason", link.Err.Error()}}
+		return 0, &Refusal{"told.unwritten", []any{"file", name, "reason", err}}
 	}
 	return pages, err
 }
@@ -185,7 +182,7 @@ func (d *Desk) Print(o Output, queue string, told func(done, total int), over fu
 func (o Output) send(ctx context.Context, queue string, told func(done, total int)) (Sent, error) {
 	file := filepath.Join(xdg.CacheHome, "tipline", o.file)
 	if err := os.MkdirAll(filepath.Dir(file), 0o700); err != nil {
-		return Sent{}, &Refusal{"told.unwritten", []any{"file", file, "reason", err.Error()}}
+		return Sent{}, &Refusal{"told.unwritten", []any{"file", file, "reason", err}}
 	}
 	pages, err := o.into(ctx, file, told)
 	if err != nil {
