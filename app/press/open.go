@@ -1,9 +1,7 @@
 package press
 
 import (
-	"bytes"
 	"context"
-	"errors"
 	"os/exec"
 	"runtime"
 	"time"
@@ -11,14 +9,13 @@ import (
 
 // Open opens a PDF in the program that the system opens PDFs with. What opens it may
 // be that program itself: where it has not ended after a moment, or when ctx is done,
-// it is left to run. The error is a *Refusal.
+// it is left to run. What it says of its failure is its own affair. The error is a
+// *Refusal.
 func Open(ctx context.Context, file string) error {
 	program, args := viewer(runtime.GOOS, file)
-	var fault bytes.Buffer
 	c := exec.Command(program, args...)
-	c.Stderr = &fault
 	if err := c.Start(); err != nil {
-		return &Refusal{Code: code(err), Program: program, File: file, Reason: err.Error()}
+		return &Refusal{Code: "press.no-viewer", Program: program}
 	}
 	over := make(chan error, 1)
 	go func() { over <- c.Wait() }()
@@ -29,7 +26,7 @@ func Open(ctx context.Context, file string) error {
 		return nil
 	case err := <-over:
 		if err != nil {
-			return &Refusal{Code: "press.unopened", Program: program, File: file, Reason: reason(fault.String(), err)}
+			return &Refusal{Code: "press.no-viewer", Program: program}
 		}
 		return nil
 	}
@@ -37,13 +34,6 @@ func Open(ctx context.Context, file string) error {
 
 // moment is how long a program that cannot open a file may take to say so.
 const moment = 3 * time.Second
-
-func code(err error) string {
-	if errors.Is(err, exec.ErrNotFound) {
-		return "press.no-viewer"
-	}
-	return "press.unopened"
-}
 
 // viewer returns the program that opens files on a system, and its arguments.
 func viewer(system, file string) (program string, args []string) {

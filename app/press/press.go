@@ -117,15 +117,25 @@ func run(ctx context.Context, program string, args ...string) (said string, err 
 	case errors.Is(err, exec.ErrNotFound):
 		return "", &Refusal{Code: "press.missing", Program: program}
 	}
-	return "", &Refusal{Code: "press.failed", Program: program, Reason: reason(fault.String(), err)}
+	if why := reason(program, fault.String()); why != "" {
+		return "", &Refusal{Code: "press.refused", Program: program, Reason: why}
+	}
+	return "", &Refusal{Code: "press.failed", Program: program}
 }
 
-// reason is what a program said of its failure, else what the system says.
-func reason(said string, err error) string {
-	if said = oneLine(said); said != "" {
-		return said
+// reason is what a program itself said of its failure: the line behind its name, or the
+// only one. What else came, such as warnings of what it is written in, says nothing to who
+// wants to print.
+func reason(program, said string) string {
+	for line := range strings.Lines(said) {
+		if _, its, ok := strings.Cut(line, program+": "); ok {
+			return strings.TrimRight(strings.TrimPrefix(oneLine(its), "Error - "), ".")
+		}
 	}
-	return err.Error()
+	if said = strings.TrimSpace(said); !strings.Contains(said, "\n") {
+		return strings.TrimRight(oneLine(said), ".")
+	}
+	return ""
 }
 
 // longestAnswer is how much of what a program says is passed on.

@@ -81,14 +81,17 @@ func TestWhereThereIsNoPrintCommand(t *testing.T) {
 }
 
 func TestWhatAFailingPrintCommandSaid(t *testing.T) {
-	path(t, map[string]string{"lp": "echo 'lp: Error - no default\ndestination available.' >&2; exit 1", "xdg-open": "exit 3"})
+	const noise = "printf 'perl: warning: Setting locale failed.\\n\\tLANG = \"xx\"\\n' >&2; "
+	path(t, map[string]string{"lp": noise + "echo '/usr/bin/lp: Error - no default destination available.' >&2; exit 1", "xdg-open": noise + "exit 3"})
 	_, err := Print(t.Context(), Sheets{File: "/p.pdf", Paper: a4(t)})
 	r := refused(t, err)
-	require.Equal(t, "press.failed", r.Code)
-	require.Contains(t, r.Say(words.English().Say), "lp: Error - no default destination available.")
+	require.Equal(t, "press.refused", r.Code)
+	require.Contains(t, r.Say(words.English().Say), "did not take the sheets: no default destination available. Choose")
 	r = refused(t, Open(t.Context(), "/p.pdf"))
-	require.Equal(t, "press.unopened", r.Code)
-	require.Contains(t, r.Say(words.English().Say), "/p.pdf")
+	require.Equal(t, "press.no-viewer", r.Code)
+	path(t, map[string]string{"lp": noise + "exit 1"})
+	_, err = Print(t.Context(), Sheets{File: "/p.pdf", Paper: a4(t)})
+	require.Equal(t, "press.failed", refused(t, err).Code, "what is no word of its own is not passed on")
 }
 
 // A print command that hangs is stopped; a viewer that runs on is left to.

@@ -212,6 +212,11 @@ func TestAnExportIsStopped(t *testing.T) {
 	saveAs(t, w, folder, "packet")
 	test.Tap(button(t, w, "Write over it"))
 	stop := button(t, w, "Stop")
+	for _, stray := range []fyne.KeyName{fyne.KeyReturn, fyne.KeyEnter, fyne.KeySpace} {
+		stop.TypedKey(typed(stray))
+		w.turn(typed(stray))
+		require.False(t, stop.Disabled(), "%s stops nothing", stray)
+	}
 	stop.TypedKey(typed(fyne.KeyEscape))
 	require.True(t, stop.Disabled())
 	b.all()

@@ -15,6 +15,7 @@ type question struct {
 	answers []*answer
 	body    *box.Scroll // of what it shows
 	scroll  *box.Scroll // what it shows is scrolled by; nil for nothing
+	busy    bool        // it stands while something is done, which a stray key must not stop: Escape alone answers
 }
 
 // keys returns those of a question.
@@ -23,9 +24,11 @@ func (q *question) keys() keyTable {
 		return func() { q.scroll.ScrollToOffset(q.scroll.Offset.AddXY(0, by)) }
 	}
 	long := func() bool { return q.scroll != nil }
+	last := named("keys.last-answer", func() { q.answers[len(q.answers)-1].OnTapped() }, fyne.KeyReturn, fyne.KeyEnter)
+	last.when = func() bool { return !q.busy }
 	return keyTable{
 		named("keys.first-answer", func() { q.answers[0].OnTapped() }, fyne.KeyEscape),
-		named("keys.last-answer", func() { q.answers[len(q.answers)-1].OnTapped() }, fyne.KeyReturn, fyne.KeyEnter),
+		last,
 		{says: "keys.scroll", names: []fyne.KeyName{fyne.KeyUp}, when: long, do: scroll(-scrollStep)},
 		{says: "keys.scroll", names: []fyne.KeyName{fyne.KeyDown}, when: long, do: scroll(scrollStep)},
 		{says: "keys.scroll", names: []fyne.KeyName{fyne.KeyPageUp}, when: long, do: scroll(-6 * scrollStep)},
@@ -103,6 +106,8 @@ func (q *question) typed(e *fyne.KeyEvent) bool { return q.keys().press(e.Name) 
 
 func (a *answer) TypedKey(e *fyne.KeyEvent) {
 	switch {
+	case a.of.busy:
+		a.of.typed(e)
 	case e.Name == fyne.KeyReturn || e.Name == fyne.KeyEnter:
 		a.OnTapped()
 	case !a.of.typed(e):

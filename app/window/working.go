@@ -30,6 +30,7 @@ func (w *Window) work(title string, begin func(*working) (stop func())) {
 	v.question = w.ask(title, box.New(layout.NewCustomPaddedVBoxLayout(6),
 		box.New(layout.NewGridWrapLayout(fyne.NewSize(width, 26)), v.line.Container),
 		box.New(layout.NewGridWrapLayout(fyne.NewSize(width, 14)), v.bar)))
+	v.busy = true
 	v.offerOpen("working.stop", v.halt)
 	v.put()
 	if v.stop = begin(v); v.before {

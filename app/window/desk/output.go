@@ -190,7 +190,10 @@ func (o Output) send(ctx context.Context, queue string, told func(done, total in
 	}
 	told(0, 0)
 	if !press.CanPrint() {
-		return Sent{Pages: pages, File: file}, press.Open(ctx, file)
+		if err := press.Open(ctx, file); err != nil {
+			return Sent{}, errors.Join(err, os.Remove(file))
+		}
+		return Sent{Pages: pages, File: file}, nil
 	}
 	answer, err := press.Print(ctx, press.Sheets{File: file, Title: o.title, Queue: queue, Paper: o.paper})
 	return Sent{Pages: pages, Answer: answer}, errors.Join(err, os.Remove(file))

@@ -216,11 +216,14 @@ func TestWithoutAPrintCommandTheViewerHasTheSheets(t *testing.T) {
 	require.Equal(t, s.File+"\n", string(said))
 	require.Equal(t, s.Pages, pagesOf(t, s.File))
 
-	scripts(t, map[string]string{})
+	folder = scripts(t, map[string]string{})
 	_, err = sent(d, "")
 	var refusal *press.Refusal
 	require.ErrorAs(t, err, &refusal)
-	require.FileExists(t, refusal.File)
+	require.Equal(t, "press.no-viewer", refusal.Code)
+	left, err := os.ReadDir(filepath.Join(folder, "cache", "tipline"))
+	require.NoError(t, err)
+	require.Empty(t, left, "sheets that nothing shows are not kept")
 
 	folder = scripts(t, map[string]string{"lp": "echo no paper >&2; exit 1"})
 	_, err = sent(d, "")
