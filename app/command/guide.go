@@ -41,7 +41,7 @@ func guideCommand(c *call) (int, error) {
 func (c *call) writeGuide(folder string) (int, error) {
 	beside := filepath.Join(folder, "pictures")
 	if err := os.MkdirAll(beside, 0o755); err != nil {
-		return Nothing, refuse("command.unwritable", "file", folder, "reason", reason(err))
+		return Nothing, refuse("command.unwritable", "file", folder, "reason", err)
 	}
 	put := func(name string, text []byte) error {
 		return c.write(context.Background(), name, func(w io.Writer) error {
