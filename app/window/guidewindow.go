@@ -46,7 +46,7 @@ func (w *Window) help() {
 		g.SetOnClosed(func() { w.all.guide = nil })
 		g.Canvas().SetOnTypedKey(func(e *fyne.KeyEvent) { g.typed(e) })
 		g.Canvas().AddShortcut(guideFind, func(fyne.Shortcut) { g.Canvas().Focus(g.sought) })
-		g.Resize(fyne.NewSize(widened(920), 680))
+		g.Resize(fyne.NewSize(min(widened(920), opening.Width), opening.Height))
 	}
 	g.from = w
 	g.furnish()
