@@ -66,7 +66,7 @@ func TestMountsInTheText(t *testing.T) {
 	for _, line := range []string{
 		"  Mounting\n    holes at                      30°, 150°, 270°\n    screw circle                  17.000 mm\n    thread                        BA 8\n",
 		"  The same wheel uncrossed\n    area of metal ",
-		"hour-pipe\n    wheels, from the collet up    hour, day\n    each turned by                0°, 0°\n",
+		"Hour wheel + Day driver (hour-pipe)\n    wheels, from the collet up    hour, day\n    each turned by                0°, 0°\n",
 		"  Addition\n    kind                          note\n",
 		"    note                          dial\n",
 	} {

@@ -103,7 +103,7 @@ func TestPartsInTheText(t *testing.T) {
 		"    holes at                      0°, 45°, 90°, 135°, 180°, 225°, 270°, 315°\n",
 		"Great wheel – Centre pinion (great-centre)\n    driver                        great\n",
 		"    centre distance               48.000 mm\n",
-		"going\n    from                          great\n",
+		"Great wheel – Escape wheel (going)\n    from                          great\n",
 		"    through                       great-centre, centre-third, third-escape\n    turns the other way round     yes\n",
 		"    a beat                        0.5000 s\n",
 		"  The bit as ground\n    flank off by at most          -",

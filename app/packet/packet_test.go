@@ -112,10 +112,9 @@ func TestPacketIsInTheOrderOfTheWork(t *testing.T) {
 		require.True(t, ok)
 		want = append(want, of.Arbors[0].Name+" – "+of.Arbors[len(of.Arbors)-1].Name+": the train")
 	}
-	for _, stack := range j.Stacks {
-		want = append(want, stack.ID+": the stack", stack.ID+": screwing to the collet")
-	}
-	require.NotEmpty(t, j.Stacks)
+	require.Len(t, j.Stacks, 1)
+	stack := "Hour wheel + Day driver"
+	want = append(want, stack+": the stack", stack+": screwing to the collet")
 	require.Equal(t, append(want, "Cautions"), got)
 	require.Greater(t, len(j.Pinions), 2)
 	require.Greater(t, len(j.Pairs), 2)

@@ -168,7 +168,7 @@ func (r *reader) unmounted(asked tables.Thread, err error) bool {
 	if errors.As(err, &limit) && limit.Code == "mount.thread-too-large" {
 		for _, t := range tables.Threads() {
 			if t.System == asked.System && t.Major == limit.Max {
-				r.find(Error, limit.Quantity, "mount.finer-thread", text("thread", t.Name()))
+				r.find(Error, limit.Quantity, "mount.finer-thread", text("thread", t.Short()))
 				return true
 			}
 		}
@@ -184,7 +184,7 @@ func (r *reader) mountFindings(m mount.Mounting) {
 	if m.Clear.Assumed {
 		code = "mount.drills-assumed"
 	}
-	r.find(Note, "mount.thread", code, text("thread", t.Name()), drillPlace("clear", m.Clear), drillPlace("tap", m.Tap))
+	r.find(Note, "mount.thread", code, text("thread", t.Short()), drillPlace("clear", m.Clear), drillPlace("tap", m.Tap))
 	at := places(len(m.Places), Angle, func(i int) float64 { return float64(m.Places[i].Angle) })
 	r.find(Note, "mount.screw_circle", "mount.holes", several("at", at), number("circle", m.Screws.Circle, Length))
 }

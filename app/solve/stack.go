@@ -1,6 +1,8 @@
 package solve
 
 import (
+	"strings"
+
 	"tipline/app/job"
 	"tipline/geometry/mount"
 	"tipline/render/template"
@@ -21,8 +23,17 @@ type Stack struct {
 // ID returns the stack's id.
 func (s *Stack) ID() string { return s.Part.ID }
 
-// Name returns what the stack is called.
-func (s *Stack) Name() string { return s.Part.ID }
+// Name returns what the stack is called: its wheels' names.
+func (s *Stack) Name() string {
+	var names []string
+	for _, w := range s.bare {
+		if w == nil {
+			return s.Part.ID
+		}
+		names = append(names, w.Name())
+	}
+	return named(strings.Join(names, " + "), s.Part.ID)
+}
 
 // Said returns what there is to say of the stack.
 func (s *Stack) Said() []Finding { return s.Findings }

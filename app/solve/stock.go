@@ -186,8 +186,8 @@ func mountStock(p Part, c mount.Collet, m mount.Mounting) []Item {
 		}
 	}
 	return append(all,
-		Item{Kind: Tap, Part: p, Use: "stock.use.collet", Name: t.Name(), Count: 1, Diameter: t.Major},
-		Item{Kind: Screw, Part: p, Use: "stock.use.screws", Name: t.Name(), Count: m.Screws.Count, Diameter: t.Major, Length: m.Depth})
+		Item{Kind: Tap, Part: p, Use: "stock.use.collet", Name: t.Short(), Count: 1, Diameter: t.Major},
+		Item{Kind: Screw, Part: p, Use: "stock.use.screws", Name: t.Short(), Count: m.Screws.Count, Diameter: t.Major, Length: m.Depth})
 }
 
 // boreOf is the drill for a collet's own bore.

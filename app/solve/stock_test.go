@@ -100,7 +100,7 @@ func TestStockLengths(t *testing.T) {
 		case i.Kind == solve.Screw && i.Part.ID() == "two":
 			require.InDelta(t, 2.7, i.Length, 1e-12)
 			require.Equal(t, "3 × BA 10, Ø 1.70 mm, through 2.70 mm", i.Describe(english, measure.Units{}))
-			require.Equal(t, "two: into the collet", i.For(english))
+			require.Equal(t, "large + small: into the collet", i.For(english))
 		}
 	}
 }

@@ -19,13 +19,15 @@ type Train struct {
 	Escape   *Wheel         // where the train ends at an escape wheel
 	Beat     *depthing.Beat // that wheel's
 	Findings []Finding
+
+	name string
 }
 
 // ID returns the train's id.
 func (t *Train) ID() string { return t.Part.ID }
 
-// Name returns what the train is called.
-func (t *Train) Name() string { return t.Part.ID }
+// Name returns what the train is called: the names of where it begins and ends.
+func (t *Train) Name() string { return t.name }
 
 // Said returns what there is to say of the train.
 func (t *Train) Said() []Finding { return t.Findings }
@@ -33,7 +35,10 @@ func (t *Train) Said() []Finding { return t.Findings }
 // solveTrain works one train out.
 func solveTrain(part *job.Train, w works) *Train {
 	r := &reader{part: part.ID, unit: w.unit}
-	t := &Train{Part: part}
+	t := &Train{Part: part, name: part.ID}
+	if part.From != "" && part.To != "" {
+		t.name = w.name(part.From) + " – " + w.name(part.To)
+	}
 	t.follow(r, w)
 	t.Findings = sorted(r.findings)
 	return t

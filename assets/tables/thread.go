@@ -24,6 +24,15 @@ type Thread struct {
 // Name returns the thread's name as in a job: "UNF 0-80", "BA 10".
 func (t Thread) Name() string { return t.System + " " + t.Size }
 
+// Short returns what the thread is called on the bench: a metric one of coarse pitch by
+// its size alone, "M1", as ISO 965-1 lets it be called (from memory).
+func (t Thread) Short() string {
+	if strings.HasPrefix(t.Size, "M") {
+		return t.Size
+	}
+	return t.Name()
+}
+
 var threads = sync.OnceValue(func() []Thread {
 	var list []Thread
 	for _, r := range sheet("threads.csv") {

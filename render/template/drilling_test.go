@@ -9,8 +9,10 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/assets/tables"
+	"tipline/assets/words"
 	"tipline/geometry"
 	"tipline/geometry/crossing"
+	"tipline/geometry/measure"
 	"tipline/geometry/mount"
 	"tipline/render"
 	"tipline/render/dxf"
@@ -174,4 +176,15 @@ func TestScrewsAreDragged(t *testing.T) {
 	v, err := handles[4].Value(geometry.Polar(7, geometry.Clock(geometry.Degrees(170))))
 	require.NoError(t, err)
 	require.InDelta(t, 50, geometry.Angle(v).Degrees(), 1e-9, "the second of three screws at 170°")
+}
+
+// A metric thread is called by its size and pitch, without noughts behind, in the
+// language's numbers; others by their system and size.
+func TestThreadsOnPaper(t *testing.T) {
+	de, err := words.Load("de")
+	require.NoError(t, err)
+	german := Style{Words: de, Units: measure.Units{Comma: true}}
+	for name, want := range map[string]string{"M1": "M1 × 0,25", "M2": "M2 × 0,4", "M3": "M3 × 0,5", "BA 10": "BA 10", "UNF 0-80": "UNF 0-80"} {
+		require.Equal(t, want, threadName(threadNamed(t, name), german))
+	}
 }

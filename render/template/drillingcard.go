@@ -47,7 +47,7 @@ func (c *card) drilled(m mount.Mounting, thread tables.Thread, collet mount.Coll
 	step("mount.thread", say("tap-drill", "drill", drillText(m.Tap, c.Style)), say("tap-drill.how", "depth", c.Style.Units.Length(m.Depth)))
 	step("mount.screws", say("mark"), say("mark.how"))
 	step("mount.thread", say("clear", "drill", drillText(m.Clear, c.Style)), say("clear.how"))
-	step("mount.thread", say("tap", "thread", thread.Name()), say("tap.how"))
+	step("mount.thread", say("tap", "thread", threadName(thread, c.Style)), say("tap.how"))
 	c.ruled(c.y, drillingWide)
 	key := NewBoard(c.Part, c.Style)
 	mountKey(key, m, collet, bore, hub)

@@ -3,6 +3,7 @@ package template
 import (
 	"strings"
 
+	"tipline/assets/tables"
 	"tipline/geometry/mount"
 	"tipline/render"
 )
@@ -20,7 +21,16 @@ func DrillingNotes(w Wheel, s Style) Notes {
 	if w.Mounting == nil {
 		return Notes{Caution: s.Words.Say("cautions.foot.drilling")}
 	}
-	return mountNotes(*w.Mounting, w.Thread.Name(), s)
+	return mountNotes(*w.Mounting, threadName(w.Thread, s), s)
+}
+
+// threadName returns what a thread is called on paper: a metric one by its size and its
+// pitch, "M1 × 0.25", the way ISO 965-1 writes them (from memory).
+func threadName(t tables.Thread, s Style) string {
+	if name := t.Short(); name == t.Name() {
+		return name
+	}
+	return t.Size + " × " + strings.TrimRight(s.Units.Number(t.Pitch, 2), "0")
 }
 
 // mountNotes says of a mounting what its lines mean and what it is drilled with.

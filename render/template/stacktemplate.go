@@ -77,7 +77,7 @@ func StackNotes(st Stack, s Style) Notes {
 	n := Notes{Caution: s.Words.Say("cautions.foot.drilling")}
 	m := st.Stacked.Mounting
 	if len(m.Places) > 0 {
-		thread := m.Screws.Thread.Name()
+		thread := threadName(m.Screws.Thread, s)
 		n = mountNotes(m, thread, s)
 		n.Legend = n.Legend[:len(n.Legend)-1]
 	}
