@@ -9,26 +9,26 @@ import (
 
 	pictures "tipline/app/guide"
 	pages "tipline/assets/guide"
-	"tipline/assets/words"
 )
 
 // guideCommand lists the pages of the guide, a name and a title a line, prints one, or writes
-// all with their pictures into a folder.
+// all with their pictures into a folder, in the language that is spoken.
 func guideCommand(c *call) (int, error) {
+	guide := pages.In(c.words.Language())
 	if _, asked := c.flags["out"]; asked && len(c.others) == 0 {
 		folder, err := c.needed("out")
 		if err != nil {
 			return Nothing, err
 		}
-		return c.writeGuide(folder)
+		return c.writeGuide(guide, folder)
 	}
 	if len(c.others) == 0 {
-		for _, p := range pages.Pages() {
+		for _, p := range guide.Pages() {
 			fmt.Fprintf(c.out, "%s  %s\n", p.Name, p.Title)
 		}
 		return Done, nil
 	}
-	p, ok := pages.Named(c.others[0])
+	p, ok := guide.Named(c.others[0])
 	if !ok {
 		return Nothing, refuse("command.no-page", "name", c.others[0])
 	}
@@ -36,9 +36,8 @@ func guideCommand(c *call) (int, error) {
 	return Done, err
 }
 
-// writeGuide writes every page, and every picture into a folder beside them. The pictures
-// speak the language of the pages.
-func (c *call) writeGuide(folder string) (int, error) {
+// writeGuide writes every page, and every picture into a folder beside them.
+func (c *call) writeGuide(guide *pages.Guide, folder string) (int, error) {
 	beside := filepath.Join(folder, "pictures")
 	if err := os.MkdirAll(beside, 0o755); err != nil {
 		return Nothing, refuse("command.unwritable", "file", folder, "reason", err)
@@ -49,14 +48,14 @@ func (c *call) writeGuide(folder string) (int, error) {
 			return err
 		})
 	}
-	all := pages.Pages()
+	all := guide.Pages()
 	for _, p := range all {
 		if err := put(filepath.Join(folder, p.Name+".md"), []byte(p.Text())); err != nil {
 			return Nothing, err
 		}
 	}
 	for _, name := range pictures.Names() {
-		made, err := picture(name)
+		made, err := pictures.SVG(name, c.words)
 		if err == nil {
 			err = put(filepath.Join(beside, name+".svg"), made)
 		}
@@ -66,13 +65,4 @@ func (c *call) writeGuide(folder string) (int, error) {
 	}
 	_, err := fmt.Fprintln(c.out, c.words.Say("command.guide", "folder", folder, "pages", len(all), "pictures", len(pictures.Names())))
 	return Done, err
-}
-
-// picture makes a picture in the language of the pages.
-func picture(name string) ([]byte, error) {
-	w, err := words.Load(pages.Language)
-	if err != nil {
-		return nil, err
-	}
-	return pictures.SVG(name, w)
 }

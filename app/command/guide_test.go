@@ -11,6 +11,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	pages "tipline/assets/guide"
+	"tipline/assets/words"
 )
 
 // placeholder are the words that stand in the guide for what a maker types.
@@ -18,45 +19,61 @@ var placeholder = regexp.MustCompile(`^(JOB|ID|FILE(\.[a-z]+)?|FOLDER|L|NAME|[a-
 
 // Every command and every flag that the guide names is there.
 func TestTheGuideNamesCommandsAndFlagsThatAreThere(t *testing.T) {
-	named := 0
-	for _, p := range pages.Pages() {
-		for _, b := range p.Blocks {
-			for _, r := range b.Runs {
-				line, is := strings.CutPrefix(r.Text+" ", "tipline ")
-				if r.Style != pages.Typed || !is {
-					continue
-				}
-				named++
-				args := strings.Fields(line)
-				if _, opens := Opens(args); opens || len(args) == 2 && args[0] == "-window" || len(args) == 1 && args[0] == "JOB" {
-					continue
-				}
-				require.NotEmpty(t, args, p.Name)
-				known, ok := find(args[0])
-				require.True(t, ok, "%s: there is no command %q", p.Name, args[0])
-				_, operands, err := parseFlags(known, args[1:])
-				require.NoError(t, err, "%s: %s", p.Name, r.Text)
-				for _, o := range operands {
-					require.Regexp(t, placeholder, o, "%s: %s", p.Name, r.Text)
+	for _, language := range pages.Languages() {
+		named := 0
+		for _, p := range pages.In(language).Pages() {
+			for _, typed := range typedOn(p) {
+				if line, is := strings.CutPrefix(typed+" ", "tipline "); is {
+					named++
+					requireKnown(t, strings.Fields(line), language+"/"+p.Name)
 				}
 			}
 		}
+		require.Greater(t, named, 10, language)
 	}
-	require.Greater(t, named, 10)
+}
+
+// typedOn lists what a page has that is typed.
+func typedOn(p pages.Page) (all []string) {
+	for _, b := range p.Blocks {
+		for _, r := range b.Runs {
+			if r.Style == pages.Typed {
+				all = append(all, r.Text)
+			}
+		}
+	}
+	return all
+}
+
+// requireKnown requires that there is a command with the flags that a page gives it.
+func requireKnown(t *testing.T, args []string, page string) {
+	if _, opens := Opens(args); opens || len(args) == 2 && args[0] == "-window" || len(args) == 1 && args[0] == "JOB" {
+		return
+	}
+	require.NotEmpty(t, args, page)
+	known, ok := find(args[0])
+	require.True(t, ok, "%s: there is no command %q", page, args[0])
+	_, operands, err := parseFlags(known, args[1:])
+	require.NoError(t, err, "%s: %s", page, args)
+	for _, o := range operands {
+		require.Regexp(t, placeholder, o, "%s: %s", page, args)
+	}
 }
 
 // The page of commands leaves out no command and no flag, and names none that is not there.
 func TestThePageOfCommandsNamesEveryCommandAndFlag(t *testing.T) {
-	page, ok := pages.Named("commands")
-	require.True(t, ok)
+	for _, language := range pages.Languages() {
+		page, ok := pages.In(language).Named("commands")
+		require.True(t, ok)
+		requireAllCommands(t, page)
+	}
+}
+
+func requireAllCommands(t *testing.T, page pages.Page) {
 	said := map[string]bool{}
-	for _, b := range page.Blocks {
-		for _, r := range b.Runs {
-			if r.Style == pages.Typed {
-				for _, word := range strings.Fields(r.Text) {
-					said[word] = true
-				}
-			}
+	for _, typed := range typedOn(page) {
+		for _, word := range strings.Fields(typed) {
+			said[word] = true
 		}
 	}
 	flags := []string{"-window"}
@@ -78,25 +95,37 @@ func TestTheGuideIsListedPrintedAndWritten(t *testing.T) {
 	listed := run("guide")
 	require.Equal(t, Done, listed.code)
 	require.Contains(t, listed.out, "set-over  Set-over\n")
-	require.Len(t, strings.Split(strings.TrimSpace(listed.out), "\n"), len(pages.Pages()))
+	require.Len(t, strings.Split(strings.TrimSpace(listed.out), "\n"), len(pages.In(pages.First).Pages()))
 
-	heel, ok := pages.Named("heel")
+	heel, ok := pages.In(pages.First).Named("heel")
 	require.True(t, ok)
 	require.Equal(t, ran{code: Done, out: heel.Text()}, run("guide", "heel"))
 
-	folder := filepath.Join(t.TempDir(), "guide")
-	require.Equal(t, Done, run("guide", "-out", folder).code)
-	link := regexp.MustCompile(`\]\(([a-z0-9/.-]+)\)`)
-	for _, p := range pages.Pages() {
-		text, err := os.ReadFile(filepath.Join(folder, p.Name+".md"))
-		require.NoError(t, err)
-		require.Equal(t, p.Text(), string(text))
-		for _, to := range link.FindAllStringSubmatch(string(text), -1) {
-			require.FileExists(t, filepath.Join(folder, filepath.FromSlash(to[1])), p.Name)
-		}
-	}
-
 	require.Equal(t, ran{Nothing, "", "tipline: There is no page \"zeppelin\"; the command guide lists what there is.\n"}, run("guide", "zeppelin"))
-	inTheWay := filepath.Join(folder, "heel.md")
-	require.Equal(t, Nothing, run("guide", "-out", inTheWay).code)
+}
+
+// The guide is written with all that its pages lead to, in the language that is spoken, and
+// so are its pictures.
+func TestTheGuideIsWrittenInEveryLanguage(t *testing.T) {
+	link := regexp.MustCompile(`\]\(([a-z0-9/.-]+)\)`)
+	setting := map[string]bool{}
+	for _, language := range words.Languages() {
+		folder := filepath.Join(t.TempDir(), "guide")
+		require.Equal(t, Done, run("guide", "-lang", language, "-out", folder).code)
+		for _, p := range pages.In(language).Pages() {
+			text, err := os.ReadFile(filepath.Join(folder, p.Name+".md"))
+			require.NoError(t, err)
+			require.Equal(t, p.Text(), string(text))
+			for _, to := range link.FindAllStringSubmatch(string(text), -1) {
+				require.FileExists(t, filepath.Join(folder, filepath.FromSlash(to[1])), p.Name)
+			}
+		}
+		drawn, err := os.ReadFile(filepath.Join(folder, "pictures", "escape-setting.svg"))
+		require.NoError(t, err)
+		setting[string(drawn)] = true
+
+		inTheWay := filepath.Join(folder, "heel.md")
+		require.Equal(t, Nothing, run("guide", "-out", inTheWay).code)
+	}
+	require.Len(t, setting, len(words.Languages()), "pictures speak the language")
 }

@@ -15,7 +15,7 @@ import (
 )
 
 // beside is where the pictures stand beside the pages.
-const beside = "../../assets/guide/" + pages.Language + "/pictures/"
+const beside = "../../assets/guide/" + pages.First + "/pictures/"
 
 // The pictures beside the pages are those that the program makes now, byte for byte. Where
 // they differ, look at what “tipline guide -out FOLDER” writes, then put that there.
@@ -34,7 +34,7 @@ func TestThePicturesAreWhatTheProgramMakes(t *testing.T) {
 
 func TestEveryPictureIsShownAndEveryOneShownIsMade(t *testing.T) {
 	shown := map[string]bool{}
-	for _, p := range pages.Pages() {
+	for _, p := range pages.In(pages.First).Pages() {
 		for _, b := range p.Blocks {
 			if b.Kind == pages.Picture {
 				require.Contains(t, shots, b.Picture, p.Name)

@@ -91,42 +91,54 @@ func TestWithoutAFieldTheGuideOpensAtTheStep(t *testing.T) {
 // Each page is laid with its pictures drawn and each of its links leads on.
 func TestEveryPageIsShownWithItsPicturesAndLinks(t *testing.T) {
 	w := opened(t)
-	g := guideOf(t, w)
-	for _, p := range guide.Pages() {
-		g.open(p.Name, "")
-		written, plates := 0, 0
-		for _, b := range p.Blocks {
-			for _, r := range b.Runs {
-				if r.To != "" {
-					written++
-				}
-			}
+	for _, language := range guide.Languages() {
+		w.speak(language)
+		g := guideOf(t, w)
+		for _, p := range guide.In(language).Pages() {
+			g.open(p.Name, "")
+			g.requireShown(t, p)
 		}
-		require.Len(t, g.linksOn(), written, p.Name)
-		for _, b := range g.page.blocks {
-			if plate, ok := b.(*plate); ok {
-				plates++
-				require.NotNil(t, plate.paint(200, 120), p.Name)
-				require.NotNil(t, plate.pixels, "%s: %s is not drawn", p.Name, plate.name)
-			}
-		}
-		for _, l := range g.linksOn() {
-			require.LessOrEqual(t, l.Position().X+l.Size().Width, pageInset+measure()+1, "%s: %s runs out", p.Name, l.text)
-		}
-		require.GreaterOrEqual(t, g.page.MinSize().Height, float32(100), p.Name)
 	}
+}
+
+func (g *guideWindow) requireShown(t *testing.T, p guide.Page) {
+	written, plates := 0, 0
+	for _, b := range p.Blocks {
+		if b.Kind == guide.Picture {
+			plates--
+		}
+		for _, r := range b.Runs {
+			if r.To != "" {
+				written++
+			}
+		}
+	}
+	require.Len(t, g.linksOn(), written, p.Name)
+	require.Equal(t, p.Title, g.page.page.Title)
+	for _, b := range g.page.blocks {
+		if plate, ok := b.(*plate); ok {
+			plates++
+			require.NotNil(t, plate.paint(200, 120), p.Name)
+			require.NotNil(t, plate.pixels, "%s: %s is not drawn", p.Name, plate.name)
+		}
+	}
+	require.Zero(t, plates, p.Name)
+	for _, l := range g.linksOn() {
+		require.LessOrEqual(t, l.Position().X+l.Size().Width, pageInset+measure()+1, "%s: %s runs out", p.Name, l.text)
+	}
+	require.GreaterOrEqual(t, g.page.MinSize().Height, float32(100), p.Name)
 }
 
 // Links and short things to type are kept whole, and what follows without a blank stays
 // with them.
 func TestProseIsBrokenAtBlanksOnly(t *testing.T) {
 	w := opened(t)
-	p := newProse(guideOf(t, w), []guide.Run{{Text: "Bore "}, {Text: "1 3/4 in", Style: guide.Typed}, {Text: ", see "}, {Text: "the first wheel", To: "first-wheel"}, {Text: "."}}, 12)
+	p := newProse(guideOf(t, w), []guide.Run{{Text: "Bore\u00a0: "}, {Text: "1 3/4 in", Style: guide.Typed}, {Text: ", see "}, {Text: "the first wheel", To: "first-wheel"}, {Text: "."}}, 12)
 	var said []string
 	for _, piece := range p.pieces {
 		said = append(said, piece.Text)
 	}
-	require.Equal(t, []string{"Bore", "1 3/4 in", ",", "see", "the first wheel", "."}, said)
+	require.Equal(t, []string{"Bore\u00a0:", "1 3/4 in", ",", "see", "the first wheel", "."}, said)
 	page := newGuidePage(w.all.guide)
 	page.Objects = nil
 	high := p.lay(page, 0, 0, p.wide(p.pieces[4])+30)
@@ -199,25 +211,23 @@ func TestEachKeyOfTheGuideWorks(t *testing.T) {
 		short: func(s fyne.Shortcut) { w.all.guide.keys().cut(s) }, look: look}.test(t)
 }
 
-// The guide is furnished anew with the windows, and says in their language that it is in
-// English.
+// The guide is furnished anew with the windows, in their language, and says where a page is
+// in English for want of another.
 func TestTheGuideFollowsTheLanguageAndTheShade(t *testing.T) {
 	w := opened(t)
 	g := guideOf(t, w)
 	g.open("heel", "")
+	require.Empty(t, g.other.text)
 	w.speak("de")
 	require.Equal(t, "Anleitung – Tipline", g.Title())
 	require.Equal(t, "heel", g.at.page)
 	require.Equal(t, "Zurück", g.back.Text)
-	said := false
-	for _, o := range g.Content().(*fyne.Container).Objects {
-		if c, ok := o.(*fyne.Container); ok {
-			for _, line := range c.Objects {
-				said = said || textOf(line) == g.words.Say("guide.english")
-			}
-		}
-	}
-	require.True(t, said)
+	german, _ := guide.In("de").Named("heel")
+	require.Equal(t, german.Title, g.page.page.Title)
+	require.Equal(t, german.Language == "de", g.other.text == "")
+	g.book = guide.In(guide.First)
+	g.read("heel", "")
+	require.Equal(t, g.words.Say("guide.english"), g.other.text)
 	w.all.redress(appearance.Looks{Shade: appearance.Dark, Percent: 200})
 	t.Cleanup(func() { w.all.redress(appearance.Looks{Shade: appearance.Light, Percent: 100}) })
 	require.Equal(t, "heel", g.at.page)

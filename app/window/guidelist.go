@@ -25,7 +25,7 @@ func newGuideList(g *guideWindow) *guideList {
 	l.CreateItem = func() fyne.CanvasObject { return newGuideRow().Container }
 	l.UpdateItem = func(i widget.ListItemID, o fyne.CanvasObject) {
 		p := l.pages[i]
-		rowOf(o).show(p.Title, p.IsTerm(), p.Name == g.at.page, l.focus)
+		rowOf(o).show(p.Title, p.Term, p.Name == g.at.page, l.focus)
 	}
 	l.OnSelected = func(i widget.ListItemID) {
 		l.UnselectAll()

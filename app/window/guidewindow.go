@@ -20,10 +20,12 @@ type guideWindow struct {
 	all    *windows
 	from   *Window // that it was opened from, whose language it speaks
 	words  words.Words
+	book   *guide.Guide // in that language
 	sought *guideSeeker
 	list   *guideList
 	back   *guideButton
 	none   *flow // said where nothing is found
+	other  *flow // said where the page is in another language
 	page   *guidePage
 	scroll *box.Scroll
 	album  album
@@ -64,14 +66,15 @@ var guideFind = &desktop.CustomShortcut{KeyName: fyne.KeyF, Modifier: fyne.KeyMo
 // the step.
 func (w *Window) explained() (page, field string) {
 	field = string(w.desk.LitField())
-	if p, _, ok := guide.For(field); ok {
+	book := guide.In(w.desk.Words().Language())
+	if p, _, ok := book.For(field); ok {
 		return p.Name, field
 	}
 	step := w.desk.Step()
 	if step == desk.Shrouds {
 		return "step-pinion", ""
 	}
-	if _, ok := guide.Named("step-" + string(step)); ok && w.desk.Part() != "" {
+	if _, ok := book.Named("step-" + string(step)); ok && w.desk.Part() != "" {
 		return "step-" + string(step), ""
 	}
 	return guide.Start, ""
@@ -84,6 +87,7 @@ func (g *guideWindow) furnish() {
 		return
 	}
 	g.words = g.from.desk.Words()
+	g.book = guide.In(g.words.Language())
 	say := g.words.Say
 	g.SetTitle(say("guide.title"))
 	g.album = newAlbum(g.words)
@@ -92,12 +96,9 @@ func (g *guideWindow) furnish() {
 	g.none = newFlow(readSize, faint)
 	g.page = newGuidePage(g)
 	g.scroll = box.NewVScroll(g.page.Container)
-	english := newFlow(readSize, faint)
-	if g.words.Language() != guide.Language {
-		english.set(say("guide.english"), faint)
-	}
-	g.SetContent(&fyne.Container{Layout: guidePlan{g, english}, Objects: []fyne.CanvasObject{
-		g.sought, g.back, sheetOf(panel), g.list, g.none.Container, english.Container, sheetOf(well), g.scroll,
+	g.other = newFlow(readSize, faint)
+	g.SetContent(&fyne.Container{Layout: guidePlan{g}, Objects: []fyne.CanvasObject{
+		g.sought, g.back, sheetOf(panel), g.list, g.none.Container, g.other.Container, sheetOf(well), g.scroll,
 	}})
 	g.find("")
 	g.read(g.at.page, "")
@@ -105,10 +106,7 @@ func (g *guideWindow) furnish() {
 }
 
 // guidePlan sets the pages beside the page.
-type guidePlan struct {
-	*guideWindow
-	english *flow
-}
+type guidePlan struct{ *guideWindow }
 
 func (guidePlan) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(widened(560), 360) }
 
@@ -123,7 +121,7 @@ func (l guidePlan) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	put(o[3], gap+3, top+3, side-6, s.Height-top-gap-6)
 	put(o[4], gap+14, top+12, side-28, s.Height-top-gap)
 	room := s.Width - side - back - 5*gap
-	put(o[5], side+back+4*gap, gap+(head-l.english.tall(room))/2, room, head)
+	put(o[5], side+back+4*gap, gap+(head-l.other.tall(room))/2, room, head)
 	put(o[6], side+2*gap, top, s.Width-side-3*gap, s.Height-top-gap)
 	put(o[7], side+2*gap+2, top+2, s.Width-side-3*gap-4, s.Height-top-gap-4)
 }
@@ -145,15 +143,28 @@ func (g *guideWindow) open(page, field string) {
 
 // read shows a page, from where it is scrolled to.
 func (g *guideWindow) read(name, field string) {
-	p, ok := guide.Named(name)
+	p, ok := g.book.Named(name)
 	if !ok {
 		return
 	}
 	g.at = bookmark{page: name}
 	g.page.show(p, field)
+	g.tellLanguage(p)
 	g.scroll.Refresh()
 	g.list.mark(name)
 	g.back.enable(len(g.before) > 0)
+}
+
+// tellLanguage says so where a page is in another language than the window.
+func (g *guideWindow) tellLanguage(p guide.Page) {
+	said := ""
+	if p.Language != g.words.Language() {
+		said = g.words.Say("guide.english")
+	}
+	if g.other.text != said {
+		g.other.set(said, faint)
+		g.Content().Refresh()
+	}
 }
 
 // goBack goes back to what was read before.
@@ -170,7 +181,7 @@ func (g *guideWindow) goBack() {
 
 // find lists the pages on which something is said.
 func (g *guideWindow) find(sought string) {
-	g.list.show(guide.Find(sought))
+	g.list.show(g.book.Find(sought))
 	said := ""
 	if len(g.list.pages) == 0 {
 		said = g.words.Say("guide.none")

@@ -35,7 +35,7 @@ func newProse(g *guideWindow, runs []guide.Run, size float32) *prose {
 			continue
 		}
 		blank = blank || strings.HasPrefix(r.Text, " ")
-		for _, word := range strings.Fields(r.Text) {
+		for _, word := range strings.FieldsFunc(r.Text, func(c rune) bool { return c == ' ' }) { // not at blanks that hold
 			p.pieces = append(p.pieces, piece{guide.Run{Text: word, Style: r.Style}, blank})
 			blank = true
 		}

@@ -1,20 +1,23 @@
 // Package guide holds the guide: short pages in a few marks of Markdown, which read as they
 // stand in the repository and are shown by the window. A page may be headed, hold
-// paragraphs, lists and pictures, and lead to other pages.
+// paragraphs, lists and pictures, and lead to other pages. Every language has its folder of
+// them, by the same names.
 package guide
 
 import (
 	"embed"
+	"errors"
 	"fmt"
 	"io/fs"
 	"path"
 	"slices"
 	"strings"
+	"sync"
 	"unicode"
 	"unicode/utf8"
 )
 
-//go:embed en/*.md
+//go:embed [a-z][a-z]/*.md
 var files embed.FS
 
 // Start is the page that leads to all others.
@@ -23,14 +26,17 @@ const Start = "index"
 // Words is the page that leads to those about words of the trade.
 const Words = "words"
 
-// Language is the language the guide is written in.
-const Language = "en"
+// First is the language that has every page. Where another lacks one, the page of this
+// stands in.
+const First = "en"
 
 // Page is one page of the guide.
 type Page struct {
-	Name   string // of its file, without the ending
-	Title  string
-	Blocks []Block // without the title
+	Name     string // of its file, without the ending
+	Language string // it is written in
+	Title    string
+	Term     bool    // whether it is about a word of the trade
+	Blocks   []Block // without the title
 
 	written string
 }
@@ -83,50 +89,88 @@ func (b Block) Text() string {
 	return all.String()
 }
 
-// pages are the pages in the order they are read in, read once: they are compiled in, so
-// what cannot be read is found by the tests.
-var pages = ordered(func() []Page {
-	names, err := fs.Glob(files, Language+"/*.md")
+// Guide is the guide in one language.
+type Guide struct{ pages []Page }
+
+// guides are the guides by language, each read when it is first asked for.
+var guides = func() map[string]func() *Guide {
+	all := map[string]func() *Guide{}
+	for _, language := range Languages() {
+		all[language] = sync.OnceValue(func() *Guide { return compiled(files, language) })
+	}
+	return all
+}()
+
+// Languages lists the languages in which there are pages.
+func Languages() (all []string) {
+	entries, _ := files.ReadDir(".") // the folder is always there
+	for _, e := range entries {
+		all = append(all, e.Name())
+	}
+	return all
+}
+
+// In returns the guide in a language.
+func In(language string) *Guide {
+	if of, ok := guides[language]; ok {
+		return of()
+	}
+	return guides[First]()
+}
+
+// compiled reads the pages of a language, and those of the first that it lacks. They are
+// compiled in, so what cannot be read is found by the tests.
+func compiled(files fs.FS, language string) *Guide {
+	names, err := fs.Glob(files, First+"/*.md")
 	if err != nil {
 		panic(err) // the pattern is not one
 	}
 	var all []Page
 	for _, file := range names {
-		text, err := files.ReadFile(file)
+		written := language
+		text, err := fs.ReadFile(files, path.Join(language, path.Base(file)))
+		if errors.Is(err, fs.ErrNotExist) {
+			written = First
+			text, err = fs.ReadFile(files, file)
+		}
 		if err != nil {
 			panic(fmt.Errorf("guide: %w", err)) // an embedded file is always there
 		}
-		all = append(all, read(strings.TrimSuffix(path.Base(file), ".md"), string(text)))
+		p := read(strings.TrimSuffix(path.Base(file), ".md"), string(text))
+		p.Language = written
+		all = append(all, p)
 	}
-	return all
-}())
+	return &Guide{ordered(all)}
+}
 
 // ordered puts pages in the order of the first page's links, and after those the words of
 // the trade in the order of theirs.
 func ordered(all []Page) []Page {
 	var list []Page
-	add := func(name string) {
-		i := slices.IndexFunc(all, func(p Page) bool { return p.Name == name })
-		if i >= 0 && !slices.ContainsFunc(list, func(p Page) bool { return p.Name == name }) {
+	add := func(name string, term bool) {
+		i := placeOf(all, name)
+		if i >= 0 && placeOf(list, name) < 0 {
 			list = append(list, all[i])
+			list[len(list)-1].Term = term
 		}
 	}
 	for _, from := range []string{Start, Words} {
-		add(from)
-		for _, p := range all {
-			if p.Name == from {
-				for _, to := range p.leads() {
-					if to != Words {
-						add(to)
-					}
-				}
+		add(from, false)
+		for _, to := range all[placeOf(all, from)].leads() {
+			if to != Words {
+				add(to, from == Words)
 			}
 		}
 	}
 	for _, p := range all {
-		add(p.Name)
+		add(p.Name, false)
 	}
 	return list
+}
+
+// placeOf returns where among pages one stands, −1 for nowhere.
+func placeOf(all []Page, name string) int {
+	return slices.IndexFunc(all, func(p Page) bool { return p.Name == name })
 }
 
 // leads lists the pages that a page leads to.
@@ -141,30 +185,22 @@ func (p Page) leads() (names []string) {
 	return names
 }
 
-// IsTerm reports whether the page is about a word of the trade.
-func (p Page) IsTerm() bool {
-	words, _ := Named(Words)
-	return slices.Contains(words.leads(), p.Name)
-}
-
 // Pages returns every page in the order they are read in.
-func Pages() []Page { return append([]Page(nil), pages...) }
+func (g *Guide) Pages() []Page { return append([]Page(nil), g.pages...) }
 
 // Named returns the page of a name.
-func Named(name string) (Page, bool) {
-	for _, p := range pages {
-		if p.Name == name {
-			return p, true
-		}
+func (g *Guide) Named(name string) (Page, bool) {
+	if i := placeOf(g.pages, name); i >= 0 {
+		return g.pages[i], true
 	}
 	return Page{}, false
 }
 
 // For returns the page that explains a field, and where on it: the block that is headed
 // by it. Indices of a list are passed over, as in "additions[2].radius".
-func For(field string) (page Page, block int, ok bool) {
+func (g *Guide) For(field string) (page Page, block int, ok bool) {
 	bare := withoutIndices(field)
-	for _, p := range pages {
+	for _, p := range g.pages {
 		for i, b := range p.Blocks {
 			if b.Field != "" && b.Field == bare {
 				return p, i, true
@@ -188,15 +224,15 @@ func withoutIndices(field string) string {
 	}
 }
 
-// Text returns a page as it was written.
+// Text returns a page as it was written, with the pictures beside it.
 func (p Page) Text() string { return p.written }
 
 // Find returns the pages on which every word that is sought stands, those first whose title
 // has them; all pages where nothing is sought.
-func Find(sought string) []Page {
+func (g *Guide) Find(sought string) []Page {
 	words := strings.Fields(strings.ToLower(sought))
 	var titled, others []Page
-	for _, p := range pages {
+	for _, p := range g.pages {
 		switch {
 		case has(strings.ToLower(p.Title), words):
 			titled = append(titled, p)

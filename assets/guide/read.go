@@ -5,8 +5,16 @@ import (
 	"strings"
 )
 
+// The pictures stand beside the pages of the first language, from where those of the others
+// show them as they stand in the repository.
+const (
+	beside   = "](pictures/"
+	borrowed = "](../" + First + "/pictures/"
+)
+
 // read reads a page. Lines that follow each other are one block, unless each is an item.
 func read(name, text string) Page {
+	text = strings.ReplaceAll(text, borrowed, beside)
 	p := Page{Name: name, written: text}
 	var open *Block
 	var said string
