@@ -5,6 +5,8 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
+
+	"tipline/assets/words"
 )
 
 // flow is type that is broken into lines to fit its width. Unlike the toolkit's
@@ -96,15 +98,15 @@ func split(words []string, wide func(string) float32, width float32) []string {
 // wider within. To measure type is dear, so each line's end is guessed from
 // the width of all that is left and then moved word by word.
 func wrapped(text string, size float32, style fyne.TextStyle, width float32) []string {
-	words := strings.Fields(text)
+	left := words.Pieces(text)
 	lines := []string{}
-	for len(words) > 0 {
+	for len(left) > 0 {
 		wide := func(line string) float32 { return fyne.MeasureText(line, size, style).Width }
-		n := fitting(words, wide, width)
-		if n == 1 && wide(words[0]) > width {
-			words = split(words, wide, width)
+		n := fitting(left, wide, width)
+		if n == 1 && wide(left[0]) > width {
+			left = split(left, wide, width)
 		}
-		lines, words = append(lines, strings.Join(words[:n], " ")), words[n:]
+		lines, left = append(lines, strings.Join(left[:n], " ")), left[n:]
 	}
 	if len(lines) == 0 {
 		return []string{""}

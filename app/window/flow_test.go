@@ -8,6 +8,8 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 	"github.com/stretchr/testify/require"
+
+	"tipline/assets/guide"
 )
 
 // whole reports whether some lines are of whole words.
@@ -41,4 +43,17 @@ func TestTextIsBrokenWhereItNoLongerFits(t *testing.T) {
 		}
 	}
 	require.Equal(t, []string{""}, wrapped("", readSize, fyne.TextStyle{}, 100))
+}
+
+// A French colon stays with the word before it, in what is remarked and in the guide.
+func TestNoLineEndsAtABlankThatIsFirm(t *testing.T) {
+	w := opened(t)
+	text := "Elle est fausse\u00a0: réimprimez"
+	wide := func(s string) float32 { return fyne.MeasureText(s, readSize, fyne.TextStyle{}).Width }
+	require.Equal(t, []string{"Elle est", "fausse\u00a0:", "réimprimez"}, wrapped(text, readSize, fyne.TextStyle{}, wide("Elle est fausse")+1))
+	var said []string
+	for _, piece := range newProse(guideOf(t, w), []guide.Run{{Text: text}}, readSize).pieces {
+		said = append(said, piece.Text)
+	}
+	require.Equal(t, []string{"Elle", "est", "fausse\u00a0:", "réimprimez"}, said)
 }

@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"tipline/assets/guide"
+	"tipline/assets/words"
 )
 
 // prose is text in several styles with links in it, broken into lines.
@@ -35,7 +36,7 @@ func newProse(g *guideWindow, runs []guide.Run, size float32) *prose {
 			continue
 		}
 		blank = blank || strings.HasPrefix(r.Text, " ")
-		for _, word := range strings.FieldsFunc(r.Text, func(c rune) bool { return c == ' ' }) { // not at blanks that hold
+		for _, word := range words.Pieces(r.Text) {
 			p.pieces = append(p.pieces, piece{guide.Run{Text: word, Style: r.Style}, blank})
 			blank = true
 		}

@@ -205,4 +205,5 @@ func TestWrapKeepsEveryWord(t *testing.T) {
 	}
 	require.Len(t, Wrap(text, 2.5, 1000, true), 1)
 	require.Equal(t, []string{"one", "two"}, Wrap("one\ntwo", 2.5, 1000, false))
+	require.Equal(t, []string{"une", "deux\u00a0:", "trois"}, Wrap("une deux\u00a0: trois", 2.5, 5, false))
 }
