@@ -14,6 +14,7 @@ import (
 
 	"tipline/app/appearance"
 	"tipline/app/window/desk"
+	"tipline/geometry/trial"
 )
 
 // area is a rectangle of the window.
@@ -188,17 +189,13 @@ func TestNothingIsClipped(t *testing.T) {
 	w := opened(t)
 	t.Cleanup(func() { w.all.dress(appearance.Usual) })
 	c := &clipped{faults: map[string]string{}}
-	for _, spoken := range []string{"en", "de", "fr"} {
-		require.NoError(t, w.desk.Speak(spoken))
-		for _, shade := range []appearance.Shade{appearance.Light, appearance.Dark} {
-			for _, percent := range []int{100, 150, 200} {
-				w.all.redress(appearance.Looks{Shade: shade, Percent: percent})
-				w.Resize(fyne.NewSize(1280, 680))
-				where := fmt.Sprint(spoken, " ", shade, " ", percent, " ")
-				c.steps(w, where)
-				c.questions(w, where)
-			}
-		}
+	for _, l := range trial.Some(t, 37, 4, dresses()) {
+		require.NoError(t, w.desk.Speak(l.spoken))
+		w.all.redress(l.Looks)
+		w.Resize(fyne.NewSize(1280, 680))
+		where := fmt.Sprint(l.spoken, " ", l.Shade, " ", l.Percent, " ")
+		c.steps(w, where)
+		c.questions(w, where)
 	}
 	var all []string
 	for _, f := range c.faults {
@@ -206,6 +203,23 @@ func TestNothingIsClipped(t *testing.T) {
 	}
 	slices.Sort(all)
 	require.Empty(t, all, strings.Join(all, "\n"))
+}
+
+// dressed is how the window may look and speak.
+type dressed struct {
+	spoken string
+	appearance.Looks
+}
+
+func dresses() (all []dressed) {
+	for _, spoken := range []string{"en", "de", "fr"} {
+		for _, shade := range []appearance.Shade{appearance.Light, appearance.Dark} {
+			for _, percent := range []int{100, 150, 200} {
+				all = append(all, dressed{spoken, appearance.Looks{Shade: shade, Percent: percent}})
+			}
+		}
+	}
+	return all
 }
 
 // steps looks at each step of a part of each kind.

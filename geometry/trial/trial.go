@@ -4,6 +4,7 @@ package trial
 import (
 	"math/rand/v2"
 	"os"
+	"slices"
 	"testing"
 )
 
@@ -14,6 +15,22 @@ func Count(full int) int {
 		return full
 	}
 	return max(1, full*2/100)
+}
+
+// Some returns all of the cases when TIPLINE_FULL is 1, else n of them drawn from the
+// seed, in their order.
+func Some[T any](t testing.TB, seed uint64, n int, all []T) []T {
+	t.Helper()
+	if Count(2) == 2 || n >= len(all) {
+		return all
+	}
+	drawn := Rand(t, seed).Perm(len(all))[:n]
+	slices.Sort(drawn)
+	some := make([]T, n)
+	for i, at := range drawn {
+		some[i] = all[at]
+	}
+	return some
 }
 
 // Rand returns a source of random numbers from a fixed seed and prints the seed
