@@ -63,8 +63,15 @@ func upward(room, folder, imported string) string {
 
 // outsideOfApp keeps the toolkit to the window, and what opens one to main, so that
 // everything else builds without a C compiler.
+//
+// The program talks to no other machine, and press alone runs other programs, those that
+// print and show a file.
 func outsideOfApp(folder, imported string) string {
 	switch {
+	case imported == "net" || strings.HasPrefix(imported, "net/") && imported != "net/url":
+		return "talks to other machines"
+	case imported == "os/exec" && folder != "app/press" && folder != "app/speed":
+		return "runs other programs"
 	case !strings.HasPrefix(imported, "fyne.io/") || folder == "app":
 		return ""
 	case folder != "app/window":
@@ -118,6 +125,11 @@ func TestForbiddenImportsAreSeen(t *testing.T) {
 		{"render/screen", "fyne.io/fyne/v2", "knows of windows"},
 		{"app/command", "fyne.io/fyne/v2", "knows of windows"},
 		{"app/window/desk", "fyne.io/fyne/v2", "knows of windows"},
+		{"app/window", "net/http", "talks to other machines"},
+		{"app/command", "net", "talks to other machines"},
+		{"app/window", "os/exec", "runs other programs"},
+		{"app/press", "os/exec", ""},
+		{"app/press", "net/url", ""},
 		{"app/window", "fyne.io/fyne/v2/app", "opens a window outside main"},
 		{"app/window", "fyne.io/fyne/v2/widget", ""},
 		{"app", "fyne.io/fyne/v2/app", ""},

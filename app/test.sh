@@ -26,6 +26,10 @@ unformatted=$(gofmt -l app assets geometry render)
 echo "== go vet"
 go vet -tags "$tags" ./...
 
+if [ "${TIPLINE_FULL:-}" = 1 ]; then
+	sh app/care.sh
+fi
+
 echo "== the commands alone build without a C compiler"
 CGO_ENABLED=0 go build -o build/tipline-commands ./app
 

@@ -5,19 +5,21 @@ import (
 	"encoding/json"
 	"errors"
 	"io"
+	"strconv"
 	"unicode/utf8"
 )
 
 // Bounds of a file that is read: none of them is near what a movement needs, and
 // each keeps a hostile file from filling the memory.
 const (
-	maxBytes = 16 << 20
-	maxParts = 2000
-	maxDepth = 100
+	maxBytes  = 16 << 20
+	maxParts  = 2000
+	maxDepth  = 100
+	maxValues = 250_000 // over a hundred to each of the most parts
 )
 
 // parse reads one piece of JSON. It refuses what is empty, not UTF-8, nested
-// deeper than maxDepth, cut short or not JSON.
+// deeper than maxDepth, of more than maxValues, cut short or not JSON.
 func parse(data []byte) (*node, error) {
 	if len(bytes.TrimSpace(data)) == 0 {
 		return nil, &Refusal{Code: "job.empty"}
@@ -27,6 +29,9 @@ func parse(data []byte) (*node, error) {
 	}
 	if deep, ok := tooDeep(data); ok {
 		return nil, at(data, deep, &Refusal{Code: "job.too-deep"})
+	}
+	if more, ok := tooMany(data); ok {
+		return nil, at(data, more, &Refusal{Code: "job.too-many-values", Max: strconv.Itoa(maxValues)})
 	}
 	if err := checkSyntax(data); err != nil {
 		return nil, err
@@ -59,19 +64,40 @@ func notUTF8(data []byte) (int, bool) {
 
 // tooDeep returns where the nesting first passes maxDepth.
 func tooDeep(data []byte) (int, bool) {
-	depth, quoted := 0, false
+	depth := 0
+	return bareAt(data, func(c byte) bool {
+		switch c {
+		case '{', '[':
+			depth++
+		case '}', ']':
+			depth--
+		}
+		return depth > maxDepth
+	})
+}
+
+// tooMany returns where a value more than maxValues begins.
+func tooMany(data []byte) (int, bool) {
+	values := 0
+	return bareAt(data, func(c byte) bool {
+		if c == ',' || c == '{' || c == '[' {
+			values++
+		}
+		return values > maxValues
+	})
+}
+
+// bareAt returns where that is first true of a character that stands in no text.
+func bareAt(data []byte, that func(byte) bool) (int, bool) {
+	quoted := false
 	for i := 0; i < len(data); i++ {
 		switch c := data[i]; {
 		case quoted && c == '\\':
 			i++
 		case c == '"':
 			quoted = !quoted
-		case !quoted && (c == '{' || c == '['):
-			if depth++; depth > maxDepth {
-				return i, true
-			}
-		case !quoted && (c == '}' || c == ']'):
-			depth--
+		case !quoted && that(c):
+			return i, true
 		}
 	}
 	return 0, false

@@ -21,6 +21,8 @@ func TestFoundJobs(t *testing.T) {
 		{"low-teeth", "between corners the straight floor falls below the middle of the teeth, which the law did not see"},
 		{"low-teeth-by-their-backs", "as above, where a back is the floor and comes lowest anywhere along it"},
 		{"screw-on-the-centre", "a single screw's hole stood over the centre of a wheel whose bore was not said"},
+		{"nearly-round-window", "the polygon that a window is measured by had too few lines for an arc of 292°"},
+		{"overhanging-arm", "the narrowest place of an arm was said to be an end, though the waist was narrower"},
 	} {
 		t.Run(row.file, func(t *testing.T) {
 			j, err := job.Load("testdata/" + row.file + ".tipline")

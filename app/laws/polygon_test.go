@@ -10,7 +10,7 @@ import (
 // lines and arcs are measured against.
 type polygon []geometry.Point
 
-// dense cuts every arc of an outline into n lines, by its angle and centre, and every
+// dense cuts every arc of an outline into n lines or more, by its angle and centre, and every
 // line where it comes nearest to the origin.
 func dense(o geometry.Outline, n int) polygon {
 	p := make(polygon, 0, o.Len()*n)
@@ -31,6 +31,7 @@ func (p polygon) along(s geometry.Segment, n int) polygon {
 		}
 		return p
 	}
+	n *= 1 + int(min(math.Abs(s.Bulge), 8)) // more than half a turn takes more lines
 	// The arc's points by the share of its sweep on the circle, from its chord: a rise of
 	// bulge × chord/2 in the middle.
 	half := 2 * math.Atan(s.Bulge)
@@ -52,7 +53,7 @@ func (p polygon) along(s geometry.Segment, n int) polygon {
 // many lines as the first.
 type refined struct{ fine, coarse polygon }
 
-// lines is how many lines the arcs of a refined outline are cut into.
+// lines is how many lines the arcs of a refined outline are cut into at least.
 const lines = 32
 
 func refine(o geometry.Outline) refined {

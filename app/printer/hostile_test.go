@@ -90,7 +90,7 @@ func FuzzNames(f *testing.F) {
 		require.Regexp(t, `^[a-z0-9-]+\.json$`, key)
 		require.LessOrEqual(t, len(key), 255)
 		loud, err := keyOf("  "+strings.ToUpper(name)+" ", paper)
-		if err == nil && strings.ToLower(strings.ToUpper(name)) == strings.ToLower(name) {
+		if err == nil && strings.EqualFold(strings.ToUpper(name), name) {
 			require.Equal(t, key, loud, "capitals and spacing do not matter")
 		}
 	})

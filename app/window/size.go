@@ -19,7 +19,7 @@ var (
 	layerName, layerTip, layerButton                                    float32 // a wheel of a stack; its name with the word before its tip
 	cornerBox, cornerButton                                             float32 // a corner of a bit
 	tableHead, tableRow, namesWide, valueStand                          float32
-	stripHeight, railWidth, sideWidth, titleWidth                       float32 // the window's plan
+	stripHeight, railWidth, sideWidth                                   float32 // the window's plan
 	partWidth, noteHeight, headingHeight                                float32 // a part of the rail
 	tabWidth                                                            float32 // at most
 	cornerHigh, cornerWide, veilHigh, veilWide, legendHeight, tagHeight float32 // on the drawing

@@ -18,6 +18,7 @@ const (
 	sweepTooFar
 	waistTooWide // wider than an end
 	waistOffArm
+	armOverhangs // the side through the waist leaves an end backwards
 	armPinches
 	armMissesRim
 	armsMeetAtRim
@@ -69,11 +70,20 @@ func checkArm(hub, rim float64, s Spec) fault {
 			return waistTooWide
 		case at != 0 && (at < hub+waistShare*(rim-hub) || at > rim-waistShare*(rim-hub)):
 			return waistOffArm
+		case overhangs(hub, rim, s):
+			return armOverhangs
 		case narrowest(hub, rim, s).Width < geometry.LeastLength/2: // a waist of the least may dip a little
 			return armPinches
 		}
 	}
 	return sound
+}
+
+// overhangs reports whether the sides of a waisted arm, so wide at an end beside its
+// length, turn back on the way from hub to rim.
+func overhangs(hub, rim float64, s Spec) bool {
+	_, left := armSides(hub, rim, s)
+	return left.along.X <= 0 || left.travel(left.rim).X <= 0
 }
 
 // waistShare is how near, as a share of the arm's length, a waist may be asked for at

@@ -29,6 +29,7 @@ var blames = map[fault][]blame{
 	sweepTooFar:       {{sweepDown, "crossing.sweep-too-far"}, {sweepUp, "crossing.sweep-too-far-back"}},
 	waistTooWide:      {{waistDown, "crossing.waist-not-narrowest"}},
 	waistOffArm:       {{waistAtDown, "crossing.waist-beyond-rim"}, {waistAtUp, "crossing.waist-inside-hub"}},
+	armOverhangs:      {{armAtHub, "crossing.arm-at-hub-too-wide"}, {armAtRim, "crossing.arm-at-rim-too-wide"}},
 	armPinches:        {{waistAtDown, "crossing.waist-too-far-out"}, {waistAtUp, "crossing.waist-too-far-in"}, {waistUp, "crossing.waist-pinches"}},
 	outerMissesArm:    {{outerUp, "crossing.outer-radius-misses-arm"}},
 	outerMeetsHub:     {{outerDown, "crossing.outer-radius-meets-hub"}},

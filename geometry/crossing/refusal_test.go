@@ -156,6 +156,7 @@ func TestEachLimitNamesItsField(t *testing.T) {
 		{"a belly", func(b *Blank, s *Spec) { s.Style, s.Waist = Waisted, 2.3 }, ofWaist, "crossing.waist-not-narrowest"},
 		{"waist in the hub", func(b *Blank, s *Spec) { s.Style, s.Waist, s.WaistAt = Waisted, 2, 6 }, ofWaistAt, "crossing.waist-inside-hub"},
 		{"waist in the rim", func(b *Blank, s *Spec) { s.Style, s.Waist, s.WaistAt = Waisted, 2, 26 }, ofWaistAt, "crossing.waist-beyond-rim"},
+		{"an arm that overhangs", func(b *Blank, s *Spec) { s.Style, s.Waist, s.WaistAt, s.ArmAtHub = Waisted, 1, 14, 2000 }, ofArmAtHub, "crossing.arm-at-hub-too-wide"},
 		{"waist too far out", func(b *Blank, s *Spec) { s.Style, s.Waist, s.WaistAt = Waisted, 0.2, 24 }, ofWaistAt, "crossing.waist-too-far-out"},
 		{"waist too far in", func(b *Blank, s *Spec) { s.Style, s.Waist, s.WaistAt = Waisted, 0.2, 8.5 }, ofWaistAt, "crossing.waist-too-far-in"},
 		{"waist less than nothing from the centre", func(b *Blank, s *Spec) { s.Style, s.Waist, s.WaistAt = Waisted, 1, -3 }, ofWaistAt, "crossing.waist-at-negative"},

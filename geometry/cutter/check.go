@@ -79,7 +79,7 @@ func (p Pointed) ranges() []bounds {
 	case !p.Straight && p.Solve != BackRadius:
 		list = append(list, bounds{BackRadius, p.BackRadius, geometry.LeastLength, geometry.MostLength, "cutter.back-radius"})
 	case p.Straight && p.Solve != BackAngle:
-		list = append(list, bounds{BackAngle, float64(p.BackAngle), 0, float64(mostBackLean - p.FloorSlope), "cutter.back-angle"})
+		list = append(list, bounds{BackAngle, float64(p.BackAngle), float64(p.leastLean()), float64(mostBackLean - p.FloorSlope), "cutter.back-angle"})
 	}
 	if p.Straight {
 		list = append(list, bounds{BackFillet, p.BackFillet, 0, geometry.MostLength, "cutter.back-fillet"})

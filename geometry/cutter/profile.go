@@ -37,13 +37,25 @@ func (p Pointed) filletRoom(back geometry.Angle) float64 {
 	return p.floorLeft() / math.Tan(float64(math.Pi/2-back-p.FloorSlope)/2)
 }
 
+// slit is the lean under which a back without a floor before it leaves a cut of no width,
+// which no bit is ground to: common practice, no source.
+const slit = geometry.Angle(0.1 * math.Pi / 180)
+
+// leastLean is the least that a straight back leans: enough to make a space wide.
+func (p Pointed) leastLean() geometry.Angle {
+	if p.Floor < geometry.LeastLength {
+		return slit
+	}
+	return 0
+}
+
 // leastBackAngle is the least back angle whose fillet the floor has room for.
 func (p Pointed) leastBackAngle() geometry.Angle {
 	if p.BackFillet == 0 {
-		return 0
+		return p.leastLean()
 	}
 	turn := geometry.Angle(2 * math.Atan(p.floorLeft()/p.BackFillet))
-	return max(math.Pi/2-p.FloorSlope-turn, 0)
+	return max(math.Pi/2-p.FloorSlope-turn, p.leastLean())
 }
 
 // profile builds the form in the tool frame. The values must have passed check.

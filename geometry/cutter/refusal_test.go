@@ -51,6 +51,7 @@ func TestValuesThatCannotBeBuiltWith(t *testing.T) {
 		{"cutter.no-face", RootDiameter, func(p *Pointed) { p.CornerRadius, p.RootRadius, p.Solve = 0.4, 19.9, Land }},
 		{"cutter.form-too-narrow", Land, func(p *Pointed) { p.BackRadius, p.Solve = 0.2, RootDiameter }},
 		{"cutter.back-radius", BackRadius, func(p *Pointed) { p.BackRadius, p.Solve = 0, RootDiameter }},
+		{"cutter.back-angle", BackAngle, func(p *Pointed) { straight(p); p.Floor, p.BackFillet, p.BackAngle = 0, 0, 1e-32 }},
 		{"cutter.back-angle", BackAngle, func(p *Pointed) { straight(p); p.BackAngle = geometry.Degrees(89) }},
 		{"cutter.back-fillet", BackFillet, func(p *Pointed) { straight(p); p.BackFillet = -1 }},
 		{"cutter.fillet-over-floor", BackFillet, func(p *Pointed) { straight(p); p.BackFillet = 3 }},

@@ -15,8 +15,7 @@ var whole = geometry.Box{Min: geometry.Point{X: -46, Y: -46}, Max: geometry.Poin
 
 func at(dst *image.RGBA, v View, p geometry.Point) color.NRGBA {
 	q := v.ToPixel(p)
-	c := dst.RGBAAt(int(q.X), int(q.Y))
-	return color.NRGBA{c.R, c.G, c.B, c.A}
+	return color.NRGBA(dst.RGBAAt(int(q.X), int(q.Y)))
 }
 
 func TestAWheelIsPaintedWhereItIs(t *testing.T) {
@@ -183,8 +182,10 @@ func TestDashesHaveGaps(t *testing.T) {
 // A broken line that is lit is broken where it was, on a halo without a gap.
 func TestALitBrokenLineKeepsItsGaps(t *testing.T) {
 	line := geometry.Line{From: geometry.Point{X: -40}, To: geometry.Point{X: 40}}
-	d := &render.Drawing{Items: []render.Item{{Part: "wheel", Quantity: "infeed", Layer: render.LayerCentreLines, Pen: render.Centre, Ink: render.Blue,
-		Chains: []geometry.Chain{geometry.ChainOf(line.Segment())}}}}
+	d := &render.Drawing{Items: []render.Item{{
+		Part: "wheel", Quantity: "infeed", Layer: render.LayerCentreLines, Pen: render.Centre, Ink: render.Blue,
+		Chains: []geometry.Chain{geometry.ChainOf(line.Segment())},
+	}}}
 	dst, v := image.NewRGBA(image.Rect(0, 0, 400, 21)), View{4, Pixel{200, 10.5}}
 	marks := func(p Painter) (at []bool) {
 		p.Paint(dst, d, v)

@@ -1,0 +1,9 @@
+#!/bin/sh
+# The checks that fetch their tools, at versions that stay: sh app/care.sh
+set -eu
+cd "$(dirname "$0")/.."
+
+tags=gles,migrated_fynedo,geos,outside
+
+echo "== staticcheck"
+go run honnef.co/go/tools/cmd/staticcheck@v0.8.2 -tags "$tags" ./...
