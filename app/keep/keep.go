@@ -5,10 +5,8 @@ package keep
 import (
 	"bufio"
 	"errors"
-	"fmt"
 	"io"
 	"io/fs"
-	"math/rand/v2"
 	"os"
 	"path/filepath"
 )
@@ -32,7 +30,8 @@ func Text(name, text string) error {
 }
 
 // Write puts what write writes into the named file: beside it first, synced to
-// the disk, then renamed over it. A file that was there keeps its permissions, and
+// the disk, then renamed over it. What a program that was killed left half-written
+// beside it is swept away. A file that was there keeps its permissions, and
 // a link still points at what it pointed at. On any error the old file, or its
 // absence, is left as it was. A device or pipe is written to directly.
 func Write(name string, write func(io.Writer) error) error {
@@ -47,8 +46,8 @@ func Write(name string, write func(io.Writer) error) error {
 	if err != nil {
 		return err
 	}
-	if err := os.Rename(beside, target); err != nil {
-		return errors.Join(ofFile(name, err), os.Remove(beside))
+	if err := putInPlace(beside, target); err != nil {
+		return errors.Join(ofFile(name, err), os.Remove(beside.Name()))
 	}
 	syncFolder(filepath.Dir(target))
 	return nil
@@ -112,41 +111,6 @@ func writeDirect(name string, write func(io.Writer) error) error {
 }
 
 // writeBeside writes a new file in the target's folder and returns its name.
-func writeBeside(target string, mode fs.FileMode, write func(io.Writer) error) (string, error) {
-	f, err := createBeside(target)
-	if err != nil {
-		return "", err
-	}
-	err = fill(f, write)
-	if err == nil && mode != 0 {
-		err = f.Chmod(mode)
-	}
-	if err == nil {
-		err = f.Sync()
-	}
-	if closing := f.Close(); err == nil {
-		err = closing
-	}
-	if err != nil {
-		return "", errors.Join(err, os.Remove(f.Name()))
-	}
-	return f.Name(), nil
-}
-
-// createBeside makes a new hidden file in the target's folder, with the
-// permissions that a new file has there.
-func createBeside(target string) (*os.File, error) {
-	folder, base := filepath.Split(target)
-	for range 100 {
-		name := filepath.Join(folder, fmt.Sprintf(".%.60s-%08x", base, rand.Uint32()))
-		f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o666)
-		if !errors.Is(err, fs.ErrExist) {
-			return f, err
-		}
-	}
-	return nil, &fs.PathError{Op: "create", Path: target, Err: fs.ErrExist}
-}
-
 func fill(f *os.File, write func(io.Writer) error) error {
 	buffered := bufio.NewWriter(f)
 	if err := write(buffered); err != nil {
