@@ -13,8 +13,6 @@ import (
 	"slices"
 	"strings"
 	"sync"
-	"unicode"
-	"unicode/utf8"
 )
 
 //go:embed [a-z][a-z]/*.md
@@ -226,46 +224,6 @@ func withoutIndices(field string) string {
 
 // Text returns a page as it was written, with the pictures beside it.
 func (p Page) Text() string { return p.written }
-
-// Find returns the pages on which every word that is sought stands, those first whose title
-// has them; all pages where nothing is sought.
-func (g *Guide) Find(sought string) []Page {
-	words := strings.Fields(strings.ToLower(sought))
-	var titled, others []Page
-	for _, p := range g.pages {
-		switch {
-		case has(strings.ToLower(p.Title), words):
-			titled = append(titled, p)
-		case has(strings.ToLower(p.says()), words):
-			others = append(others, p)
-		}
-	}
-	return append(titled, others...)
-}
-
-func has(text string, words []string) bool {
-	for _, w := range words {
-		if !begins(text, w) {
-			return false
-		}
-	}
-	return true
-}
-
-// begins reports whether a word of the text begins with w: a heel is sought in no wheel.
-func begins(text, w string) bool {
-	for at := 0; ; {
-		i := strings.Index(text[at:], w)
-		if i < 0 {
-			return false
-		}
-		at += i
-		if before, _ := utf8.DecodeLastRuneInString(text[:at]); at == 0 || !unicode.IsLetter(before) {
-			return true
-		}
-		at += len(w)
-	}
-}
 
 // says returns all that a page says, without its marks.
 func (p Page) says() string {

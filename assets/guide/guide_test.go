@@ -125,6 +125,16 @@ func TestPagesAreFoundByTheirWordsTitlesFirst(t *testing.T) {
 	require.Empty(t, g.Find("zeppelin"))
 }
 
+// A page is found without its accents, and with the apostrophe that a keyboard has.
+func TestPagesAreFoundWithoutTheirAccents(t *testing.T) {
+	g := In("fr")
+	for typed, name := range map[string]string{"degagement": "undercut", "Dégagement": "undercut", "trou d'amorce": "start-hole", "d’amorce": "start-hole"} {
+		found := g.Find(typed)
+		require.NotEmpty(t, found, typed)
+		require.Equal(t, name, found[0].Name, typed)
+	}
+}
+
 func TestPagesComeInTheOrderTheyAreRead(t *testing.T) {
 	each(t, func(t *testing.T, g *Guide) {
 		require.Equal(t, []string{"index", "first-wheel", "step-blank", "step-cutter"}, []string{
