@@ -115,6 +115,10 @@ func (g *guideWindow) requireShown(t *testing.T, p guide.Page) {
 	}
 	require.Len(t, g.linksOn(), written, p.Name)
 	require.Equal(t, p.Title, g.page.page.Title)
+	row := newGuideRow()
+	row.Resize(fyne.NewSize(g.list.Size().Width, 20))
+	row.show(p.Title, p.Term, true, false)
+	require.LessOrEqual(t, row.title.MinSize().Width, row.title.Size().Width, "%s: its title is cut in the list", p.Title)
 	for _, b := range g.page.blocks {
 		if plate, ok := b.(*plate); ok {
 			plates++
