@@ -185,5 +185,14 @@ func (s Stretch) Factors() (x, y float64) {
 // Document is what is printed.
 type Document struct {
 	Title, Subject, Author, Language string
+	Bookmarks                        []Bookmark
 	Pages                            []Page
+}
+
+// Bookmark is an entry in the list by which a viewer leads to pages. The pages are counted
+// from 1; one that the document does not have is left out by what writes it.
+type Bookmark struct {
+	Title string
+	Page  int
+	Under []Bookmark
 }

@@ -3,10 +3,15 @@
 package render_test
 
 import (
+	"bytes"
+	"encoding/json"
 	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"tipline/render"
+	"tipline/render/pdf"
 )
 
 // What other programs make of the PDF, whatever this one believes.
@@ -46,4 +51,30 @@ func TestViewerIsAskedNotToScale(t *testing.T) {
 	for _, layer := range []string{"sheet", "teeth", "text"} {
 		require.Contains(t, said, `"/Name": "u:`+layer+`"`)
 	}
+}
+
+// The list of bookmarks is as deep as it was given, closed below its first level, and
+// leads to the pages it names; a page that is not there is not listed.
+func TestBookmarksLeadToTheirPages(t *testing.T) {
+	page := render.Page{Width: side, Height: side, Drawing: proof(t)}
+	var b bytes.Buffer
+	require.NoError(t, pdf.Write(&b, render.Document{Title: "Proof", Pages: []render.Page{page, page, page}, Bookmarks: []render.Bookmark{
+		{Title: "Gangräder", Page: 1, Under: []render.Bookmark{{Title: "Zähne (1)", Page: 2}, {Title: "nowhere", Page: 4}, {Title: "Kreuz", Page: 3}}},
+		{Title: "nowhere", Page: 0},
+		{Title: "Cautions", Page: 3},
+	}}))
+	file := kept(t, "marked.pdf", b.Bytes())
+	require.Contains(t, run(t, "qpdf", "--check", file), "No syntax or stream encoding errors found")
+	type mark struct {
+		Title string
+		Page  int `json:"destpageposfrom1"`
+		Open  bool
+		Kids  []mark
+	}
+	var said struct{ Outlines []mark }
+	require.NoError(t, json.Unmarshal([]byte(run(t, "qpdf", "--json", "--json-key=outlines", file)), &said))
+	require.Equal(t, []mark{
+		{"Gangräder", 1, false, []mark{{"Zähne (1)", 2, true, []mark{}}, {"Kreuz", 3, true, []mark{}}}},
+		{"Cautions", 3, true, []mark{}},
+	}, said.Outlines)
 }

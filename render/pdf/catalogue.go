@@ -62,8 +62,8 @@ func (b *book) writeLayers() {
 }
 
 // writeCatalog writes the root of the document: PrintScaling None asks the viewer
-// to print at full size.
-func (b *book) writeCatalog(doc render.Document) {
+// to print at full size. Where there are bookmarks it asks for them to be shown.
+func (b *book) writeCatalog(doc render.Document, bookmarks object) {
 	language := doc.Language
 	if language == "" {
 		language = "en"
@@ -73,9 +73,13 @@ func (b *book) writeCatalog(doc render.Document) {
 		layers = append(layers, b.layers[layer])
 	}
 	all := references(layers)
+	beside := ""
+	if bookmarks > 0 {
+		beside = fmt.Sprintf("/Outlines %d 0 R/PageMode/UseOutlines", bookmarks)
+	}
 	b.file.begin(b.catalog)
 	b.file.printf("<</Type/Catalog/Pages %d 0 R/Lang%s/ViewerPreferences<</PrintScaling/None/DisplayDocTitle true>>"+
-		"/OCProperties<</OCGs%s/D<</Order%s/ON%s>>>>>>", b.tree, text(language), all, all, all)
+		"/OCProperties<</OCGs%s/D<</Order%s/ON%s>>>>%s>>", b.tree, text(language), all, all, all, beside)
 	b.file.end()
 }
 

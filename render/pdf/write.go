@@ -59,6 +59,7 @@ type book struct {
 	layers                   map[render.Layer]object
 	strange                  []render.Layer // those that render.Layers does not list, as they are met
 	marks                    []byte         // room for a page's content, used page after page
+	written                  []object       // the pages
 }
 
 func (b *book) write(doc render.Document, pages iter.Seq2[render.Page, error]) error {
@@ -71,28 +72,27 @@ func (b *book) write(doc render.Document, pages iter.Seq2[render.Page, error]) e
 	}
 	b.writeResources()
 	b.writeLayers()
-	b.writeCatalog(doc)
+	b.writeCatalog(doc, b.writeBookmarks(doc.Bookmarks))
 	return b.file.finish(b.catalog, b.writeInformation(doc))
 }
 
 // writePages writes the pages as they come, and the tree that lists them.
 func (b *book) writePages(pages iter.Seq2[render.Page, error]) error {
-	var written []object
 	for page, err := range pages {
 		if err != nil {
 			return err
 		}
 		object, err := b.page(page)
 		if err != nil {
-			return fmt.Errorf("page %d: %w", len(written)+1, err)
+			return fmt.Errorf("page %d: %w", len(b.written)+1, err)
 		}
-		written = append(written, object)
+		b.written = append(b.written, object)
 	}
-	if len(written) == 0 {
+	if len(b.written) == 0 {
 		return errors.New("the document has no pages")
 	}
 	b.file.begin(b.tree)
-	b.file.printf("<</Type/Pages/Count %d/Kids%s>>", len(written), references(written))
+	b.file.printf("<</Type/Pages/Count %d/Kids%s>>", len(b.written), references(b.written))
 	b.file.end()
 	return nil
 }
