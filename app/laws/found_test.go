@@ -23,6 +23,7 @@ func TestFoundJobs(t *testing.T) {
 		{"screw-on-the-centre", "a single screw's hole stood over the centre of a wheel whose bore was not said"},
 		{"nearly-round-window", "the polygon that a window is measured by had too few lines for an arc of 292°"},
 		{"overhanging-arm", "the narrowest place of an arm was said to be an end, though the waist was narrower"},
+		{"hole-by-a-wide-arc", "the polygon that a start hole must be inside of strayed from the arc beside it by more than the hole did"},
 	} {
 		t.Run(row.file, func(t *testing.T) {
 			j, err := job.Load("testdata/" + row.file + ".tipline")
