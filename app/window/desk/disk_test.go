@@ -30,7 +30,7 @@ func theirs(t *testing.T, name, title string) {
 }
 
 func TestWhatBecomesOfTheJobsFile(t *testing.T) {
-	old := time.Date(2001, 2, 3, 4, 5, 6, 0, time.UTC)
+	old, later := time.Date(2001, 2, 3, 4, 5, 6, 0, time.UTC), time.Date(2201, 2, 3, 4, 5, 6, 0, time.UTC)
 	for _, row := range []struct {
 		name string
 		do   func(t *testing.T, name string)
@@ -38,6 +38,11 @@ func TestWhatBecomesOfTheJobsFile(t *testing.T) {
 	}{
 		{"nothing", func(*testing.T, string) {}, Kept},
 		{"touched", func(t *testing.T, name string) { require.NoError(t, os.Chtimes(name, old, old)) }, Kept},
+		{"touched by a clock that is fast", func(t *testing.T, name string) { require.NoError(t, os.Chtimes(name, later, later)) }, Kept},
+		{"written by a clock that is fast", func(t *testing.T, name string) {
+			require.NoError(t, os.Chtimes(name, later, later))
+			theirs(t, name, "Theirs")
+		}, Altered},
 		{"copied and brought back", func(t *testing.T, name string) {
 			data, err := os.ReadFile(name)
 			require.NoError(t, err)

@@ -82,6 +82,23 @@ func TestAnUnsavedJobIsOfferedBackAfterACrash(t *testing.T) {
 	require.NotEqual(t, "3.5 mm", text, "undo goes back to the file")
 }
 
+// The clock may have been set back since the copy was kept.
+func TestACopyOfALaterTimeIsOfferedBack(t *testing.T) {
+	d, m := keeping(t)
+	d.Type("great", "bore", "7 mm")
+	m.pass()
+	later := time.Date(2201, 2, 3, 4, 5, 6, 0, time.UTC)
+	for _, ending := range []string{copyEnding, lockEnding} {
+		require.NoError(t, os.Chtimes(d.unsaved.name+ending, later, later))
+	}
+	next := crashed(t, d)
+	lost := next.Lost()
+	require.Len(t, lost, 1)
+	next.TakeUp(lost[0])
+	text, _ := next.Job().Text("great", "bore")
+	require.Equal(t, "7 mm", text)
+}
+
 func TestNothingIsOfferedBackOfWhatEndedWell(t *testing.T) {
 	for name, end := range map[string]func(*testing.T, *Desk){
 		"saved":         func(t *testing.T, d *Desk) { require.NoError(t, d.SaveAs(filepath.Join(t.TempDir(), "job"))) },
