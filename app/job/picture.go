@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"errors"
 	"image"
+	"image/color"
 	"image/jpeg"
 	"image/png"
 	"io"
@@ -88,12 +89,21 @@ func pictureFile(name string) ([]byte, error) {
 	return data, err
 }
 
+// most is how many pixels a picture of these colours may have: those of 16 bits take twice
+// the memory.
+func most(colours color.Model) int {
+	if colours == color.RGBA64Model || colours == color.NRGBA64Model {
+		return mostPixels / 2
+	}
+	return mostPixels
+}
+
 func (f format) read(data []byte, file string) (image.Image, error) {
 	size, err := f.size(bytes.NewReader(data))
 	if err != nil {
 		return nil, &Refusal{Code: "picture.damaged", Value: file}
 	}
-	if size.Width <= 0 || size.Height <= 0 || size.Width > mostPixels/size.Height {
+	if size.Width <= 0 || size.Height <= 0 || size.Width > most(size.ColorModel)/size.Height {
 		return nil, &Refusal{Code: "picture.too-many-pixels", Value: file}
 	}
 	picture, err := f.decode(bytes.NewReader(data))

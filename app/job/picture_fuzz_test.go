@@ -16,7 +16,7 @@ func FuzzPicture(f *testing.F) {
 	var b bytes.Buffer
 	require.NoError(f, jpeg.Encode(&b, small(), nil))
 	whole := pngOf(f, small())
-	for _, data := range [][]byte{whole, b.Bytes(), whole[:40], whole[:12], claiming(f, 5000, 20), claiming(f, 1<<31-1, 1<<31-1), {}, []byte("GIF89a")} {
+	for _, data := range [][]byte{whole, b.Bytes(), whole[:40], whole[:12], claiming(f, small(), 5000, 20), claiming(f, small(), 1<<31-1, 1<<31-1), {}, []byte("GIF89a")} {
 		f.Add(data)
 	}
 	f.Fuzz(func(t *testing.T, data []byte) {

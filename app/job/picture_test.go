@@ -30,8 +30,8 @@ func pngOf(t testing.TB, m image.Image) []byte {
 
 // claiming returns the head of a PNG that says it is so large, its check sum
 // right, with no picture behind it.
-func claiming(t testing.TB, width, height uint32) []byte {
-	data := pngOf(t, small())
+func claiming(t testing.TB, m image.Image, width, height uint32) []byte {
+	data := pngOf(t, m)
 	header := data[8+4 : 8+4+4+13]
 	binary.BigEndian.PutUint32(header[4:], width)
 	binary.BigEndian.PutUint32(header[8:], height)
@@ -62,8 +62,9 @@ func TestPicturesThatAreRefused(t *testing.T) {
 	whole := pngOf(t, small())
 	for name, data := range map[string][]byte{
 		"text.png": []byte("no picture at all"), "empty.png": nil, "cut.png": whole[:40], "cut-head.png": whole[:12],
-		"wide.png": claiming(t, 50_000, 2_001), "overflow.png": claiming(t, 1<<31-1, 1<<31-1),
-		"gif.png": []byte("GIF89a\x01\x00\x01\x00\x00\x00\x00;"),
+		"wide.png": claiming(t, small(), 50_000, 2_001), "overflow.png": claiming(t, small(), 1<<31-1, 1<<31-1),
+		"deep.png": claiming(t, image.NewNRGBA64(small().Bounds()), 50_000, 1_001),
+		"gif.png":  []byte("GIF89a\x01\x00\x01\x00\x00\x00\x00;"),
 	} {
 		require.NoError(t, os.WriteFile(filepath.Join(beside, name), data, 0o600))
 	}
@@ -78,7 +79,7 @@ func TestPicturesThatAreRefused(t *testing.T) {
 		{"missing.png", "picture.missing"}, {"folder", "picture.no-file"}, {"large.png", "picture.too-large"},
 		{"text.png", "picture.neither"}, {"empty.png", "picture.neither"}, {"gif.png", "picture.neither"},
 		{"cut.png", "picture.damaged"}, {"cut-head.png", "picture.damaged"},
-		{"wide.png", "picture.too-many-pixels"}, {"overflow.png", "picture.damaged"},
+		{"wide.png", "picture.too-many-pixels"}, {"deep.png", "picture.too-many-pixels"}, {"overflow.png", "picture.damaged"},
 	} {
 		t.Run(row.file, func(t *testing.T) {
 			_, err := Picture(beside, row.file)

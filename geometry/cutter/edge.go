@@ -23,6 +23,10 @@ func at(i int, of string) geometry.Quantity {
 // and the back at the shank.
 const fewestCorners = 3
 
+// mostCorners is more than anyone measures on a bit: what is worked out of an edge takes
+// the longer by the square of them.
+const mostCorners = 400
+
 // rounded is how far in mm a radius may fall short of half the way it spans and
 // still stand for a half circle: what typing to 0.001 mm takes off.
 const rounded = 1e-3
@@ -31,11 +35,14 @@ const rounded = 1e-3
 // the shank, down, round the cutting end and up the back to the shank, so that
 // the bit lies to its left. Its pieces carry the field of the corner they lead
 // to. A *geometry.Limit names the corner to blame where there are fewer than
-// three, where two neighbours coincide, where a radius is less than half the way
+// three or more than 400, where two neighbours coincide, where a radius is less than half the way
 // between its ends, and where the edge crosses itself or runs the wrong way.
 func NewEdge(corners []Corner) (geometry.Chain, error) {
 	if n := len(corners); n < fewestCorners {
 		return geometry.Chain{}, geometry.AtLeast(at(n, "x"), float64(n), fewestCorners, "cutter.bit-too-few-corners")
+	}
+	if n := len(corners); n > mostCorners {
+		return geometry.Chain{}, geometry.AtMost(at(mostCorners, "x"), float64(n), mostCorners, "cutter.bit-too-many-corners")
 	}
 	vertices := make([]geometry.Vertex, len(corners))
 	for i, c := range corners {

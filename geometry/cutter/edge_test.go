@@ -2,6 +2,7 @@ package cutter
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -28,6 +29,7 @@ func TestEdgesThatNoBitHas(t *testing.T) {
 		spoil      func(c []Corner) []Corner
 	}{
 		{"none", "cutter.bit-too-few-corners", "cutter.bit.chain[0].x", 3, inf, func(c []Corner) []Corner { return nil }},
+		{"one too many", "cutter.bit-too-many-corners", "cutter.bit.chain[400].x", -inf, 400, func(c []Corner) []Corner { return slices.Repeat(c[:1], 401) }},
 		{"two", "cutter.bit-too-few-corners", x, 3, inf, func(c []Corner) []Corner { return c[:2] }},
 		{"no number", "cutter.bit-corner", y, -2000, 2000, func(c []Corner) []Corner { c[2].Y = math.NaN(); return c }},
 		{"endless", "cutter.bit-corner", x, -2000, 2000, func(c []Corner) []Corner { c[2].X = math.Inf(-1); return c }},

@@ -40,32 +40,46 @@ func (d *Desk) HasPhotograph() bool {
 	return d.HasBit() && c != nil && c.Bit != nil && c.Bit.Photograph != nil
 }
 
-// photos are the photographs that were read, or why they could not be, by the
-// file's whole name.
-type photos map[string]photo
-
-type photo struct {
-	image image.Image
-	err   error
+// photos are what became of the photographs that were read, by the file's whole name, and
+// the one of them that was shown last: a job may have many, and each may be large.
+type photos struct {
+	faults map[string]error
+	shown  string
+	image  image.Image
 }
 
 // photo returns a photograph that lies beside the job, or why it cannot be shown.
 func (d *Desk) photo(file string) (image.Image, error) {
 	key := filepath.Join(d.photoFolder(), file)
-	p, known := d.photos[key]
-	if !known {
-		p.image, p.err = job.Picture(d.photoFolder(), file)
-		d.photos[key] = p
+	switch fault := d.photos.faults[key]; {
+	case fault != nil:
+		return nil, fault
+	case d.photos.shown == key:
+		return d.photos.image, nil
 	}
-	return p.image, p.err
+	read, err := job.Picture(d.photoFolder(), file)
+	if d.photos.faults == nil {
+		d.photos.faults = map[string]error{}
+	}
+	d.photos.faults[key] = err
+	if err == nil {
+		d.photos.shown, d.photos.image = key, read
+	}
+	return read, err
+}
+
+// seen reports why a photograph cannot be shown, nil where it can.
+func (d *Desk) seen(file string) error {
+	err, known := d.photos.faults[filepath.Join(d.photoFolder(), file)]
+	if !known {
+		_, err = d.photo(file)
+	}
+	return err
 }
 
 // looked returns a result with what there is to say of the job's photographs.
 func (d *Desk) looked(r *solve.Result) *solve.Result {
-	d.unseen = solve.PhotographFindings(r.Job, func(file string) error {
-		_, err := d.photo(file)
-		return err
-	})
+	d.unseen = solve.PhotographFindings(r.Job, d.seen)
 	if len(d.unseen) == 0 {
 		return r
 	}
@@ -107,7 +121,7 @@ func (d *Desk) UsePhotograph(name string) error {
 	if err != nil {
 		return err
 	}
-	delete(d.photos, filepath.Join(d.photoFolder(), file))
+	d.photos = photos{}
 	j := d.Job()
 	for _, path := range []geometry.Quantity{"cutter.bit.photograph.points", "cutter.bit.photograph.edge", "cutter.bit.photograph.origin"} {
 		j = d.with(j, path, "")

@@ -107,3 +107,23 @@ func TestAPhotographThatIsGoneIsAFinding(t *testing.T) {
 	d.DropPhotograph()
 	require.Equal(t, errors, d.Mark(Cutter).Errors)
 }
+
+// However many photographs a job has, one is kept in memory: the one shown last.
+func TestOnePhotographIsKept(t *testing.T) {
+	d := cutting(t)
+	require.NoError(t, d.UsePhotograph(scanned(t, "one.png", 30)))
+	require.NoError(t, d.UsePhotograph(scanned(t, "two.png", 40)))
+	for _, row := range []struct {
+		file string
+		wide int
+	}{{"one.png", 30}, {"two.png", 40}, {"one.png", 30}} {
+		i, err := d.photo(row.file)
+		require.NoError(t, err)
+		require.Equal(t, row.wide, i.Bounds().Dx())
+		require.Same(t, i, d.photos.image)
+	}
+	_, err := d.photo("none.png")
+	require.Error(t, err)
+	require.ErrorIs(t, d.seen("none.png"), err)
+	require.NoError(t, d.seen("two.png"))
+}
