@@ -44,7 +44,7 @@ func unzipped(t *testing.T, data []byte) map[string]string {
 	require.NoError(t, err)
 	held := map[string]string{}
 	for _, f := range z.File {
-		require.True(t, f.Modified.IsZero() || f.Modified.Year() < 1981, "%s bears no time", f.Name)
+		require.Equal(t, "1980-01-01 00:00", f.Modified.Format("2006-01-02 15:04"), "%s bears the first day there is", f.Name)
 		r, err := f.Open()
 		require.NoError(t, err)
 		text, err := io.ReadAll(r)

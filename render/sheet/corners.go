@@ -14,7 +14,7 @@ import (
 // little more than printers leave white at the edges, 3 to 5 mm (common practice,
 // no source).
 const (
-	cornerLeft   = 15.0 // from the sheet's left edge
+	cornerLeft   = 8.0  // from the sheet's left edge
 	cornerRight  = 6.0  // from its right edge
 	cornerEdge   = 12.0 // least distance from its upper and lower edge
 	cornerReach  = 2.0

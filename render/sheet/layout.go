@@ -17,6 +17,7 @@ const (
 	leastLegend  = 45.0              // width below which the legend goes above the bars
 	leastFree    = 40.0              // width and height a drawing or a tile must have
 	uprightBelow = 14.0              // from the upright bars to the upper margin
+	uprightLeft  = 10.7              // from the sheet's left edge to the upright inch bar: its lettering keeps 4 off the margin
 )
 
 // layout says where everything on one sheet stands.
@@ -107,7 +108,7 @@ func (l *layout) planFurniture(block TitleBlock, blockHeight float64) float64 {
 		l.rule.Y = l.block.Y + ruleBelow
 	}
 	barsTop := l.rule.Y + ruleAbove
-	l.upright = geometry.Point{X: 11.6, Y: min(l.rule.Y, l.inner.Max.Y-BarInches-uprightBelow)}
+	l.upright = geometry.Point{X: uprightLeft, Y: min(l.rule.Y, l.inner.Max.Y-BarInches-uprightBelow)}
 	right := l.inner.Min.X + BarInches + 1.5*space
 	if !beside && l.right-right >= leastLegend {
 		l.legend = geometry.Point{X: right, Y: max(barsTop, l.rule.Y-ruleBelow+legend)}
@@ -138,8 +139,8 @@ func (l layout) furnish(b *template.Board, d *render.Drawing, block TitleBlock) 
 	if d != nil {
 		l.header(b, d)
 	}
-	rule(b, l.rule, geometry.Point{X: 1}, geometry.Point{Y: 1})
-	rule(b, l.upright, geometry.Point{Y: 1}, geometry.Point{X: -1})
+	rule(b, l.rule, geometry.Point{X: 1}, geometry.Point{Y: 1}, heightSmall)
+	rule(b, l.upright, geometry.Point{Y: 1}, geometry.Point{X: -1}, heightLabel)
 	l.drawCorners(b)
 	l.drawLegend(b, block.Notes.Legend)
 	block.draw(b, l.block, l.blockWide)

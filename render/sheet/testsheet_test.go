@@ -75,3 +75,22 @@ func TestCornerCrosses(t *testing.T) {
 		}
 	}
 }
+
+// The crosses and the lettering of the upright bars stay out of what a card is read in.
+func TestTheMarginKeepsClearOfTheDrawing(t *testing.T) {
+	const clear = 4.0
+	for _, paper := range papers(t) {
+		pages, err := Place(plate(60, 40, 0), paper, block, style)
+		require.NoError(t, err)
+		for _, page := range pages {
+			for _, at := range crosses(page) {
+				require.True(t, at.X+cornerReach <= marginFiling-clear || at.X-cornerReach >= paper.Width-margin, "%s: a cross at %v", paper.Name, at)
+			}
+			for _, it := range page.Drawing.Items {
+				if it.Layer == render.LayerSheet && it.Text != nil && it.Text.Turn != 0 && it.Text.At.X < paper.Width/2 {
+					require.LessOrEqual(t, it.Text.Bounds().Max.X, marginFiling-clear, "%s: %s", paper.Name, it.Text.String)
+				}
+			}
+		}
+	}
+}

@@ -8,6 +8,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"tipline/assets/words"
 	"tipline/geometry"
 	"tipline/geometry/dividing"
 	"tipline/geometry/tooth"
@@ -206,4 +207,21 @@ func TestWrapKeepsEveryWord(t *testing.T) {
 	require.Len(t, Wrap(text, 2.5, 1000, true), 1)
 	require.Equal(t, []string{"one", "two"}, Wrap("one\ntwo", 2.5, 1000, false))
 	require.Equal(t, []string{"une", "deux\u00a0:", "trois"}, Wrap("une deux\u00a0: trois", 2.5, 5, false))
+}
+
+// A heading of the cautions stands clear of its text in every language.
+func TestTheCautionsStandClear(t *testing.T) {
+	for _, code := range words.Languages() {
+		spoken, err := words.Load(code)
+		require.NoError(t, err)
+		d := Cautions(Style{Words: spoken})
+		requireClear(t, d, "cautions in %s", code)
+		for _, head := range textsOf(d) {
+			if head.Bold && head.At.X == 0 && head.Height == labelHeight {
+				for _, text := range textsOf(d) {
+					require.False(t, text.At.X > 0 && head.Bounds().Grow(2).Touches(text.Bounds()), "%s: %q touches %q", code, head.String, text.String)
+				}
+			}
+		}
+	}
 }

@@ -8,15 +8,19 @@ import (
 // makers' instructions, local rules and licensed practice.
 func Cautions(s Style) *render.Drawing {
 	c := newCard(Wheel{}, s, s.Words.Say("cautions.title"), s.Words.Say("cautions.line"))
-	const text = 52.0
+	const text, headApart = 52.0, 4.0
 	for _, key := range []string{"eyes", "grinding", "fly", "stock", "brass", "glue", "drills"} {
-		c.text(0, c.y-labelHeight, labelHeight, render.Black, true, "", c.Say("cautions."+key))
+		head := c.y
+		for _, line := range Wrap(c.Say("cautions."+key), labelHeight, text-headApart, true) {
+			c.text(0, head-labelHeight, labelHeight, render.Black, true, "", line)
+			head -= 5
+		}
 		y := c.y
 		for _, line := range Wrap(c.Say("cautions."+key+".text"), 3, CardWidth-text, false) {
 			c.text(text, y-labelHeight, 3, render.Black, false, "", line)
 			y -= 5
 		}
-		c.y = min(y, c.y-5) - 4
+		c.y = min(y, head) - 4
 	}
 	c.rule(c.y)
 	for _, line := range Wrap(c.Say("cautions.last"), labelHeight, CardWidth, true) {

@@ -188,3 +188,15 @@ func TestThreadsOnPaper(t *testing.T) {
 		require.Equal(t, want, threadName(threadNamed(t, name), german))
 	}
 }
+
+// However large a wheel's middle is, it is enlarged or reduced to a scale of ISO 5455.
+func TestTheMiddleIsDrawnAtAStandardScale(t *testing.T) {
+	for flange, scale := range map[float64]string{12: "2 : 1", 15: "2 : 1", 34: "1 : 1", 50: "1 : 2", 90: "1 : 5"} {
+		w := screwed(t, 84, 3, "BA 10", 10)
+		w.Collet.Flange = flange
+		card, err := DrillingCard(w, metric)
+		require.NoError(t, err)
+		require.Contains(t, said(card), scale+", to read from", "flange %v", flange)
+		require.LessOrEqual(t, card.Bounds().Width(), CardWidth/2, "flange %v", flange)
+	}
+}

@@ -9,15 +9,18 @@ import (
 	"tipline/render"
 )
 
-// keyWide is how wide an enlargement of a wheel's middle is drawn at most.
-const keyWide = 32.0
+// How wide a wheel's middle is drawn at most, and how much larger than it is.
+const (
+	keyWide  = 36.0
+	keyScale = 20
+)
 
 // mountKey draws a mounting enlarged, with its sizes led out to the right; its drills are
 // those of the steps. Its lines
 // are dimension lines, so that no other program takes them for the work.
 func mountKey(b *Board, m mount.Mounting, c mount.Collet, bore, hub float64) {
 	widest := max(hub, c.Flange, m.Screws.Circle+3*m.Clear.MM)
-	k := keyScale(widest)
+	k := standardScale(min(keyScale, keyWide/widest))
 	o := geometry.Point{}
 	line := func(q geometry.Quantity, pen render.Pen, ink render.Ink) Stroke {
 		return Stroke{Layer: render.LayerDimensions, Quantity: q, Pen: pen, Ink: ink}
@@ -38,17 +41,6 @@ func mountKey(b *Board, m mount.Mounting, c mount.Collet, bore, hub float64) {
 		chordAcross(b, m, k, widest)
 	}
 	keyFigures(b, m, c, bore, hub, k, widest)
-}
-
-// keyScale returns the largest of the usual enlargements at which so much is no wider
-// than an enlargement may be.
-func keyScale(widest float64) float64 {
-	for _, k := range []float64{20, 10, 8, 5, 4, 3, 2} {
-		if k*widest <= keyWide {
-			return k
-		}
-	}
-	return min(1, keyWide/widest)
 }
 
 // keyNumber writes a hole's number inside the screw circle where the bore leaves
@@ -97,7 +89,7 @@ func keyFigures(b *Board, m mount.Mounting, c mount.Collet, bore, hub, k, widest
 	notes.draw(b, box)
 	b.Write(Stroke{Layer: render.LayerText, Quantity: "mount", Ink: render.Grey}, render.Text{
 		At: geometry.Point{Y: -r - 4.5}, Height: 2.5, Align: render.Middle,
-		String: b.Say("template.drilling.enlarged", "scale", strconv.FormatFloat(k, 'f', -1, 64))})
+		String: b.Say("template.drilling.enlarged", "scale", scaleText(k, b.Style))})
 }
 
 // drillText names a drill with its size, and whether it is taken as usual.

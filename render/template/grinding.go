@@ -46,6 +46,7 @@ func GrindingSide(w Wheel, s Style, scale float64, side Side) (*render.Drawing, 
 		e.circles()
 	}
 	e.sightLines(!e.small())
+	e.interrupt()
 	if !e.small() {
 		e.radii()
 		e.hollows(w.WheelEdge)

@@ -1,8 +1,6 @@
 package template
 
 import (
-	"strconv"
-
 	"tipline/geometry"
 	"tipline/render"
 )
@@ -35,7 +33,7 @@ func shroudBeside(w Wheel, s Style) *render.Drawing {
 	shroudFace(b, w, k)
 	if k > 1 {
 		y := -k*w.Lantern.Shroud/2 - 6
-		for _, line := range Wrap(b.Say("template.shroud.enlarged", "scale", strconv.FormatFloat(k, 'f', -1, 64)), 2.5, 1.6*besideRadius, false) {
+		for _, line := range Wrap(b.Say("template.shroud.enlarged", "scale", scaleText(k, b.Style)), 2.5, 1.6*besideRadius, false) {
 			b.Write(Stroke{Layer: render.LayerText, Quantity: "leaves", Ink: render.Grey}, render.Text{
 				At: geometry.Point{Y: y}, Height: 2.5, Align: render.Middle, String: line,
 			})

@@ -65,7 +65,7 @@ func shroudFigures(b *Board, w Wheel, k float64) {
 	notes.draw(b, box)
 	b.Write(Stroke{Layer: render.LayerText, Quantity: "leaves", Ink: render.Grey}, render.Text{
 		At: geometry.Point{Y: box.Min.Y - 6}, Height: 2.5, Align: render.Middle,
-		String: b.Say("template.shroud.enlarged", "scale", strconv.FormatFloat(k, 'f', -1, 64)),
+		String: b.Say("template.shroud.enlarged", "scale", scaleText(k, b.Style)),
 	})
 }
 
