@@ -99,7 +99,7 @@ func (w *Window) write(then func()) {
 
 // askOpen asks for a job file and opens it.
 func (w *Window) askOpen() {
-	w.askFile([]string{desk.Extension}, w.open)
+	w.askFile([]string{desk.Extension}, func(name string) error { w.open(name, func() {}); return nil })
 }
 
 // askFile asks for a file of one of the endings and does something with its name.

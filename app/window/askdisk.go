@@ -9,15 +9,22 @@ import (
 // look looks after the job's file and asks where it has become another. While another
 // question is open it waits.
 func (w *Window) look() {
-	if w.question == nil && w.asking == nil {
+	if !w.occupied() {
 		w.desk.LookAside(w.askFate)
 	}
+}
+
+// occupied reports whether a question is open or a job is being brought, which may be the
+// file's.
+func (w *Window) occupied() bool {
+	_, bringing := w.desk.Bringing()
+	return bringing || w.question != nil || w.asking != nil
 }
 
 // askFate says what has become of the job's file, and asks what to do about it.
 func (w *Window) askFate(fate desk.Fate) {
 	switch {
-	case w.question != nil || w.asking != nil:
+	case w.occupied():
 	case fate == desk.Gone:
 		w.desk.Leave()
 		w.inform("told.gone.title", w.desk.Words().Say("told.gone", "file", w.desk.File()))
@@ -38,10 +45,12 @@ func (w *Window) askFate(fate desk.Fate) {
 // reload takes the job as it stands in its file; where that cannot be read, ours stays
 // and is not saved.
 func (w *Window) reload() {
-	if err := w.desk.Reload(); err != nil {
-		w.desk.Leave()
-		w.tell(err)
-	}
+	w.desk.Reload(func(err error) {
+		if err != nil {
+			w.desk.Leave()
+			w.tell(err)
+		}
+	})
 }
 
 // askOver asks before a job is saved over what another program has written, and then

@@ -8,6 +8,8 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 	"github.com/stretchr/testify/require"
+
+	"tipline/app/window/desk"
 )
 
 // overtaken returns a window on a job in a file that another program has written since,
@@ -32,7 +34,7 @@ func theirs(t *testing.T, w *Window) {
 // stands returns the title of what stands in the window's file.
 func stands(t *testing.T, w *Window) string {
 	other := w.desk.Another()
-	require.NoError(t, other.OpenCopy(w.desk.File()))
+	require.NoError(t, other.Take(desk.FromCopy(w.desk.File())))
 	return other.Title()
 }
 
@@ -98,7 +100,7 @@ func TestMineIsSavedUnderAnotherName(t *testing.T) {
 	saveAs(t, w, filepath.Dir(before), "mine")
 	require.Equal(t, "mine.tipline", filepath.Base(w.desk.File()))
 	require.Equal(t, "Signal-cabin timepiece", stands(t, w))
-	require.NoError(t, w.open(before))
+	w.open(before, func() {})
 	require.Equal(t, []string{"Signal-cabin timepiece", "Theirs"}, shown(w))
 }
 

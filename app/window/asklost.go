@@ -19,23 +19,30 @@ func (w *Window) offerLost(list []*desk.Lost) {
 		w.offerLost(list[1:])
 	})
 	q.offer("ask.lost.yes", func() {
-		w.takeUp(first)
-		if len(list) > 1 {
-			w.raise()
-			w.offerLost(list[1:])
-		}
+		w.takeUp(first, func() {
+			if len(list) > 1 {
+				w.raise()
+				w.offerLost(list[1:])
+			}
+		})
 	})
 	q.put()
 }
 
 // takeUp puts a lost job on the desk where its file lies as it is, else where any other
-// job would be laid.
-func (w *Window) takeUp(l *desk.Lost) {
-	if w.desk.Holds(l.File) && w.desk.Saved() {
-		w.desk.TakeUp(l)
-		return
-	}
-	w.tell(w.lay(func(d *desk.Desk) error { d.TakeUp(l); return nil }))
+// job would be laid, and then goes on.
+func (w *Window) takeUp(l *desk.Lost, then func()) {
+	w.desk.Bring(desk.FromLost(l), func(b *desk.Brought, err error) {
+		switch {
+		case err != nil:
+			w.tell(err)
+		case w.desk.Holds(l.File) && w.desk.Saved():
+			w.desk.Put(b)
+		default:
+			w.receiveJob(b)
+		}
+		then()
+	})
 }
 
 func (w *Window) lostLine(l *desk.Lost) string {

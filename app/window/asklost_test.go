@@ -80,7 +80,7 @@ func TestWhatACrashLeftOfTheJobThatIsOpened(t *testing.T) {
 	require.NoError(t, os.WriteFile(filepath.Join(folder, "a.unsaved"), []byte(text), 0o600))
 	lost := desk.New(words.English(), desk.Recent{File: filepath.Join(filepath.Dir(folder), "recent")}).Lost()
 	require.Len(t, lost, 1)
-	w.takeUp(lost[0])
+	w.takeUp(lost[0], func() {})
 	require.Len(t, w.all.list, 1)
 	require.Equal(t, "Further on", w.desk.Title())
 	require.False(t, w.desk.Saved())

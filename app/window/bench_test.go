@@ -24,7 +24,7 @@ func BenchmarkWindowPainted(b *testing.B) {
 			defer app.Quit()
 			for b.Loop() {
 				d := desk.New(words.English(), desk.Recent{File: filepath.Join(b.TempDir(), "recent")})
-				require.NoError(b, d.OpenSample(samples.First))
+				require.NoError(b, d.Take(desk.FromSample(samples.First)))
 				w := New(app, d)
 				if blank {
 					w.board.show(scene{place: "blank", drawing: &render.Drawing{}, whole: &render.Drawing{}, lit: d.Lit()})

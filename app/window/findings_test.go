@@ -21,7 +21,7 @@ func TestEveryRemarkLeadsToItsField(t *testing.T) {
 	t.Cleanup(app.Quit)
 	for _, file := range jobsWithRemarks(t) {
 		d := desk.New(words.English(), desk.Recent{})
-		require.NoError(t, d.OpenCopy(file))
+		require.NoError(t, d.Take(desk.FromCopy(file)))
 		w := New(app, d)
 		for _, part := range trial.Some(t, 11, 3, partsOf(d)) {
 			d.Choose(part)

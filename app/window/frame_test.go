@@ -42,7 +42,7 @@ func BenchmarkLiveFrame(b *testing.B) {
 			app := test.NewApp()
 			defer app.Quit()
 			d := desk.New(words.English(), desk.Recent{File: filepath.Join(b.TempDir(), "recent")})
-			require.NoError(b, d.OpenSample(samples.First))
+			require.NoError(b, d.Take(desk.FromSample(samples.First)))
 			w := New(app, d)
 			w.Resize(fyne.NewSize(1280, 720))
 			d.Choose(row.part)

@@ -36,7 +36,7 @@ func letter(at int) rune { return 'a' + rune(at%26) }
 // each copy how much was typed before the copy was begun.
 func typeOnAndOn(folder string) {
 	d := desk.New(words.English(), desk.Recent{File: filepath.Join(folder, "recent")})
-	if err := d.OpenSample(samples.First); err != nil {
+	if err := d.Take(desk.FromSample(samples.First)); err != nil {
 		fmt.Println(err)
 		return
 	}

@@ -18,7 +18,7 @@ func TestLanguageIsChosenInTheMenu(t *testing.T) {
 	app := test.NewTempApp(t)
 	d := desk.New(words.English(), desk.Recent{})
 	d.Language = language.Choice{File: filepath.Join(t.TempDir(), "language")}
-	require.NoError(t, d.OpenSample("signal-cabin"))
+	require.NoError(t, d.Take(desk.FromSample("signal-cabin")))
 	w := New(app, d)
 	other := w.all.add(d.Another())
 	for _, l := range d.Languages()[1:] {

@@ -72,7 +72,11 @@ func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 		zoom = l.desk.ZoomLine(v.Magnification(d), fitted)
 	}
 	l.message.set(message, light.faint)
-	l.prompt.show(l.desk.Prompt())
+	line := l.desk.Prompt()
+	if opening, ok := l.desk.Bringing(); ok {
+		line = opening
+	}
+	l.prompt.show(line)
 	say(l.length, length)
 	say(l.zoom, zoom)
 	l.zoom.Color = light.faint

@@ -69,7 +69,7 @@ func openMeasured(which string) (fyne.Window, *canvas.Raster, error) {
 		return w, raster, nil
 	}
 	d := desk.New(words.English(), desk.Recent{})
-	if err := d.OpenSample(samples.First); err != nil {
+	if err := d.Take(desk.FromSample(samples.First)); err != nil {
 		return nil, nil, err
 	}
 	w := New(a, d)

@@ -188,7 +188,7 @@ func (m *menu) show() {
 func (m *menu) showRecent(files []string) {
 	m.recent.ChildMenu.Items = nil
 	for _, name := range files {
-		m.recent.ChildMenu.Items = append(m.recent.ChildMenu.Items, fyne.NewMenuItem(filepath.Base(name), m.unasked(func() { m.window.tell(m.window.open(name)) })))
+		m.recent.ChildMenu.Items = append(m.recent.ChildMenu.Items, fyne.NewMenuItem(filepath.Base(name), m.unasked(func() { m.window.open(name, func() {}) })))
 	}
 	if len(files) == 0 {
 		none := m.item("no-recent", func() {})

@@ -206,8 +206,8 @@ func (w *Window) chooseLayers() {
 	}
 }
 
-// escape ends what is going on: a question for a file, a drag, picking points, measuring,
-// choosing layers, or a list over the fields.
+// escape ends what is going on: a question for a file, choosing layers, a list over the
+// fields, a job being opened, a drag, picking points, or measuring.
 func (w *Window) escape() {
 	switch {
 	case w.asking != nil:
@@ -220,6 +220,8 @@ func (w *Window) escape() {
 	case w.column.stock.Visible() || w.column.history.Visible():
 		w.column.stock.close()
 		w.column.history.close()
+		return
+	case w.desk.GiveUp():
 		return
 	}
 	w.desk.TakeRule(false)

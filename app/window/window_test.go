@@ -22,7 +22,7 @@ func opened(t *testing.T) *Window {
 	app := test.NewApp()
 	t.Cleanup(app.Quit)
 	d := desk.New(words.English(), desk.Recent{File: filepath.Join(t.TempDir(), "recent")})
-	require.NoError(t, d.OpenSample(samples.First))
+	require.NoError(t, d.Take(desk.FromSample(samples.First)))
 	w := New(app, d)
 	w.Resize(fyne.NewSize(1280, 720))
 	return w

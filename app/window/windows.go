@@ -30,10 +30,10 @@ func (a *windows) add(d *desk.Desk) *Window {
 	return w
 }
 
-// of returns the window whose job is kept in a file, nil for none.
+// of returns the window whose job is kept in a file or is brought from it, nil for none.
 func (a *windows) of(file string) *Window {
 	for _, w := range a.list {
-		if w.desk.Holds(file) {
+		if w.desk.Holds(file) || w.desk.Brings(file) {
 			return w
 		}
 	}

@@ -37,7 +37,7 @@ func TestAJobTakesThePlaceOfWhatIsUntouchedOnly(t *testing.T) {
 	first, second := files(t)
 	w.dropped([]string{first})
 	require.Equal(t, []string{"First"}, shown(w), "the sample gives way")
-	require.NoError(t, w.open(second))
+	w.open(second, func() {})
 	require.Equal(t, []string{"First", "Second"}, shown(w))
 	other := w.all.list[1]
 	require.NotSame(t, w.desk, other.desk)
@@ -45,13 +45,13 @@ func TestAJobTakesThePlaceOfWhatIsUntouchedOnly(t *testing.T) {
 	require.Equal(t, []string{"First", "Second", "Untitled job"}, shown(w))
 	w.all.list[2].openSample(samples.First)
 	require.Equal(t, []string{"First", "Second", "Signal-cabin timepiece"}, shown(w), "the empty one gives way")
-	require.NoError(t, w.open(first))
-	require.NoError(t, other.open(first))
+	w.open(first, func() {})
+	other.open(first, func() {})
 	require.Len(t, w.all.list, 3, "one job is open once")
 	require.Nil(t, other.question)
 	other.leave()
 	require.Equal(t, []string{"First", "Signal-cabin timepiece"}, shown(w))
-	require.NoError(t, w.open(second))
+	w.open(second, func() {})
 	require.Len(t, w.all.list, 3, "what was closed is free")
 }
 
@@ -114,7 +114,7 @@ func TestAJobThatAnotherProgramHasOpen(t *testing.T) {
 			first, _ := files(t)
 			theirs := w.desk.Another() // on the same machine, but no window of ours
 			require.NoError(t, theirs.Open(first))
-			require.NoError(t, w.open(first))
+			w.open(first, func() {})
 			test.Tap(button(t, w, row.answer))
 			require.Equal(t, []string{row.title}, shown(w))
 			if row.file == "" {
@@ -129,8 +129,8 @@ func TestAJobThatAnotherProgramHasOpen(t *testing.T) {
 func TestAJobIsNotSavedOverAnotherWindows(t *testing.T) {
 	w := opened(t)
 	first, second := files(t)
-	require.NoError(t, w.open(first))
-	require.NoError(t, w.open(second))
+	w.open(first, func() {})
+	w.open(second, func() {})
 	before, err := os.ReadFile(second)
 	require.NoError(t, err)
 	w.askSave(func() {})
@@ -158,4 +158,27 @@ func TestWhatIsDroppedElseIsTold(t *testing.T) {
 	w.dropped([]string{scan(t, 40, 30)})
 	require.Nil(t, w.question)
 	require.True(t, w.desk.HasPhotograph())
+}
+
+// While a job is being opened the drawing says so, and Escape gives it up; what was begun
+// meanwhile is kept, since the job then has a window of its own.
+func TestOpeningAside(t *testing.T) {
+	w := opened(t)
+	first, second := files(t)
+	var b bench
+	w.desk.Aside = b.aside
+	w.open(first, func() {})
+	require.Equal(t, "Opening first.tipline… Esc gives it up.", w.board.legend.prompt.text.Text)
+	require.True(t, w.board.legend.prompt.Visible())
+	w.turn(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	require.False(t, w.board.legend.prompt.Visible())
+	b.all()
+	require.Equal(t, []string{"Signal-cabin timepiece"}, shown(w))
+	w.dropped([]string{first, second})
+	require.NoError(t, w.desk.Duplicate())
+	b.all()
+	b.all()
+	require.Equal(t, []string{"Signal-cabin timepiece", "First", "Second"}, shown(w))
+	require.True(t, w.desk.CanUndo())
+	require.False(t, w.board.legend.prompt.Visible(), "it has come")
 }

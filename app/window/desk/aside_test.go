@@ -69,7 +69,7 @@ func TestWhatIsSolvedAtOnceOvertakes(t *testing.T) {
 	require.Same(t, result, d.Result())
 	d.Type("great", "crossing.rim", "3.2 mm")
 	require.NotNil(t, d.solving)
-	require.NoError(t, d.OpenSample("signal-cabin"))
+	require.NoError(t, d.Take(FromSample("signal-cabin")))
 	require.Nil(t, d.solving)
 	require.Same(t, d.Job(), d.Result().Job)
 }

@@ -46,7 +46,8 @@ type Desk struct {
 	strayed bool // the file is no longer what was read or saved
 	held    held
 	solver  solve.Solver
-	solving *solving // aside; nil for nothing
+	solving *solving  // aside; nil for nothing
+	coming  *bringing // nil for nothing
 	result  *solve.Result
 	known   map[string]solve.Part // of the result, by id
 	part    string
@@ -77,7 +78,7 @@ func New(w words.Words, recent Recent) *Desk {
 	if recent.File != "" {
 		d.unsaved.folder = filepath.Join(filepath.Dir(recent.File), "unsaved")
 	}
-	d.lay(job.NewHistory(job.New("mm")), "")
+	d.Begin()
 	return d
 }
 
@@ -88,18 +89,32 @@ func (d *Desk) Another() *Desk {
 	return other
 }
 
-// lay puts another job on the desk.
-func (d *Desk) lay(h *job.History, file string) {
-	d.held.letGo()
-	d.history, d.file, d.imprint, d.strayed = h, file, imprint{}, false
+// lay puts another job on the desk, solved unless it was.
+func (d *Desk) lay(b *Brought) {
+	if b.held != d.held {
+		d.held.letGo()
+	}
+	d.history, d.file, d.imprint, d.held, d.strayed = b.history, b.file, b.imprint, b.held, false
 	d.part, d.step, d.lit, d.turn = "", Crossing, "", 0
 	d.last = map[place]drawn{}
 	d.packet = packetDesk{}
 	d.draft, d.refused, d.picking, d.photos = nil, refused{}, nil, photos{}
 	d.rule, d.veiled.from, d.staged = rule{}, nil, nil
 	d.moved = map[*job.Job]string{}
-	d.sought, d.prints = "", d.recent.readPrints(file)
-	d.work()
+	d.sought, d.prints = "", d.recent.readPrints(b.file)
+	d.stand(b)
+}
+
+// stand has a job that was brought be the one that is worked on.
+func (d *Desk) stand(b *Brought) {
+	d.overtake()
+	if d.solver = b.solver; b.result == nil {
+		d.work()
+		return
+	}
+	d.keepCopy()
+	d.take(b.result)
+	d.show()
 }
 
 // work solves the job as it now stands and says that something changed.

@@ -19,7 +19,7 @@ import (
 // opened returns a desk with the sample job on it, and how often it changed.
 func opened(t *testing.T) (*Desk, *int) {
 	d := New(words.English(), Recent{File: filepath.Join(t.TempDir(), "recent")})
-	require.NoError(t, d.OpenSample(samples.First))
+	require.NoError(t, d.Take(FromSample(samples.First)))
 	changes := new(int)
 	d.Changed = func() { *changes++ }
 	return d, changes
@@ -305,7 +305,7 @@ func TestWhatCannotBeReadOrWrittenLeavesTheDeskAlone(t *testing.T) {
 	require.NoError(t, os.WriteFile(broken, []byte(`{"tipline": 1`), 0o600))
 	require.Error(t, d.Open(broken))
 	require.Error(t, d.SaveAs(filepath.Join(t.TempDir(), "no", "such", "folder.tipline")))
-	require.Error(t, d.OpenSample("no such sample"))
+	require.Error(t, d.Take(FromSample("no such sample")))
 	require.Same(t, before, d.Job())
 	require.Empty(t, d.File())
 	require.Empty(t, d.Recent())

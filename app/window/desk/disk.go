@@ -145,18 +145,19 @@ func (d *Desk) Leave() {
 	d.Changed()
 }
 
-// Reload puts the job on the desk as it now stands in its file; undo goes back to what
-// was on the desk. That stays where the file cannot be read.
-func (d *Desk) Reload() error {
-	now, _ := taken(d.file)
-	j, err := job.Load(d.file)
-	if err != nil {
-		return err
-	}
-	d.leave()
-	d.history.Do(j)
-	d.history.MarkSaved()
-	d.imprint, d.strayed, d.photos = now, false, photos{}
-	d.work()
-	return nil
+// Reload brings the job as it now stands in its file and puts it on the desk; undo goes
+// back to what was on the desk. That stays where the file cannot be read, which then is
+// told, and where it has been saved meanwhile.
+func (d *Desk) Reload(then func(error)) {
+	file, was := d.file, d.imprint
+	d.Bring(FromFileAnyway(file), func(b *Brought, err error) {
+		if err == nil && d.file == file && d.imprint == was {
+			d.leave()
+			d.history.Do(b.history.Job())
+			d.history.MarkSaved()
+			d.imprint, d.strayed, d.photos = b.imprint, false, photos{}
+			d.stand(b)
+		}
+		then(err)
+	})
 }

@@ -93,7 +93,7 @@ func TestTheirJobIsTakenAndUndoGoesBackToOurs(t *testing.T) {
 	d.Type("great", "bore", "7 mm")
 	theirs(t, name, "Theirs")
 	require.Equal(t, Altered, d.Look())
-	require.NoError(t, d.Reload())
+	require.NoError(t, reloaded(d))
 	require.Equal(t, "Theirs", d.Title())
 	require.True(t, d.Saved())
 	require.Equal(t, Kept, d.Look())
@@ -108,7 +108,7 @@ func TestWhatCannotBeReadIsNotTaken(t *testing.T) {
 	d, name := filed(t)
 	ours := d.Job()
 	require.NoError(t, os.Truncate(name, 20))
-	require.Error(t, d.Reload())
+	require.Error(t, reloaded(d))
 	require.Same(t, ours, d.Job())
 	require.Equal(t, Altered, d.Look())
 }
@@ -149,9 +149,9 @@ func TestAJobIsOpenOnOneDesk(t *testing.T) {
 	before := other.Job()
 	require.ErrorIs(t, other.Open(link), ErrElsewhere)
 	require.Same(t, before, other.Job())
-	require.NoError(t, other.OpenCopy(name))
+	require.NoError(t, other.Take(FromCopy(name)))
 	require.Empty(t, other.File())
-	require.NoError(t, other.OpenAnyway(name))
+	require.NoError(t, other.Take(FromFileAnyway(name)))
 	require.Equal(t, name, other.File())
 	other.Begin()
 	require.NoError(t, d.Open(name), "one's own is opened again")
@@ -175,11 +175,11 @@ func TestWhatWasWrittenSinceACrashIsNoticed(t *testing.T) {
 	d.Type("great", "bore", "7 mm")
 	m.pass()
 	next := crashed(t, d)
-	next.TakeUp(next.Lost()[0])
+	require.NoError(t, next.Take(FromLost(next.Lost()[0])))
 	require.Equal(t, Kept, next.Look())
 	again := crashed(t, next)
 	theirs(t, name, "Theirs")
-	again.TakeUp(again.Lost()[0])
+	require.NoError(t, again.Take(FromLost(again.Lost()[0])))
 	require.Equal(t, Altered, again.Look())
 	require.False(t, again.Saved())
 }
@@ -195,4 +195,10 @@ func TestAnUntouchedDeskHasNothingOfItsMaker(t *testing.T) {
 	require.True(t, d.Untouched(), "an empty job")
 	require.NoError(t, d.SaveAs(filepath.Join(t.TempDir(), "job")))
 	require.False(t, d.Untouched(), "a file")
+}
+
+// reloaded takes the job as it stands in its file, and returns what kept it from that.
+func reloaded(d *Desk) (failed error) {
+	d.Reload(func(err error) { failed = err })
+	return failed
 }

@@ -1,86 +1,29 @@
 package desk
 
 import (
-	"bytes"
 	"os"
 	"path/filepath"
 	"strings"
 
 	"tipline/app/job"
 	"tipline/app/keep"
-	"tipline/assets/samples"
 )
 
 // Extension ends the name of a job file.
 const Extension = ".tipline"
 
 // Begin puts an empty job on the desk.
-func (d *Desk) Begin() { d.lay(job.NewHistory(job.New("mm")), "") }
+func (d *Desk) Begin() { d.lay(&Brought{history: job.NewHistory(job.New("mm"))}) }
 
 // Untouched reports whether the desk has an empty job or a sample on it that nothing
 // has been done to, so that another may take its place.
 func (d *Desk) Untouched() bool {
-	return d.file == "" && d.Saved() && !d.CanUndo() && !d.CanRedo()
+	return d.file == "" && d.Saved() && !d.CanUndo() && !d.CanRedo() && !d.Dragging()
 }
 
 // Open puts the job in a file on the desk; what was there stays if it cannot be
 // read, and, with ErrElsewhere, if it is open on another desk.
-func (d *Desk) Open(name string) error {
-	if d.Holds(name) {
-		return d.open(name, d.held)
-	}
-	h, err := d.recent.hold(name)
-	if err != nil {
-		return err
-	}
-	return d.open(name, h)
-}
-
-// OpenAnyway is Open for a job that is open elsewhere too.
-func (d *Desk) OpenAnyway(name string) error { return d.open(name, held{}) }
-
-// OpenCopy puts the job in a file on the desk as one that has no file yet.
-func (d *Desk) OpenCopy(name string) error {
-	j, err := job.Load(name)
-	if err != nil {
-		return err
-	}
-	d.lay(job.NewHistory(j), "")
-	return nil
-}
-
-func (d *Desk) open(name string, h held) error {
-	before, _ := taken(name) // a change from here on is noticed
-	j, err := job.Load(name)
-	same := h == d.held
-	switch {
-	case err != nil && !same:
-		h.letGo()
-		fallthrough
-	case err != nil:
-		return err
-	case same:
-		d.held = held{}
-	}
-	d.recent.Add(name)
-	d.lay(job.NewHistory(j), name)
-	d.imprint, d.held = before, h
-	return nil
-}
-
-// OpenSample puts a sample job on the desk, to be saved under a name of its own.
-func (d *Desk) OpenSample(name string) error {
-	data, err := samples.Read(name)
-	if err != nil {
-		return err
-	}
-	j, err := job.Read(bytes.NewReader(data))
-	if err != nil {
-		return err
-	}
-	d.lay(job.NewHistory(j), "")
-	return nil
-}
+func (d *Desk) Open(name string) error { return d.Take(FromFile(name)) }
 
 // Save writes the job to its file. It must have one.
 func (d *Desk) Save() error { return d.SaveAs(d.file) }

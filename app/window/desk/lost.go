@@ -90,29 +90,20 @@ func (l *Lost) read() error {
 	return err
 }
 
-// TakeUp puts a lost job on the desk as it was: not saved, in its own file's name, or in
-// none where that file is open on another desk. What undo goes back to is the file.
-func (d *Desk) TakeUp(l *Lost) {
+// takeUp takes over the copy of a lost job that is about to be put on the desk, and the
+// sign of its file; the job has no file where another desk has that.
+func (d *Desk) takeUp(b *Brought) {
 	d.unsaved.forget()
-	file, known := l.File, imprint{sum: l.sum}
-	before, err := job.Load(file)
-	if err != nil {
-		before = job.New("mm")
-	}
 	d.held.letGo()
-	var sign held
-	if file != "" {
-		if sign, err = d.recent.hold(file); err != nil {
-			file, known = "", imprint{}
+	if b.file != "" {
+		var err error
+		if b.held, err = d.recent.hold(b.file); err != nil {
+			b.file, b.imprint = "", imprint{}
 		}
 	}
-	h := job.NewHistory(before)
-	h.Do(l.job)
 	d.unsaved.disk.Lock()
-	d.unsaved.hold, d.unsaved.name = l.hold, l.name
-	d.unsaved.disk.Unlock()
-	d.lay(h, file)
-	d.imprint, d.held = known, sign
+	defer d.unsaved.disk.Unlock()
+	d.unsaved.hold, d.unsaved.name = b.lost.hold, b.lost.name
 }
 
 // ThrowAway takes the copy of a lost job away.

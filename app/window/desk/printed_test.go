@@ -39,7 +39,7 @@ func TestWhatHasChangedSinceItWasPrinted(t *testing.T) {
 func TestPrintsAreRememberedBesideTheJob(t *testing.T) {
 	state, folder := Recent{File: filepath.Join(t.TempDir(), "recent")}, t.TempDir()
 	d := New(words.English(), state)
-	require.NoError(t, d.OpenSample(samples.First))
+	require.NoError(t, d.Take(FromSample(samples.First)))
 	first, other := filepath.Join(folder, "first.tipline"), filepath.Join(folder, "other.tipline")
 	require.NoError(t, d.SaveAs(first))
 	before, err := os.ReadFile(first)
@@ -54,7 +54,7 @@ func TestPrintsAreRememberedBesideTheJob(t *testing.T) {
 	d.Close()
 	for file, want := range map[string]bool{first: false, other: true} {
 		again := New(words.English(), state)
-		require.NoError(t, again.OpenAnyway(file))
+		require.NoError(t, again.Take(FromFileAnyway(file)))
 		require.Equal(t, want, again.Reprint("great"), file)
 		again.Type("escape", "bore", "5.5 mm")
 		require.True(t, again.Reprint("escape"), file)

@@ -13,7 +13,7 @@ import (
 func TestDeskSpeaksAndKeepsTheLanguageThatIsChosen(t *testing.T) {
 	d := New(words.English(), Recent{})
 	d.Language = language.Choice{File: filepath.Join(t.TempDir(), "language")}
-	require.NoError(t, d.OpenSample("signal-cabin"))
+	require.NoError(t, d.Take(FromSample("signal-cabin")))
 	changes := 0
 	d.Changed = func() { changes++ }
 	offered := d.Languages()
@@ -34,7 +34,7 @@ func TestDeskSpeaksAndKeepsTheLanguageThatIsChosen(t *testing.T) {
 // Figures that were told in one language are told anew in another.
 func TestTablesAreToldInTheLanguageThatIsChosen(t *testing.T) {
 	d := New(words.English(), Recent{})
-	require.NoError(t, d.OpenSample("signal-cabin"))
+	require.NoError(t, d.Take(FromSample("signal-cabin")))
 	for _, l := range d.Languages()[1:] {
 		require.NoError(t, d.Speak(l.Value))
 		for _, part := range d.order() {

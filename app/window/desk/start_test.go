@@ -18,7 +18,7 @@ func TestEveryStartCanBeMadeAndPrinted(t *testing.T) {
 		for _, s := range New(words.English(), Recent{}).Starts() {
 			t.Run(units+" "+s.Kind, func(t *testing.T) {
 				d := New(words.English(), Recent{})
-				d.lay(job.NewHistory(job.New(units)), "")
+				d.lay(&Brought{history: job.NewHistory(job.New(units))})
 				require.NoError(t, d.Add(s.Kind))
 				require.NotEmpty(t, s.Name)
 				require.NotEmpty(t, s.Line)

@@ -122,6 +122,7 @@ func (d *Desk) keepCopy() {
 // Close ends the work on the job as it is meant to end: nothing of it is offered back,
 // and its file is free.
 func (d *Desk) Close() {
+	d.dropBringing()
 	d.unsaved.forget()
 	d.held.letGo()
 }

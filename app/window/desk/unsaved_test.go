@@ -64,7 +64,7 @@ func TestAnUnsavedJobIsOfferedBackAfterACrash(t *testing.T) {
 	require.True(t, kept.Equal(lost[0].When))
 	require.Empty(t, New(words.English(), d.recent).Lost(), "it is offered by one program only")
 	next.Later = m.later
-	next.TakeUp(lost[0])
+	require.NoError(t, next.Take(FromLost(lost[0])))
 	text, _ := next.Job().Text("great", "crossing.rim")
 	require.Equal(t, "3.5 mm", text)
 	require.Equal(t, file, next.File())
@@ -74,7 +74,7 @@ func TestAnUnsavedJobIsOfferedBackAfterACrash(t *testing.T) {
 	again := crashed(t, next)
 	lost = again.Lost()
 	require.Len(t, lost, 1, "what was taken up is kept on")
-	again.TakeUp(lost[0])
+	require.NoError(t, again.Take(FromLost(lost[0])))
 	text, _ = again.Job().Text("great", "bore")
 	require.Equal(t, "7 mm", text)
 	again.Undo()
@@ -94,7 +94,7 @@ func TestACopyOfALaterTimeIsOfferedBack(t *testing.T) {
 	next := crashed(t, d)
 	lost := next.Lost()
 	require.Len(t, lost, 1)
-	next.TakeUp(lost[0])
+	require.NoError(t, next.Take(FromLost(lost[0])))
 	text, _ := next.Job().Text("great", "bore")
 	require.Equal(t, "7 mm", text)
 }
