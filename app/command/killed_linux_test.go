@@ -22,9 +22,7 @@ func watch(t *testing.T, folder string) watched {
 	require.NoError(t, err)
 	_, err = syscall.InotifyAddWatch(fd, folder, syscall.IN_CREATE|syscall.IN_MODIFY|syscall.IN_ATTRIB|syscall.IN_MOVED_TO)
 	require.NoError(t, err)
-	w := watched{os.NewFile(uintptr(fd), folder)}
-	t.Cleanup(func() { require.NoError(t, w.file.Close()) })
-	return w
+	return watched{os.NewFile(uintptr(fd), folder)}
 }
 
 // happened waits until something more has happened and returns how much.
@@ -96,4 +94,5 @@ func killedExporting(t *testing.T, args []string, folder string, happenings int)
 	}
 	require.NoError(t, again.Process.Kill())
 	_ = again.Wait() // killed, or done as it was killed
+	require.NoError(t, seen.file.Close())
 }

@@ -67,9 +67,9 @@ func (c *call) look() (sheet.Look, error) {
 }
 
 // printerCommand lists the printers that were measured, writes the sheet to measure
-// one with, or keeps what its bars measured.
+// one with, or keeps what its bars measured and then writes the sheet if that is asked too.
 func printerCommand(c *call) (int, error) {
-	name := strings.Join(c.others, "")
+	name, out := strings.Join(c.others, ""), c.flags["out"]
 	_, across := c.flags["across"]
 	_, along := c.flags["along"]
 	switch {
@@ -77,9 +77,12 @@ func printerCommand(c *call) (int, error) {
 		if !across || !along || name == "" {
 			return Nothing, refuse("command.both-bars")
 		}
-		return c.keepPrinter(name)
-	case c.flags["out"] != "":
-		return untilStopped(c.flags["out"], func(ctx context.Context) (int, error) { return c.writeTestSheet(ctx, name) })
+		if code, err := c.keepPrinter(name); err != nil || out == "" {
+			return code, err
+		}
+		fallthrough
+	case out != "":
+		return untilStopped(out, func(ctx context.Context) (int, error) { return c.writeTestSheet(ctx, name) })
 	}
 	return c.listPrinters(name)
 }
@@ -134,7 +137,11 @@ func (c *call) keepPrinter(name string) (int, error) {
 	if err := printers.Usual().Save(p); err != nil {
 		return Nothing, err
 	}
-	_, err = fmt.Fprintln(c.out, c.sayPrinter("command.printer.kept", p))
+	key := "command.printer.kept"
+	if p.True() {
+		key = "command.printer.true"
+	}
+	_, err = fmt.Fprintln(c.out, c.sayPrinter(key, p))
 	return Done, err
 }
 

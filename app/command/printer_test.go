@@ -40,8 +40,12 @@ func TestAPrinterIsMeasured(t *testing.T) {
 
 	require.Equal(t, ran{Done, out + ": 1 page.\n", ""}, run("printer", "-out", out, "Shed laser", "-paper", "letter"))
 	require.NotEqual(t, plain, read(t, out), "the sheet is as the profile shapes it")
+	shaped := read(t, out)
+	both := run("printer", "Shed laser", "-paper", "letter", "-out", out+"2", "-across", "4.02 in", "-along", "3.99 in")
+	require.Equal(t, inches.out+out+"2: 1 page.\n", both.out, "kept, and the sheet written that it shapes")
+	require.Equal(t, shaped, read(t, out+"2"))
 	either := run("printer", "Either", "-across", "100mm", "-along", "4in", "-paper", "legal")
-	require.Equal(t, ran{Done, "Either on legal: it prints 0.00 % across and 0.00 % along, which -printer will put right.\n", ""}, either)
+	require.Equal(t, ran{Done, "Either on legal: it prints true both ways and needs no correction.\n", ""}, either)
 
 	job := sampleJob(t)
 	require.NotEqual(t, Nothing, run("packet", job, "-out", out, "-wheel", "escape", "-printer", "shed  LASER").code)

@@ -235,5 +235,5 @@ func sentence(err error, w words.Words) string {
 	if errors.As(err, &misprint) {
 		return misprint.Say(w.Say, w.Comma())
 	}
-	return err.Error()
+	return w.Reason(err)
 }

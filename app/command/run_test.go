@@ -46,6 +46,8 @@ func jobFile(t *testing.T, text string) string {
 func TestWhatCannotBeDone(t *testing.T) {
 	job := sampleJob(t)
 	out := filepath.Join(t.TempDir(), "out.pdf")
+	protected := filepath.Join(t.TempDir(), "protected")
+	require.NoError(t, os.WriteFile(protected, []byte("old"), 0o444))
 	for _, row := range []struct {
 		args []string
 		want string
@@ -73,6 +75,19 @@ func TestWhatCannotBeDone(t *testing.T) {
 		{[]string{"packet", job, "-out", job}, job + ` is the job itself; write to another file.`},
 		{[]string{"packet", job, "-out", "/dev/full"}, "/dev/full cannot be written: no space left on device. What was there before is untouched."},
 		{[]string{"packet", job, "-out", filepath.Join(job, "x.pdf")}, filepath.Join(job, "x.pdf") + " cannot be written: not a directory. What was there before is untouched."},
+		{[]string{"packet", job, "-out", filepath.Join(filepath.Dir(job), "none", "x.zip")}, filepath.Join(filepath.Dir(job), "none", "x.zip") + " cannot be written: no such file or directory. What was there before is untouched."},
+		{[]string{"template", job, "-wheel", "great", "-kind", "crossing", "-out", filepath.Join(filepath.Dir(job), "none", "x.svg")}, filepath.Join(filepath.Dir(job), "none", "x.svg") + " cannot be written: no such file or directory. What was there before is untouched."},
+		{[]string{"printer", "-out", filepath.Join(filepath.Dir(job), "none", "x.pdf")}, filepath.Join(filepath.Dir(job), "none", "x.pdf") + " cannot be written: no such file or directory. What was there before is untouched."},
+		{[]string{"packet", job, "-as", "zip", "-out", "/dev/full"}, "/dev/full cannot be written: no space left on device. What was there before is untouched."},
+		{[]string{"packet", job, "-as", "zip", "-out", protected}, protected + " cannot be written: the file is write-protected. What was there before is untouched."},
+		{[]string{"packet", job, "-as", "zip", "-out", filepath.Dir(job)}, filepath.Dir(job) + " cannot be written: there is a folder of that name. What was there before is untouched."},
+		{[]string{"template", job, "-wheel", "great", "-kind", "crossing", "-as", "svg", "-out", "/dev/full"}, "/dev/full cannot be written: no space left on device. What was there before is untouched."},
+		{[]string{"template", job, "-wheel", "great", "-kind", "crossing", "-as", "svg", "-out", protected}, protected + " cannot be written: the file is write-protected. What was there before is untouched."},
+		{[]string{"template", job, "-wheel", "great", "-kind", "crossing", "-as", "svg", "-out", filepath.Dir(job)}, filepath.Dir(job) + " cannot be written: there is a folder of that name. What was there before is untouched."},
+		{[]string{"printer", "-out", "/dev/full"}, "/dev/full cannot be written: no space left on device. What was there before is untouched."},
+		{[]string{"printer", "-out", protected}, protected + " cannot be written: the file is write-protected. What was there before is untouched."},
+		{[]string{"printer", "-out", filepath.Dir(job)}, filepath.Dir(job) + " cannot be written: there is a folder of that name. What was there before is untouched."},
+		{[]string{"guide", "-out", "/dev/null/guide"}, "/dev/null/guide cannot be written: not a directory. What was there before is untouched."},
 		{[]string{"packet", job, "-out", filepath.Join(filepath.Dir(job), "none", "x.pdf")}, filepath.Join(filepath.Dir(job), "none", "x.pdf") + " cannot be written: no such file or directory. What was there before is untouched."},
 		{[]string{"template", job, "-out", out}, "template needs the flag -kind."},
 		{[]string{"template", job, "-out", out, "-kind", "crossing"}, "template needs the flag -wheel."},
@@ -93,6 +108,20 @@ func TestWhatCannotBeDone(t *testing.T) {
 			require.NoFileExists(t, out)
 		})
 	}
+	untouched(t, protected)
+	left, err := os.ReadDir(filepath.Dir(job))
+	require.NoError(t, err)
+	require.Len(t, left, 1, "nothing half-written beside the job")
+}
+
+// untouched holds that a file is the old one, alone in its folder.
+func untouched(t *testing.T, name string) {
+	data, err := os.ReadFile(name)
+	require.NoError(t, err)
+	require.Equal(t, "old", string(data))
+	left, err := os.ReadDir(filepath.Dir(name))
+	require.NoError(t, err)
+	require.Len(t, left, 1)
 }
 
 func TestStdoutThatIsFull(t *testing.T) {

@@ -103,13 +103,3 @@ func TestStoppedWhileWriting(t *testing.T) {
 	require.EqualError(t, err, "Stopped. "+out+" is as it was before.")
 	untouched(t, out)
 }
-
-// untouched holds that a file is the old one, alone in its folder.
-func untouched(t *testing.T, name string) {
-	data, err := os.ReadFile(name)
-	require.NoError(t, err)
-	require.Equal(t, "old", string(data))
-	left, err := os.ReadDir(filepath.Dir(name))
-	require.NoError(t, err)
-	require.Len(t, left, 1)
-}

@@ -55,13 +55,13 @@ func (r *Refusal) Sentence(w words.Words) string {
 	return r.File + ": " + s
 }
 
-// Say says an error in the words given where it is a *Refusal, else as it says itself.
+// Say says an error in the words given where it is a *Refusal, else the system's reason.
 func Say(err error, w words.Words) string {
 	var r *Refusal
 	if errors.As(err, &r) {
 		return r.Sentence(w)
 	}
-	return err.Error()
+	return w.Reason(err)
 }
 
 func phrase(w words.Words, key string) string {

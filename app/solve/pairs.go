@@ -13,7 +13,7 @@ func againFindings(pairs []*Pair) []Finding {
 		parts := unordered(p.Wheel.ID(), p.Pinion.ID())
 		if before := first[parts]; before != nil {
 			fs = append(fs, Finding{Note, p.ID(), "pinion", "pair.again", []Place{
-				text("wheel", p.Wheel.Name()), text("pinion", p.Pinion.Name()), text("pair", before.ID())}})
+				text("wheel", p.Wheel.Name()), text("pinion", p.Pinion.Name()), text("pair", before.Name())}})
 			continue
 		}
 		first[parts] = p

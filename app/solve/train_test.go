@@ -163,7 +163,7 @@ func TestDoubtfulTrains(t *testing.T) {
 		{"to itself", goingTrain, "going", "to", "great", solve.Error, "going", "to", "train.itself", "from great to itself"},
 		{"no hour", goingTrain, "going", "hour", "", solve.Note, "going", "hour", "train.usual-hour", "great is taken to"},
 		{"twice on one arbor", goingTrain, "a2", "parts", "p2, third, p2", solve.Caution, "a2", "parts", "arbor.part-again", "listed twice"},
-		{"twice in mesh", again, "", "title", "Again", solve.Note, "m4", "pinion", "pair.again", "“m2”"},
+		{"twice in mesh", again, "", "title", "Again", solve.Note, "m4", "pinion", "pair.again", "“Centre wheel – p2”"},
 		{"two distances", again, "m4", "centres", "36.5 mm", solve.Caution, "m4", "centres", "pair.other-centres", "36.400 mm apart, but this pair's centres are 36.500 mm"},
 	} {
 		t.Run(row.name, func(t *testing.T) {

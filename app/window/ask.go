@@ -54,7 +54,7 @@ func (w *Window) tell(err error) {
 	if err == nil {
 		return
 	}
-	sentence := err.Error()
+	sentence := w.desk.Words().Reason(err)
 	var refusal *job.Refusal
 	var said interface {
 		Say(say func(string, ...any) string) string

@@ -112,17 +112,22 @@ func (p Profile) Errors(u measure.Units) (across, along string) {
 	return percent(p.X, u), percent(p.Y, u)
 }
 
+// True reports whether the printer errs by nothing that Errors would write.
+func (p Profile) True() bool { return isTrue(p.X) && isTrue(p.Y) }
+
+// isTrue reports whether a scale is 1 to the two places that percent writes.
+func isTrue(scale float64) bool { return math.Abs(100*(scale-1)) < 0.005 }
+
 // percent writes by how much a scale is off 1.
 func percent(scale float64, u measure.Units) string {
-	off := 100 * (scale - 1)
-	text := u.Number(math.Abs(off), 2)
+	text := u.Number(math.Abs(100*(scale-1)), 2)
 	switch {
-	case off <= -0.005:
+	case isTrue(scale):
+		return text
+	case scale < 1:
 		return "−" + text
-	case off >= 0.005:
-		return "+" + text
 	}
-	return text
+	return "+" + text
 }
 
 // givenUp is how far, in millimetres, the drawing's upper and right margins give way to a

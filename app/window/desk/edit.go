@@ -90,7 +90,7 @@ func (d *Desk) sentence(err error) string {
 	if errors.As(err, &refusal) {
 		return refusal.Sentence(d.words)
 	}
-	return err.Error()
+	return d.words.Reason(err)
 }
 
 // Undo goes back a step, to where it was taken.

@@ -44,10 +44,18 @@ func (d *Desk) Measure(b Bars) Measured {
 	case errors.As(err, &misprint):
 		m.Across = misprint.Say(d.words.Say, d.words.Comma())
 	case err == nil && b.Name != "":
-		x, y := p.Errors(measure.Units{Comma: d.words.Comma()})
-		m.Line, m.profile = d.words.Say("measuring.line", "x", x, "y", y), p
+		m.Line, m.profile = d.printsSo(p), p
 	}
 	return m
+}
+
+// printsSo says how a printer prints.
+func (d *Desk) printsSo(p sheet.Profile) string {
+	if p.True() {
+		return d.words.Say("measuring.true")
+	}
+	x, y := p.Errors(measure.Units{Comma: d.words.Comma()})
+	return d.words.Say("measuring.line", "x", x, "y", y)
 }
 
 // barLength reads a bar's length, in the job's unit unless said. Where it cannot be read

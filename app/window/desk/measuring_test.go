@@ -22,6 +22,7 @@ func TestAPrinterIsMeasured(t *testing.T) {
 		{Bars{Across: "100.4", Along: "99.5 mm"}, "", "", "", "measuring.missing"},
 		{Bars{Name: "Shed", Across: "long", Along: "99.5 mm"}, "long", "", "", "measuring.misprint"},
 		{Bars{Name: "Shed", Across: "94", Along: "99.5"}, "97.000 mm to 103.000 mm", "", "", "measuring.misprint"},
+		{Bars{Name: "Shed", Across: "100", Along: "4 in"}, "", "", "It prints true both ways: the sheets need no correction.", ""},
 		{Bars{Name: "Shed", Across: "100.2", Along: "4.02 in"}, "", "", "It prints +0.20 % across and +0.50 % along", ""},
 		{Bars{Name: "Shed", Across: "100", Along: "101.6"}, "", "rather what the 4 in bar measures", "", "measuring.misprint"},
 		{Bars{Name: "Shed", Across: "100", Along: "120"}, "", "97.000 mm to 103.000 mm", "", "measuring.misprint"},
