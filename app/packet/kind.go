@@ -229,6 +229,9 @@ func Sheet(r *solve.Result, p solve.Part, k Kind, scale float64, s template.Styl
 		return sheet.Sheet{}, fmt.Errorf("%s of %s: %w", k, p.ID(), err)
 	}
 	block := titleBlock(r, s.Words.Say("template.kind."+string(k)))
+	if m, ok := p.(solve.Made); ok && k == Crossing && m.Template().Crossing == nil {
+		block.Kind = s.Words.Say("template.kind.teeth")
+	}
 	block.Part = p.Name()
 	if pair, ok := p.(*solve.Pair); ok {
 		t, _ := pair.Template()

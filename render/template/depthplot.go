@@ -51,7 +51,7 @@ func (c *card) depthPlot(cut *cutter.Cut, frame geometry.Box, from, unit float64
 		values[i] = geometry.Point{X: d, Y: max(cut.LandAt(d), 0)}
 	}
 	title := c.Say("cards.depth.axis", "unit", c.Style.Units.Name())
-	x := newAxis(from, cut.Infeed, unit, 6, false, title)
+	x := newAxis(from, cut.Infeed, unit, 6, false, title).thinned(frame.Width(), c.Style.Units)
 	y := newAxis(0, values[0].Y, unit, 5, true, c.Say("cards.depth.axis.land", "unit", c.Style.Units.Name()))
 	if from > 0 {
 		low := min(cut.Land, values[plotPoints].Y)

@@ -45,15 +45,16 @@ func dividingHead(w Wheel, s Style) *card {
 	}
 	c.y -= 25
 	c.wide = dividingFigures
-	c.dividingNotes(*a)
+	c.dividingNotes(w)
 	c.y = min(c.y-2, -dividingDown)
 	return c
 }
 
 // dividingNotes says what there is to mind.
-func (c *card) dividingNotes(a dividing.Answer) {
+func (c *card) dividingNotes(w Wheel) {
+	a := *w.Dividing
 	if a.Circle == 0 {
-		c.note(c.Say("cards.dividing.whole"))
+		c.note(c.Say(wholeTurnsOf(w)))
 	}
 	if n := a.Sector(); n > 0 {
 		c.note(c.Say("cards.dividing.arms", "holes", n-1, "total", n))
@@ -106,6 +107,17 @@ func divided(w Wheel) string {
 		return "cards.dividing.leaves"
 	}
 	return "cards.dividing.ratio"
+}
+
+// wholeTurnsOf returns the key for whole turns, for each of what is divided.
+func wholeTurnsOf(w Wheel) string {
+	switch {
+	case w.Lantern != nil:
+		return "cards.dividing.trundles.whole"
+	case w.isPinion():
+		return "cards.dividing.leaves.whole"
+	}
+	return "cards.dividing.ratio.whole"
 }
 
 // large writes a count in the largest figures with its name above.

@@ -21,7 +21,7 @@ func DrillingCard(w Wheel, s Style) (*render.Drawing, error) {
 	if w.Crossing != nil {
 		hub = 2 * w.Crossing.HubRadius
 	}
-	c.drilled(*w.Mounting, w.Thread, w.Collet, w.Bore, hub)
+	c.drilled(*w.Mounting, w.Thread, w.Collet, w.Bore, hub, s.Words.Say("cards.drilling.punch.how"), s.Words.Say("cards.drilling.mark.how"))
 	return c.Drawing, nil
 }
 
@@ -31,21 +31,21 @@ const (
 	drillingCloser = 1.5 // its steps stand closer than others by
 )
 
-// drilled writes how a mounting is drilled, and below it the holes' angles and the
+// drilled writes how a mounting is drilled, its parts seated and marked as said, and below it the holes' angles and the
 // mounting enlarged.
-func (c *card) drilled(m mount.Mounting, thread tables.Thread, collet mount.Collet, bore, hub float64) {
+func (c *card) drilled(m mount.Mounting, thread tables.Thread, collet mount.Collet, bore, hub float64, punch, mark string) {
 	c.wide = drillingWide
 	say := func(key string, args ...any) string { return c.Say("cards.drilling."+key, args...) }
 	step := func(q geometry.Quantity, label, how string) {
 		c.instruct(q, label, how)
 		c.y += drillingCloser
 	}
-	step("mount.screw_circle", say("punch"), say("punch.how"))
+	step("mount.screw_circle", say("punch"), punch)
 	if m.Starter.MM > 0 {
 		step("mount.thread", say("start", "drill", drillText(m.Starter, c.Style)), say("start.how"))
 	}
 	step("mount.thread", say("tap-drill", "drill", drillText(m.Tap, c.Style)), say("tap-drill.how", "depth", c.Style.Units.Length(m.Depth)))
-	step("mount.screws", say("mark"), say("mark.how"))
+	step("mount.screws", say("mark"), mark)
 	step("mount.thread", say("clear", "drill", drillText(m.Clear, c.Style)), say("clear.how"))
 	step("mount.thread", say("tap", "thread", threadName(thread, c.Style)), say("tap.how"))
 	c.ruled(c.y, drillingWide)

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"tipline/geometry"
+	"tipline/geometry/measure"
 	"tipline/render"
 )
 
@@ -61,6 +62,22 @@ func (a axis) ticks() []float64 {
 		list = append(list, i*a.step)
 	}
 	return list
+}
+
+// figuresApart is how far apart in millimetres the figures below an axis stand at least.
+const figuresApart = 2.0
+
+// thinned returns an axis that lies along so many millimetres with no more ticks than
+// leave their figures apart.
+func (a axis) thinned(width float64, u measure.Units) axis {
+	widest := 0.0
+	for _, v := range a.ticks() {
+		widest = max(widest, render.Text{Height: plotFigure, String: u.Number(v, a.decimals)}.Width())
+	}
+	for len(a.ticks()) > 2 && a.step/(a.to-a.from)*width < widest+figuresApart {
+		a.step = roundStep(1.1 * a.step)
+	}
+	return a
 }
 
 // plot is a curve's frame on a board: thin axes with their ticks and figures at

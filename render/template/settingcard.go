@@ -15,7 +15,7 @@ func SettingCard(w Wheel, s Style) (*render.Drawing, error) {
 	if w.Cut == nil {
 		return nil, fmt.Errorf("setting card of %s: %w", w.ID, ErrNothing)
 	}
-	c := newCard(w, s, s.Words.Say("cards.setting.title", "name", w.title()), s.Words.Say("cards.setting.line"))
+	c := newCard(w, s, s.Words.Say("cards.setting.title", "name", w.title()), s.Words.Say(straightKey("cards.setting.line", w)))
 	f := &flows{c: c, wide: settingWide}
 	steps := settingSteps(w, s)
 	half := (len(steps) + 1) / 2
@@ -113,13 +113,22 @@ func (c *card) infeed(w Wheel) {
 // minded is what there is to mind in setting the cutter.
 func (c *card) minded(w Wheel) []string {
 	var texts []string
-	for _, key := range []string{sideKey(w), "cards.setting.backing", "cards.setting.one-way"} {
+	for _, key := range []string{sideKey(w), "cards.setting.backing", straightKey("cards.setting.one-way", w)} {
 		texts = append(texts, c.Say(key))
 	}
 	if r := w.Relief; r != nil && r.Swing > 0 && w.Thickness > 0 {
 		texts = append(texts, c.Say("cards.setting.hollow", "depth", c.Style.Units.Fine(cutter.Sagitta(w.Thickness, r.Swing))))
 	}
 	return texts
+}
+
+// straightKey returns the key for a cutter that stands on the centre line where that is
+// so: there is nothing to set over.
+func straightKey(key string, w Wheel) string {
+	if w.Cut.SetOver == 0 {
+		return key + ".straight"
+	}
+	return key
 }
 
 // sideKey says from which side of the wheel the rake face enters.

@@ -162,7 +162,7 @@ func ShroudNotes(w Wheel, s Style) Notes {
 		{say("figure.trundles"), s.Words.Say("template.shroud.trundles", "n", len(l.Holes), "diameter", s.Units.Fine(l.TrundleDiameter))},
 		{say("figure.drill"), l.Drill.Name + ", " + s.Units.Fine(l.Drill.MM)},
 		{say("figure.step"), s.Units.Fine(l.Step)},
-		{say("figure.shroud"), s.Units.Length(l.Shroud)},
+		{say("figure.shroud"), s.Units.Fine(l.Shroud)},
 	}
 	return n
 }

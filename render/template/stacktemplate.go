@@ -106,7 +106,7 @@ func StackCard(st Stack, s Style) (*render.Drawing, error) {
 	}
 	c := newCard(Wheel{ID: st.ID}, s, s.Words.Say("cards.drilling.title", "name", st.title()), s.Words.Say("cards.drilling.stack.line"))
 	m := st.Stacked.Mounting
-	c.drilled(m, m.Screws.Thread, st.Collet, st.leastBore(), 0)
+	c.drilled(m, m.Screws.Thread, st.Collet, st.leastBore(), 0, st.seated(s), s.Words.Say("cards.drilling.stack.mark.how"))
 	if st.Stacked.Twist > 0 {
 		c.y -= 4
 		f := st.twist(s)
@@ -116,4 +116,13 @@ func StackCard(st Stack, s Style) (*render.Drawing, error) {
 		}
 	}
 	return c.Drawing, nil
+}
+
+// seated says which wheels are set on the collet.
+func (st Stack) seated(s Style) string {
+	names := make([]string, len(st.Wheels))
+	for i := range st.Wheels {
+		names[i] = st.named(s, i)
+	}
+	return s.Words.Say("cards.drilling.stack.punch.how", "parts", s.Units.List(names))
 }
