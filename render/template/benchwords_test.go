@@ -6,6 +6,7 @@ import (
 
 	"github.com/stretchr/testify/require"
 
+	"tipline/assets/words"
 	"tipline/geometry/dividing"
 	"tipline/geometry/measure"
 	"tipline/render"
@@ -48,4 +49,20 @@ func TestWholeTurnsNameWhatIsDivided(t *testing.T) {
 	d, err := DividingCard(w, metric)
 	require.NoError(t, err)
 	require.Contains(t, said(d), "whole turns for each tooth")
+}
+
+// Every footer that begins with eye protection says so in one sentence, so that cards
+// that share a sheet say it once.
+func TestFootersSayEyeProtectionAlike(t *testing.T) {
+	for _, code := range words.Languages() {
+		spoken, err := words.Load(code)
+		require.NoError(t, err)
+		first := func(step string) string {
+			sentence, _, _ := strings.Cut(spoken.Say("cautions.foot."+step), ". ")
+			return sentence
+		}
+		for _, step := range []string{"grinding", "crossing", "setting", "shroud", "drilling"} {
+			require.Equal(t, first("blank"), first(step), "%s in %s", step, code)
+		}
+	}
 }
