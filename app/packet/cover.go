@@ -14,19 +14,11 @@ import (
 )
 
 // cover is the packet's first sheet, or sheets: the parts and the pairs with their
-// figures, what cannot be printed, and the findings, the gravest first.
-func cover(r *solve.Result, o Options) []sheet.Sheet {
-	say, u := o.Style.Words.Say, o.Style.Units
-	parts := template.Table{Title: say("packet.parts"), Columns: columns(o.Style, "part", "teeth", "tips", "root", "arms", "mass")}
-	pairs := template.Table{Title: say("packet.pairs"), Columns: columns(o.Style, "pair", "centres", "ratio", "backlash", "contact")}
+// figures and the sheets they are on, on which sheets the rest is, what cannot be printed,
+// and the findings, the gravest first. behind is how many sheets the cover takes.
+func cover(r *solve.Result, c *contents, behind int, o Options) []sheet.Sheet {
 	var lacking, errors, cautions []string
 	for _, p := range o.Printed(r) {
-		switch p := p.(type) {
-		case solve.Made:
-			parts.Rows = append(parts.Rows, figures(p, u))
-		case *solve.Pair:
-			pairs.Rows = append(pairs.Rows, meshFigures(p, u))
-		}
 		if missing := missing(p, o.Style); missing != "" {
 			lacking = append(lacking, missing)
 		}
@@ -38,12 +30,37 @@ func cover(r *solve.Result, o Options) []sheet.Sheet {
 		cautions = append(cautions, sentences(r, id, id, solve.Caution, o.Style)...)
 	}
 	var sheets []sheet.Sheet
+	say := o.Style.Words.Say
 	block := titleBlock(r, say("template.kind.cover"))
+	first := o.room(&render.Drawing{Title: r.Job.Title}, block)
 	room := o.room(&render.Drawing{Title: r.Job.Title, Description: say("cards.cover.on")}, block)
-	for _, d := range template.Cover(r.Job.Title, []template.Table{parts, pairs}, slices.Concat(lacking, errors, cautions), room, o.Style) {
+	for _, d := range template.Cover(r.Job.Title, tables(r, c, behind, o), slices.Concat(lacking, errors, cautions), first, room, o.Style) {
 		sheets = append(sheets, sheet.Sheet{Drawing: d, Block: block})
 	}
 	return sheets
+}
+
+// tables are the cover's: the parts, the pairs, and what else is behind it.
+func tables(r *solve.Result, c *contents, behind int, o Options) []template.Table {
+	say, u := o.Style.Words.Say, o.Style.Units
+	parts := template.Table{Title: say("packet.parts"), Columns: columns(o.Style, "part", "teeth", "tips", "root", "arms", "mass")}
+	pairs := template.Table{Title: say("packet.pairs"), Columns: columns(o.Style, "pair", "centres", "ratio", "backlash", "contact")}
+	also := template.Table{Title: say("packet.also"), Columns: columns(o.Style, "title", "sheets"), Halves: true}
+	told := map[string]bool{}
+	for _, p := range o.Printed(r) {
+		on := c.on(subject{part: p.ID()}, behind)
+		switch p := p.(type) {
+		case solve.Made:
+			parts.Rows, told[p.ID()] = append(parts.Rows, append(figures(p, u), on)), true
+		case *solve.Pair:
+			pairs.Rows, told[p.ID()] = append(pairs.Rows, append(meshFigures(p, u), on)), true
+		}
+	}
+	also.Rows = c.besides(told, behind)
+	if len(c.sheets) > 0 {
+		parts.Columns, pairs.Columns = append(parts.Columns, also.Columns[1]), append(pairs.Columns, also.Columns[1])
+	}
+	return []template.Table{parts, pairs, also}
 }
 
 // besides returns the ids of what findings stand on besides the parts: the job itself, which

@@ -37,27 +37,17 @@ func Build(ctx context.Context, r *solve.Result, o Options) (render.Document, er
 // Plan plans the packet that Build draws: the document, still without pages, and the
 // run that draws them one at a time.
 func Plan(ctx context.Context, r *solve.Result, o Options) (render.Document, *sheet.Run, error) {
-	var sheets []sheet.Sheet
-	if o.Takes(Cover) {
-		sheets = cover(r, o)
+	c, err := planContents(ctx, r, o)
+	if err != nil || !o.Takes(Cover) {
+		return document(r, o), c.run, err
 	}
-	sheets = append(sheets, stock(r, o)...)
-	for _, p := range o.Printed(r) {
-		if err := ctx.Err(); err != nil {
+	front := &sheet.Run{}
+	for range 2 { // the numbers, that go by how many sheets the cover takes, do not change how many
+		if front, err = sheet.Plan(ctx, cover(r, c, front.Len(), o), o.Paper, o.Style, o.Printing); err != nil {
 			return render.Document{}, nil, err
 		}
-		of, err := partSheets(r, p, o)
-		if err != nil {
-			return render.Document{}, nil, err
-		}
-		sheets = append(sheets, of...)
 	}
-	if o.Takes(Cautions) {
-		sheets = append(sheets, sheet.Sheet{
-			Drawing: template.Cautions(o.Style), Block: titleBlock(r, o.Style.Words.Say("template.kind.cautions")),
-		})
-	}
-	return document(ctx, r, sheets, o)
+	return document(r, o), c.run.Behind(front), nil
 }
 
 // Printed returns the parts that are printed, in the order of the work.
@@ -88,11 +78,11 @@ func One(ctx context.Context, r *solve.Result, p solve.Part, k Kind, scale float
 			sheets[i].With = shares(p)
 		}
 	}
-	doc, run, err := document(ctx, r, sheets, o)
+	run, err := sheet.Plan(ctx, sheets, o.Paper, o.Style, o.Printing)
 	if err != nil {
 		return render.Document{}, err
 	}
-	return drawn(ctx, doc, run)
+	return drawn(ctx, document(r, o), run)
 }
 
 // partSheets returns the sheets of one part in the order of the work.
@@ -172,13 +162,12 @@ func enlarged(r *solve.Result, p solve.Part, k Kind, o Options) (sheet.Sheet, er
 	return sh, err
 }
 
-// document returns the document that sheets belong to, and their run.
-func document(ctx context.Context, r *solve.Result, sheets []sheet.Sheet, o Options) (render.Document, *sheet.Run, error) {
-	run, err := sheet.Plan(ctx, sheets, o.Paper, o.Style, o.Printing)
+// document returns the document that a job's sheets belong to.
+func document(r *solve.Result, o Options) render.Document {
 	return render.Document{
 		Title: r.Job.Title, Subject: o.Style.Words.Say("packet.subject"), Author: r.Job.Maker,
 		Language: o.Style.Words.Language(),
-	}, run, err
+	}
 }
 
 // drawn returns the document with the pages that a run draws.

@@ -13,6 +13,8 @@ type Sheet struct {
 	Drawing *render.Drawing
 	Block   TitleBlock
 	With    string // the sheets next to it that say the same may share paper with it; none where empty
+
+	place int // among those planned, from 0
 }
 
 // Place lays one drawing out on paper, in its own scale: upright, or on its side

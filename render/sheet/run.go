@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"iter"
+	"slices"
 
 	"tipline/render"
 	"tipline/render/template"
@@ -16,11 +17,13 @@ type Run struct {
 	style   template.Style
 	options Options
 	total   int
+	on      [][]int // the sheets of paper, from 1, that each of those planned stands on
 }
 
 // planned is what takes one sheet of paper or more.
 type planned interface {
 	count() int
+	places() []int // of those planned that stand on it
 	page(i int, number string, s template.Style) render.Page
 }
 
@@ -34,7 +37,7 @@ func Plan(ctx context.Context, sheets []Sheet, paper Paper, s template.Style, o 
 	if !o.Profile.None() && o.Profile.Paper != paper.Name {
 		return nil, &Refusal{o.Profile.Paper, "paper.profile"}
 	}
-	r := &Run{style: s, options: o}
+	r := &Run{style: s, options: o, on: make([][]int, len(sheets))}
 	looked := map[*render.Drawing]*render.Drawing{} // copies stay one drawing
 	g := &gathering{paper: paper, style: s, options: o, copies: map[*render.Drawing]int{}, met: map[*render.Drawing]int{},
 		open: map[float64][]*opened{}}
@@ -48,6 +51,7 @@ func Plan(ctx context.Context, sheets []Sheet, paper Paper, s template.Style, o 
 		var members []member
 		for _, sh := range rest[:o.stretch(rest)] {
 			sh.Drawing, sh.Block.Notes = looked[sh.Drawing], o.notes(sh)
+			sh.place = len(sheets) - len(rest) + len(members)
 			members = append(members, g.member(sh))
 		}
 		rest = rest[len(members):]
@@ -55,10 +59,41 @@ func Plan(ctx context.Context, sheets []Sheet, paper Paper, s template.Style, o 
 			return nil, err
 		}
 	}
-	for _, p := range r.plans {
-		r.total += p.count()
-	}
+	r.count()
 	return r, nil
+}
+
+// count counts the sheets of paper, and what stands on each.
+func (r *Run) count() {
+	for _, p := range r.plans {
+		for range p.count() {
+			r.total++
+			for _, place := range p.places() {
+				r.on[place] = append(r.on[place], r.total)
+			}
+		}
+	}
+}
+
+// On returns the sheets of paper, from 1, on which the sheet stands that was the i-th of
+// those planned, from 0; more than one where it is tiled.
+func (r *Run) On(i int) []int { return r.on[i] }
+
+// Behind returns the run as it goes on behind another, numbered through. What stands on its
+// sheets is asked for as if it were planned in one.
+func (r *Run) Behind(front *Run) *Run {
+	all := *r
+	all.plans = slices.Concat(front.plans, r.plans)
+	all.total += front.total
+	all.on = slices.Clone(front.on)
+	for _, on := range r.on {
+		var later []int
+		for _, n := range on {
+			later = append(later, n+front.total)
+		}
+		all.on = append(all.on, later)
+	}
+	return &all
 }
 
 // stretch returns how many of the sheets, from the first on, may share paper.

@@ -22,6 +22,14 @@ type shared struct {
 
 func (s *shared) count() int { return 1 }
 
+func (s *shared) places() []int {
+	places := make([]int, len(s.members))
+	for i, m := range s.members {
+		places[i] = m.sheet.place
+	}
+	return places
+}
+
 func (s *shared) sizes() []geometry.Point {
 	sizes := make([]geometry.Point, len(s.members))
 	for i, m := range s.members {
@@ -40,6 +48,7 @@ func (s *shared) lay(g *gathering, ordered bool, caption func(room float64)) boo
 		if s.layout.tooSmall() {
 			continue
 		}
+		s.endAtBlock()
 		caption(s.layout.free.Width())
 		var ok bool
 		if s.shelves, ok = shelve(s.sizes(), s.layout.free.Width(), s.layout.free.Height(), ordered); ok {
@@ -47,6 +56,14 @@ func (s *shared) lay(g *gathering, ordered bool, caption func(room float64)) boo
 		}
 	}
 	return false
+}
+
+// endAtBlock has headings end where the title block ends, unless a drawing needs more room.
+func (s *shared) endAtBlock() {
+	wide := s.layout.right - s.layout.free.Min.X
+	if s.header == nil && !slices.ContainsFunc(s.members, func(m member) bool { return m.bounds.Width() > wide }) {
+		s.layout.free.Max.X = s.layout.right
+	}
 }
 
 // page draws the sheet: each drawing on its part of it.

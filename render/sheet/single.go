@@ -146,6 +146,8 @@ func reduced(card *render.Drawing, size float64) *render.Drawing {
 
 func (p single) count() int { return len(p.tiles) }
 
+func (p single) places() []int { return []int{p.sheet.place} }
+
 // page draws tile i of the plan.
 func (p single) page(i int, number string, s template.Style) render.Page {
 	b := template.NewBoard("", s)

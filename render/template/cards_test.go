@@ -164,7 +164,7 @@ func TestCoverTakesAsManySheetsAsItNeeds(t *testing.T) {
 	for i := range rows {
 		rows[i] = Row{"Wheel " + strconv.Itoa(i), "72"}
 	}
-	sheets := Cover("A job", []Table{{"Parts", Row{"part", "teeth"}, rows}, {Title: "Pairs"}}, sentences, 176, metric)
+	sheets := Cover("A job", []Table{{Title: "Parts", Columns: Row{"part", "teeth"}, Rows: rows}, {Title: "Pairs"}}, sentences, 190, 176, metric)
 	require.Len(t, sheets, 4)
 	var all []string
 	for _, d := range sheets {
@@ -181,7 +181,7 @@ func TestCoverTakesAsManySheetsAsItNeeds(t *testing.T) {
 		require.Contains(t, all, r[0])
 	}
 	require.NotContains(t, all, "Pairs", "a table without rows is left out")
-	none := Cover("A job", nil, nil, 176, metric)
+	none := Cover("A job", nil, nil, 176, 176, metric)
 	require.Len(t, none, 1)
 	require.Contains(t, said(none[0]), metric.Words.Say("cards.cover.none"))
 }

@@ -1,0 +1,103 @@
+package packet
+
+import (
+	"context"
+	"slices"
+	"strconv"
+	"strings"
+
+	"tipline/app/solve"
+	"tipline/render/sheet"
+	"tipline/render/template"
+)
+
+// contents are the sheets behind the cover, and what each is told under there.
+type contents struct {
+	sheets   []sheet.Sheet
+	subjects []subject
+	run      *sheet.Run
+}
+
+// subject is what the contents tell the sheets of under one name: a part, or where they
+// are of none, what their title says.
+type subject struct{ part, title string }
+
+// planContents plans all that comes behind the cover.
+func planContents(ctx context.Context, r *solve.Result, o Options) (*contents, error) {
+	c := &contents{}
+	c.add("", stock(r, o)...)
+	for _, p := range o.Printed(r) {
+		if err := ctx.Err(); err != nil {
+			return c, err
+		}
+		of, err := partSheets(r, p, o)
+		if err != nil {
+			return c, err
+		}
+		c.add(p.ID(), of...)
+	}
+	if o.Takes(Cautions) {
+		c.add("", sheet.Sheet{Drawing: template.Cautions(o.Style), Block: titleBlock(r, o.Style.Words.Say("template.kind.cautions"))})
+	}
+	var err error
+	c.run, err = sheet.Plan(ctx, c.sheets, o.Paper, o.Style, o.Printing)
+	return c, err
+}
+
+// add adds sheets of a part, among which may be some that are of all.
+func (c *contents) add(part string, sheets ...sheet.Sheet) {
+	for _, sh := range sheets {
+		of := subject{part: part}
+		if sh.Block.Part == "" {
+			of = subject{title: sh.Drawing.Title}
+		}
+		c.sheets, c.subjects = append(c.sheets, sh), append(c.subjects, of)
+	}
+}
+
+// on says on which sheets of paper a subject stands, behind so many of the cover.
+func (c *contents) on(of subject, behind int) string {
+	var numbers []int
+	for i, s := range c.subjects {
+		if s != of {
+			continue
+		}
+		for _, n := range c.run.On(i) {
+			numbers = append(numbers, n+behind)
+		}
+	}
+	return runs(numbers)
+}
+
+// besides lists what is not of those parts, each with its title and the sheets it is on.
+func (c *contents) besides(told map[string]bool, behind int) []template.Row {
+	var rows []template.Row
+	for i, of := range c.subjects {
+		if !told[of.part] && slices.Index(c.subjects, of) == i {
+			rows = append(rows, template.Row{c.sheets[i].Drawing.Title, c.on(of, behind)})
+		}
+	}
+	return rows
+}
+
+// runs writes numbers in their order, those that follow one another as "4–7"; a dash where
+// there is none.
+func runs(numbers []int) string {
+	slices.Sort(numbers)
+	numbers = slices.Compact(numbers)
+	var all []string
+	for i := 0; i < len(numbers); {
+		from := i
+		for i++; i < len(numbers) && numbers[i] == numbers[i-1]+1; i++ {
+		}
+		text := strconv.Itoa(numbers[from])
+		if i-from > 1 {
+			text += "–" + strconv.Itoa(numbers[i-1])
+		}
+		all = append(all, text)
+	}
+	if len(all) == 0 {
+		return unknown
+	}
+	return strings.Join(all, ", ")
+}
