@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"tipline/app/solve"
+	"tipline/render"
 	"tipline/render/sheet"
 	"tipline/render/template"
 )
@@ -78,6 +79,30 @@ func (c *contents) besides(told map[string]bool, behind int) []template.Row {
 		}
 	}
 	return rows
+}
+
+// bookmarks lead to each subject, and under it to each of its sheets where it has more
+// than one, behind so many of the cover.
+func (c *contents) bookmarks(behind int) []render.Bookmark {
+	var marks []render.Bookmark
+	for i, sh := range c.sheets {
+		page := c.run.On(i)[0] + behind
+		if i == 0 || c.subjects[i] != c.subjects[i-1] {
+			title := sh.Block.Part
+			if title == "" {
+				title = sh.Drawing.Title
+			}
+			marks = append(marks, render.Bookmark{Title: title, Page: page})
+		}
+		part := &marks[len(marks)-1]
+		part.Under = append(part.Under, render.Bookmark{Title: sh.Block.Kind, Page: page})
+	}
+	for i := range marks {
+		if len(marks[i].Under) == 1 {
+			marks[i].Under = nil
+		}
+	}
+	return marks
 }
 
 // runs writes numbers in their order, those that follow one another as "4–7"; a dash where

@@ -137,3 +137,29 @@ func TestACoverAloneTellsNoSheets(t *testing.T) {
 	require.NoError(t, err)
 	require.False(t, says(front(doc), o.Style.Words.Say("packet.column.sheets")))
 }
+
+// A bookmark stands for each part on the page where it begins, and below it one for each of
+// its sheets; then for what is of no part.
+func TestBookmarksLeadToTheParts(t *testing.T) {
+	j := sample(t)
+	doc := build(t, j, options(t, j))
+	stands := func(mark render.Bookmark, name string) {
+		titles := strings.Split(doc.Pages[mark.Page-1].Drawing.Title, "\n")
+		require.True(t, slices.ContainsFunc(titles, func(title string) bool { return strings.HasPrefix(title, name) }),
+			"%s on sheet %d with %q", name, mark.Page, titles)
+	}
+	require.Equal(t, render.Bookmark{Title: "Packet", Page: 1}, doc.Bookmarks[0])
+	var names []string
+	for _, mark := range doc.Bookmarks[1:] {
+		names = append(names, mark.Title)
+		stands(mark, mark.Title)
+		for _, under := range mark.Under {
+			require.NotEmpty(t, under.Title)
+			stands(under, mark.Title)
+		}
+	}
+	for _, p := range solve.Solve(t.Context(), j).Parts() {
+		require.Contains(t, names, p.Name())
+	}
+	require.Equal(t, "Cautions", names[len(names)-1])
+}

@@ -38,8 +38,13 @@ func Build(ctx context.Context, r *solve.Result, o Options) (render.Document, er
 // run that draws them one at a time.
 func Plan(ctx context.Context, r *solve.Result, o Options) (render.Document, *sheet.Run, error) {
 	c, err := planContents(ctx, r, o)
-	if err != nil || !o.Takes(Cover) {
-		return document(r, o), c.run, err
+	if err != nil {
+		return render.Document{}, nil, err
+	}
+	doc := document(r, o)
+	if !o.Takes(Cover) {
+		doc.Bookmarks = c.bookmarks(0)
+		return doc, c.run, nil
 	}
 	front := &sheet.Run{}
 	for range 2 { // the numbers, that go by how many sheets the cover takes, do not change how many
@@ -47,7 +52,9 @@ func Plan(ctx context.Context, r *solve.Result, o Options) (render.Document, *sh
 			return render.Document{}, nil, err
 		}
 	}
-	return document(r, o), c.run.Behind(front), nil
+	first := render.Bookmark{Title: o.Style.Words.Say("template.kind.cover"), Page: 1}
+	doc.Bookmarks = append([]render.Bookmark{first}, c.bookmarks(front.Len())...)
+	return doc, c.run.Behind(front), nil
 }
 
 // Printed returns the parts that are printed, in the order of the work.

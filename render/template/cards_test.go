@@ -167,9 +167,13 @@ func TestCoverTakesAsManySheetsAsItNeeds(t *testing.T) {
 	sheets := Cover("A job", []Table{{Title: "Parts", Columns: Row{"part", "teeth"}, Rows: rows}, {Title: "Pairs"}}, sentences, 190, 176, metric)
 	require.Len(t, sheets, 4)
 	var all []string
-	for _, d := range sheets {
+	for i, d := range sheets {
 		require.Equal(t, "A job", d.Title)
-		require.LessOrEqual(t, d.Bounds().Height(), 182.0)
+		room := 182.0
+		if i == 0 {
+			room = 196
+		}
+		require.LessOrEqual(t, d.Bounds().Height(), room)
 		require.LessOrEqual(t, d.Bounds().Width(), 180.0)
 		requireClear(t, d, "cover")
 		all = append(all, said(d)...)
