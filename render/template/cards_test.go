@@ -12,6 +12,7 @@ import (
 	"tipline/geometry"
 	"tipline/geometry/dividing"
 	"tipline/geometry/tooth"
+	"tipline/render"
 )
 
 func TestCaliperOverTips(t *testing.T) {
@@ -227,5 +228,21 @@ func TestTheCautionsStandClear(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// The picture that shows which way to set over is as large as its room allows, at a scale
+// of ISO 5455 that is said under it.
+func TestTheSettingPictureIsLargeAndSaysItsScale(t *testing.T) {
+	for name, w := range wheels(t) {
+		d := settingPicture(w, metric)
+		require.LessOrEqual(t, d.Bounds().Width(), settingField.X, name)
+		require.LessOrEqual(t, d.Bounds().Height(), settingField.Y+settingMore, name)
+		require.Contains(t, viewScales, d.Scale, name)
+		require.Contains(t, said(d), metric.Words.Say("template.drilling.enlarged", "scale", metric.Units.Number(d.Scale, 0)), name)
+		form := itemsOn(d, render.LayerForm, "cutter")[0].Outlines[0].Bounds()
+		require.InDelta(t, d.Scale*w.Cut.Form.Edge.Bounds().Width(), form.Width(), 0.35*form.Width(), "%s is drawn at its scale", name)
+		require.GreaterOrEqual(t, form.Width(), 15.0, name)
+		require.GreaterOrEqual(t, form.Height(), 1.2*d.Scale*w.Cut.Infeed, "%s is shown to above its tips", name)
 	}
 }

@@ -61,10 +61,13 @@ func newView(w Wheel, s Style) *enlargement {
 	return newEnlargement(w, s, viewScale(width, viewWidth))
 }
 
+// viewScales are the enlargements of ISO 5455, the greatest first, and full size.
+var viewScales = []float64{50, 20, 10, 5, 2, 1}
+
 // viewScale returns the greatest scale of ISO 5455 at which width is drawn no
 // wider than limit.
 func viewScale(width, limit float64) float64 {
-	for _, k := range []float64{50, 20, 10, 5, 2} {
+	for _, k := range viewScales {
 		if k*width <= limit {
 			return k
 		}
@@ -89,7 +92,7 @@ func (e *enlargement) teethLeft(w Wheel, past float64) {
 	centre := geometry.Point{X: w.Cut.SetOver, Y: -w.Cut.Height()}
 	box := e.cut.Form.Edge.Bounds().Grow(past / e.scale)
 	box.Max.Y = w.Teeth.TipRadius + centre.Y + 1
-	box.Min.Y = -rimShown * (w.Teeth.TipRadius - w.Teeth.RootRadius)
+	box.Min.Y = -e.rim * (w.Teeth.TipRadius - w.Teeth.RootRadius)
 	if part, ok := ClipOutline(o.Rotate(turn).Move(centre), box); ok {
 		e.Closed(Stroke{render.LayerTeeth, "teeth", render.Thin, render.Black, e.filled(render.Brass)}, e.outlines([]geometry.Outline{part})...)
 	}
@@ -114,9 +117,9 @@ func (e *enlargement) setting(w Wheel) {
 
 // setOverDown returns the height on the paper of the set-over's dimension.
 func (e *enlargement) setOverDown(w Wheel) float64 {
-	below := e.box().Min.Y - sightPast
+	below := e.box().Min.Y - e.runsOn()
 	if w.Teeth != nil {
-		below = min(below, -rimShown*(w.Teeth.TipRadius-w.Teeth.RootRadius)*e.scale)
+		below = min(below, -e.rim*(w.Teeth.TipRadius-w.Teeth.RootRadius)*e.scale)
 	}
 	return below - 7
 }
@@ -125,7 +128,7 @@ func (e *enlargement) setOverDown(w Wheel) float64 {
 // front of the form.
 func (e *enlargement) infeedAcross() float64 {
 	front := min(0, e.cut.Form.Edge.Bounds().Min.X)
-	return e.at(geometry.Point{X: front - 0.8*sightPast/e.scale}).X
+	return e.at(geometry.Point{X: front - 0.8*e.runsOn()/e.scale}).X
 }
 
 // setOver draws the wheel's centre line and dimensions the set-over at a height
@@ -134,8 +137,8 @@ func (e *enlargement) setOver(y float64, text string) {
 	q := geometry.Quantity("teeth.undercut")
 	centre := e.at(geometry.Point{X: e.cut.SetOver})
 	e.Line(Stroke{Layer: render.LayerCentreLines, Quantity: q, Pen: render.Centre, Ink: render.Blue},
-		geometry.Line{From: geometry.Point{X: centre.X, Y: y - 3}, To: geometry.Point{X: centre.X, Y: e.box().Max.Y + sightPast}},
-		geometry.Line{From: geometry.Point{Y: y - 3}, To: geometry.Point{Y: e.box().Min.Y - sightPast}})
+		geometry.Line{From: geometry.Point{X: centre.X, Y: y - 3}, To: geometry.Point{X: centre.X, Y: e.box().Max.Y + e.runsOn()}},
+		geometry.Line{From: geometry.Point{Y: y - 3}, To: geometry.Point{Y: e.box().Min.Y - e.runsOn()}})
 	from, to := geometry.Point{X: min(0, centre.X), Y: y}, geometry.Point{X: max(0, centre.X), Y: y}
 	e.Add(q, render.Linear(from, to, 0, text)...)
 }

@@ -19,7 +19,8 @@ type enlargement struct {
 	mirror bool
 	notes  callouts
 	tops   []render.Text // notes above the form
-	past   float64       // how far circles run on past the form; as sighting lines do if nought
+	past   float64       // how far circles and centre lines run on past the form; as sighting lines do if nought
+	rim    float64       // how much of the rim is shown below the teeth, in heights of a tooth
 	bare   bool          // nothing is filled, so that a photograph is seen
 }
 
@@ -33,7 +34,7 @@ const (
 func newEnlargement(w Wheel, s Style, scale float64) *enlargement {
 	b := NewBoard(w.ID, s)
 	b.Drawing.Scale = scale
-	return &enlargement{Board: b, cut: w.Cut, relief: w.Relief, scale: scale, share: 1, mirror: w.Mirrored(), notes: callouts{past: columnPast}}
+	return &enlargement{Board: b, cut: w.Cut, relief: w.Relief, scale: scale, share: 1, rim: rimShown, mirror: w.Mirrored(), notes: callouts{past: columnPast}}
 }
 
 // Mirrored reports whether the form is drawn mirrored. The tool frame is a
@@ -131,6 +132,14 @@ func (e *enlargement) circleAtDepth(radius float64, q geometry.Quantity) (left, 
 	arc := geometry.Arc{Centre: centre, Radius: r, Start: geometry.Angle(a), Sweep: geometry.Angle(sweep)}
 	e.Arc(Stroke{Layer: render.LayerPitchCircle, Quantity: q, Pen: render.Centre, Ink: render.Blue}, arc)
 	return arc.To(), arc.From(), true
+}
+
+// runsOn returns how far centre lines run on past the form.
+func (e *enlargement) runsOn() float64 {
+	if e.past > 0 {
+		return e.past
+	}
+	return sightPast
 }
 
 // through returns the part of the infinite line through p in direction d that

@@ -17,11 +17,9 @@ func SettingCard(w Wheel, s Style) (*render.Drawing, error) {
 	}
 	c := newCard(w, s, s.Words.Say("cards.setting.title", "name", w.title()), s.Words.Say(straightKey("cards.setting.line", w)))
 	f := &flows{c: c, wide: settingWide}
-	steps := settingSteps(w, s)
-	half := (len(steps) + 1) / 2
-	f.write(0, steps[:half]...)
-	f.write(1, steps[half:]...)
-	f.low[2] = c.right(settingBeside(w, s), 2*(settingWide+settingApart)+settingWide/2, 0) - 4
+	f.write(0, settingSteps(w, s)...)
+	low := c.right(settingPicture(w, s), settingWide+settingApart+settingField.X/2, 0) - 2
+	f.low[1], f.low[2] = low, low
 	if w.Relief != nil {
 		f.write(f.shortest(), func(of *card) { of.speed(w) })
 		f.write(f.shortest(), func(of *card) { of.clearance(w); of.heelAllows(w); of.y -= 5 })
@@ -32,13 +30,11 @@ func SettingCard(w Wheel, s Style) (*render.Drawing, error) {
 	return c.Drawing, nil
 }
 
-// The setting card's columns: the steps in two, the form at depth over the third, and
-// below them what is to be minded, wherever there is room.
+// The setting card's columns: the steps in the first, the form at depth over the other
+// two, and below both what is to be minded, wherever there is room.
 const (
 	settingWide  = 57.0
 	settingApart = 3.5
-	settingForm  = 38.0 // the form's height at most
-	settingPast  = 4.0  // of the teeth and the circles on either side of it
 )
 
 // flows are columns of a card that are written each on its own.
@@ -146,32 +142,4 @@ func setOverKey(w Wheel) string {
 		return "cards.setting.set-over.right"
 	}
 	return "cards.setting.set-over.left"
-}
-
-// settingBeside draws the form at depth over the teeth, as large as there is room.
-func settingBeside(w Wheel, s Style) *render.Drawing {
-	scale := viewScale(w.Cut.Form.StockWidth, settingWide)
-	for {
-		d := formAtDepth(w, s, scale)
-		of := d.Bounds()
-		if scale <= leastScale || of.Width() <= settingWide && of.Height() <= settingForm {
-			return d
-		}
-		scale *= 0.9
-	}
-}
-
-// formAtDepth draws the form at depth over the teeth at a scale, with its set-over.
-func formAtDepth(w Wheel, s Style, scale float64) *render.Drawing {
-	e := newEnlargement(w, s, scale)
-	e.past = settingPast
-	e.teethLeft(w, settingPast)
-	e.form()
-	for _, r := range []float64{w.Cut.TipRadius, w.Cut.RootRadius} {
-		e.circleAtDepth(r, "teeth")
-	}
-	if w.Cut.SetOver != 0 {
-		e.setOver(e.box().Min.Y-sightPast-5, s.Units.Fine(w.Cut.SetOver))
-	}
-	return e.Drawing
 }
