@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"slices"
-	"strconv"
 	"strings"
 
 	"tipline/render/template"
@@ -105,19 +104,19 @@ func (s *shared) entitle(g *gathering) {
 		}
 		scales = appendNew(scales, block.Scale)
 	}
-	s.block.Part, s.block.Kind, s.block.Scale = partsOf(parts), listOf(kinds), listOf(scales)
+	s.block.Part, s.block.Kind, s.block.Scale = partsOf(parts, g.style.Words.Say), listOf(kinds), listOf(scales)
 	s.block.Notes = template.Notes{Legend: s.common(), Caution: s.caution()}
 	s.block = g.options.filled(s.block, 0, g.style)
 }
 
 // partsOf lists parts as the title block has room for: all of them, or the first and how many
 // more; the headings name each.
-func partsOf(names []string) string {
+func partsOf(names []string, say func(string, ...any) string) string {
 	all := listOf(names)
-	if len(names) < 2 || fit(all, false, partRoom, heightSmall).String == all {
+	if len(names) < 2 || inLines(all, partRoom, heightSmall) != nil {
 		return all
 	}
-	return names[0] + " + " + strconv.Itoa(len(names)-1)
+	return say("sheet.parts.more", "name", names[0], "n", len(names)-1)
 }
 
 func listOf(names []string) string { return strings.Join(names, ", ") }

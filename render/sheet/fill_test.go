@@ -4,10 +4,12 @@ import (
 	"fmt"
 	"math/rand/v2"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
 
+	"tipline/assets/words"
 	"tipline/geometry"
 	"tipline/render"
 )
@@ -46,11 +48,35 @@ func TestSheetsAreFilledInOrder(t *testing.T) {
 
 // Parts that the title block has no room for are counted, none is cut short.
 func TestPartsAreListedAsThereIsRoom(t *testing.T) {
-	require.Equal(t, "going, motion", partsOf([]string{"going", "motion"}))
+	require.Equal(t, "going, motion", partsOf([]string{"going", "motion"}, style.Words.Say))
 	long := "Centre wheel – Third pinion"
-	require.Equal(t, long, partsOf([]string{long}))
-	require.Equal(t, long+" + 2", partsOf([]string{long, "Third wheel – Escape pinion", "Cannon pinion – Minute wheel"}))
-	require.Equal(t, long+" + 2", fit(partsOf([]string{long, long + "s", "x"}), false, partRoom, heightSmall, heightLabel).String)
+	require.Equal(t, long, partsOf([]string{long}, style.Words.Say))
+	two := []string{long, "Third wheel – Escape pinion"}
+	require.Equal(t, listOf(two[:1])+", "+two[1], partsOf(two, style.Words.Say), "two have a line each")
+	many := partsOf(append(two, "Cannon pinion – Minute wheel"), style.Words.Say)
+	require.Equal(t, long+" and 2 more", many)
+	for _, text := range lettered(many, partRoom) {
+		require.GreaterOrEqual(t, text.Height, heightSmall)
+		require.LessOrEqual(t, text.Width(), partRoom)
+	}
+}
+
+// On the narrowest paper no field of the title block is cut short, that the printer is not
+// measured least of all, in any language.
+func TestANarrowTitleBlockIsNotCutShort(t *testing.T) {
+	narrow := Paper{Width: 140, Height: 200, Name: "140x200mm"}
+	for _, code := range words.Languages() {
+		spoken, err := words.Load(code)
+		require.NoError(t, err)
+		of := style
+		of.Words = spoken
+		pages, err := Place(plate(60, 40, 1), narrow, TitleBlock{Job: "Hilltop regulator", Part: "Centre wheel", Number: "HR-1", Date: "2026-11-28"}, of)
+		require.NoError(t, err)
+		for _, text := range said(pages[0]) {
+			require.NotContains(t, text, "…", code)
+		}
+		require.Contains(t, strings.Join(said(pages[0]), " "), spoken.Say("sheet.profile.none"), code)
+	}
 }
 
 // free checks that no lettering of the sheet's own stands on a drawing.

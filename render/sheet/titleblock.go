@@ -30,19 +30,22 @@ const (
 
 	partShare = 5.3 // of the 18 that the upper row has
 	partRoom  = blockWidth*partShare/18 - 1.5*cellInset
+
+	cellLine = 1.35 // from one base line of a field of two lines to the next, in heights
 )
 
-// cell is one field of the title block: its name, what it says, and its share of
-// the row's width.
+// cell is one field of the title block: its name, what it says, its share of the
+// row's width, and its name where that is narrow.
 type cell struct {
 	label, value string
 	share        float64
+	short        string
 }
 
 // rows returns the title block's rows, the top one first.
 func (t TitleBlock) rows(say func(string, ...any) string) [][]cell {
 	rows := [][]cell{
-		{{say("sheet.title"), t.Job, 6.2}, {say("sheet.part"), t.Part, partShare}, {say("sheet.kind"), t.Kind, 6.5}},
+		{{say("sheet.title"), t.Job, 6.2, ""}, {say("sheet.part"), t.Part, partShare, ""}, {say("sheet.kind"), t.Kind, 6.5, ""}},
 	}
 	figures := t.Notes.Figures
 	if t.Material != "" {
@@ -51,13 +54,13 @@ func (t TitleBlock) rows(say func(string, ...any) string) [][]cell {
 	for _, f := range inRows(figures) {
 		var row []cell
 		for _, figure := range f {
-			row = append(row, cell{figure.Label, figure.Value, 1})
+			row = append(row, cell{figure.Label, figure.Value, 1, ""})
 		}
 		rows = append(rows, row)
 	}
 	return append(rows, []cell{
-		{say("sheet.owner"), t.Maker, 4.2}, {say("sheet.number"), t.Number, 2.6}, {say("sheet.date"), t.Date, 3},
-		{say("sheet.sheet"), t.Sheet, 2.5}, {say("sheet.scale"), t.Scale, 2.5}, {say("sheet.profile"), t.Profile, 4.2},
+		{say("sheet.owner"), t.Maker, 3.8, say("sheet.owner.short")}, {say("sheet.number"), t.Number, 2.6, ""}, {say("sheet.date"), t.Date, 3, say("sheet.date.short")},
+		{say("sheet.sheet"), t.Sheet, 2.5, ""}, {say("sheet.scale"), t.Scale, 2.5, ""}, {say("sheet.profile"), t.Profile, 4.6, say("sheet.profile.short")},
 	})
 }
 
@@ -117,26 +120,67 @@ func (t TitleBlock) drawRow(b *template.Board, row []cell, corner geometry.Point
 const cellInset = 2.0
 
 // rowLettering returns the one height in which a row's fields are written: the
-// larger, unless a field only fits in the smaller.
+// larger, unless a field only fits in a smaller.
 func rowLettering(row []cell, perShare float64) float64 {
 	height := heightText
 	for _, c := range row {
-		height = min(height, fit(c.value, false, c.share*perShare-1.5*cellInset, heightText, heightSmall).Height)
+		height = min(height, lettered(c.value, c.share*perShare-1.5*cellInset)[0].Height)
 	}
 	return height
 }
 
+// lettered returns a field's text as large as it fits its width: in one line, or smaller
+// in one or two; shortened where even that has no room.
+func lettered(value string, width float64) []render.Text {
+	if t := fit(value, false, width, heightText, heightSmall); t.String == value {
+		return []render.Text{t}
+	}
+	for _, height := range []float64{heightSmall, heightLabel} {
+		if lines := inLines(value, width, height); lines != nil {
+			return lines
+		}
+	}
+	return []render.Text{fit(value, false, width, heightLabel)}
+}
+
+// inLines returns a text of a height in one or two lines of a width; nil where it takes
+// more.
+func inLines(value string, width, height float64) []render.Text {
+	lines := template.Wrap(value, height, width, false)
+	if len(lines) == 0 || len(lines) > 2 {
+		return nil
+	}
+	var texts []render.Text
+	for _, line := range lines {
+		t := render.Text{String: line, Height: height}
+		if t.Width() > width {
+			return nil
+		}
+		texts = append(texts, t)
+	}
+	return texts
+}
+
 // drawCell writes one field below and right of corner.
 func drawCell(b *template.Board, c cell, corner geometry.Point, width, height float64) {
-	const inset = cellInset
-	label := fit(c.label, false, width-1.5*inset, heightLabel)
-	label.At = geometry.Point{X: corner.X + inset, Y: corner.Y - 1.4 - heightLabel}
+	room := width - 1.5*cellInset
+	label := fit(c.label, false, room, heightLabel)
+	if label.String != c.label && c.short != "" {
+		label = fit(c.short, false, room, heightLabel)
+	}
+	label.At = geometry.Point{X: corner.X + cellInset, Y: corner.Y - 1.4 - heightLabel}
 	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Grey}, label)
 	value := c.value
 	if value == "" {
 		value = "–"
 	}
-	t := fit(value, false, width-1.5*inset, height, heightLabel)
-	t.At = geometry.Point{X: corner.X + inset, Y: corner.Y - rowHeight + 4 - height/2}
-	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Black}, t)
+	lines := inLines(value, room, height)
+	if one := fit(value, false, room, height); one.String == value || lines == nil {
+		lines = []render.Text{one}
+	}
+	up := cellLine * height * float64(len(lines)-1) / 2
+	for i, t := range lines {
+		t.At = geometry.Point{X: corner.X + cellInset, Y: corner.Y - rowHeight + 4 - height/2 + up - cellLine*height*float64(i)}
+		b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Black}, t)
+	}
 }
