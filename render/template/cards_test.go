@@ -239,7 +239,7 @@ func TestTheSettingPictureIsLargeAndSaysItsScale(t *testing.T) {
 		require.LessOrEqual(t, d.Bounds().Width(), settingField.X, name)
 		require.LessOrEqual(t, d.Bounds().Height(), settingField.Y+settingMore, name)
 		require.Contains(t, viewScales, d.Scale, name)
-		require.Contains(t, said(d), metric.Words.Say("template.drilling.enlarged", "scale", metric.Units.Number(d.Scale, 0)), name)
+		require.Contains(t, said(d), metric.Words.Say("template.drilling.enlarged", "scale", scaleText(d.Scale, metric)), name)
 		form := itemsOn(d, render.LayerForm, "cutter")[0].Outlines[0].Bounds()
 		require.InDelta(t, d.Scale*w.Cut.Form.Edge.Bounds().Width(), form.Width(), 0.35*form.Width(), "%s is drawn at its scale", name)
 		require.GreaterOrEqual(t, form.Width(), 15.0, name)

@@ -53,7 +53,7 @@ func formAtDepth(w Wheel, s Style, scale float64) *render.Drawing {
 // the drawing.
 func (e *enlargement) sayScale() {
 	of, column := e.Drawing.Bounds(), e.box().Max.X+e.notes.past
-	said := render.Text{Height: 2.5, Bold: true, String: e.Say("template.drilling.enlarged", "scale", e.Style.Units.Number(e.scale, 0))}
+	said := render.Text{Height: 2.5, Bold: true, String: e.Say("template.drilling.enlarged", "scale", scaleText(e.scale, e.Style))}
 	said.At = geometry.Point{X: column, Y: of.Min.Y}
 	if of.Max.X-column < of.Width()/4 { // the callouts stand on the left
 		said.At.X, said.Align = e.box().Min.X-e.notes.past, render.Right
