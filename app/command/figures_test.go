@@ -189,7 +189,7 @@ func TestFiguresInTheJobsUnits(t *testing.T) {
 func TestFindings(t *testing.T) {
 	sound := run("findings", sampleJob(t))
 	require.Equal(t, Done, sound.code)
-	require.Contains(t, sound.out, "Caution: hour crossing.placing: ")
+	require.Contains(t, sound.out, "Caution: hour crossing.arms: ")
 	faulty := run("findings", awkward+"absurd-values.tipline")
 	require.Equal(t, Faulty, faulty.code)
 	require.Empty(t, faulty.err)

@@ -81,10 +81,7 @@ func (o Options) besides(r *solve.Result) []string {
 func sentences(r *solve.Result, id, name string, severity solve.Severity, s template.Style) []string {
 	var list []string
 	for _, f := range r.On(id) {
-		sentence := f.Sentence(s.Words, s.Units)
-		if name != "" {
-			sentence = s.Words.Say("finding.at", "place", name, "sentence", sentence)
-		}
+		sentence := f.Placed(name, f.Sentence(s.Words, s.Units), s.Words)
 		if f.Severity == severity {
 			list = append(list, sentence)
 		}

@@ -107,6 +107,6 @@ func TestTheCoverSpeaksOfArbors(t *testing.T) {
 	o.Kinds = []packet.Kind{packet.Cover}
 	doc, err := packet.Build(t.Context(), r, o)
 	require.NoError(t, err)
-	require.True(t, says(front(doc), j.Arbors[0].ID+": "))
+	require.True(t, says(front(doc), j.Arbors[0].ID+", "))
 	require.True(t, says(front(doc), "nobody"))
 }

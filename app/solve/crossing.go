@@ -225,7 +225,7 @@ func (w *Wheel) dividesFinding(r *reader) {
 	if len(near) == 0 {
 		some = none
 	}
-	r.find(severity, "crossing.placing", some, said...)
+	r.find(severity, "crossing.arms", some, said...)
 }
 
 // offTips returns the most by which an arm stands off its tip, in radians.

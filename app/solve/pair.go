@@ -131,7 +131,7 @@ func (r *reader) gear(field geometry.Quantity, id string, m Made) depthing.Gear 
 	case t.Lantern != nil:
 		g, err = depthing.Lantern(len(t.Lantern.Holes), t.Lantern.PitchRadius, t.Lantern.TrundleDiameter)
 	case t.Teeth == nil:
-		r.find(Error, field, "pair.unbuilt", text("part", m.Name()))
+		r.find(Error, field, "pair.unbuilt", waits(m))
 	case t.Teeth.PitchRadius == 0:
 		r.find(Error, field, "pair.no-pitch", text("part", m.Name()))
 	default:

@@ -137,7 +137,7 @@ func (s *Stack) there(r *reader) {
 		case slices.Contains(s.Part.Wheels[:i], id):
 			r.find(Error, "wheels", "stack.wheel-again", text("part", w.Name()))
 		case !w.ready():
-			r.find(Error, "wheels", "stack.unbuilt", text("part", w.Name()))
+			r.find(Error, "wheels", "stack.unbuilt", waits(w))
 		}
 	}
 }

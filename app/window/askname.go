@@ -1,6 +1,8 @@
 package window
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
@@ -41,6 +43,7 @@ func (w *Window) askNamed(title, offered, ending string, then func(name string))
 	q.Resize(fyne.NewSize(640, 220))
 	q.put()
 	w.Canvas().Focus(name)
+	name.mark(strings.TrimSuffix(name.Text, ending))
 }
 
 // unlessThere asks before a file that is there is written over.

@@ -15,6 +15,8 @@ import (
 type entry struct {
 	widget.Entry
 	ring       ring
+	here       bool // has the keyboard
+	reached    bool // by the press that is not yet let go
 	came, left func()
 	undo, redo func()
 	escape     func()
@@ -33,14 +35,30 @@ func (e *entry) CreateRenderer() fyne.WidgetRenderer { return e.ring.round(e.Ent
 
 func (e *entry) FocusGained() {
 	e.Entry.FocusGained()
+	e.here = true
 	e.ring.show(true)
 	e.came()
 }
 
 func (e *entry) FocusLost() {
 	e.Entry.FocusLost()
+	e.here = false
 	e.ring.show(false)
 	e.left()
+}
+
+func (e *entry) MouseDown(m *desktop.MouseEvent) {
+	e.reached = !e.here && m.Button == desktop.MouseButtonPrimary
+	e.Entry.MouseDown(m)
+}
+
+// MouseUp marks all of a box that was come to by a click, unless a piece was marked.
+func (e *entry) MouseUp(m *desktop.MouseEvent) {
+	e.Entry.MouseUp(m)
+	if e.reached && e.SelectedText() == "" {
+		e.Entry.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
+	e.reached = false
 }
 
 // SetText takes off what is marked too: the mark is of the text before.
@@ -79,7 +97,7 @@ func (e *entry) TypedKey(k *fyne.KeyEvent) {
 }
 
 // marks marks what stands in a box that is come to, so that what is typed replaces it;
-// not when it is the window that is come back to. A click takes the mark off.
+// not when it is the window that is come back to. A second click takes the mark off.
 func (w *Window) marks(e *entry) {
 	if w.entered != e {
 		w.entered = e

@@ -7,6 +7,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/driver/desktop"
 	"github.com/stretchr/testify/require"
 
 	"tipline/app/window/desk"
@@ -132,4 +133,16 @@ func outlined(o fyne.CanvasObject) bool {
 		}
 	})
 	return found
+}
+
+// A click into a box marks all of it, a second one puts the cursor between the letters.
+func TestAClickMarksWhatStandsInABox(t *testing.T) {
+	w := opened(t)
+	e := w.column.row("crossing.rim").entry
+	press := &desktop.MouseEvent{Button: desktop.MouseButtonPrimary, PointEvent: fyne.PointEvent{Position: fyne.NewPos(20, 10)}}
+	for _, marked := range []string{e.Text, ""} {
+		e.MouseDown(press)
+		e.MouseUp(press)
+		require.Equal(t, marked, e.SelectedText())
+	}
 }

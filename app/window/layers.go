@@ -22,6 +22,8 @@ type layers struct {
 	put    *choice
 	free   []desk.Choice
 	shown  []desk.Choice // the wheels of the rows
+
+	offered bool // the wheels that are free
 }
 
 // layer is one wheel's row.
@@ -87,10 +89,10 @@ func wheelsOf(now []desk.Layer) []desk.Choice {
 
 // offer shows which wheels can be put on.
 func (l *layers) offer(free []desk.Choice) {
-	if reflect.DeepEqual(free, l.free) && l.put.PlaceHolder != "" {
+	if l.offered && reflect.DeepEqual(free, l.free) {
 		return
 	}
-	l.free = free
+	l.offered, l.free = true, free
 	labels := make([]string, len(free))
 	for i, c := range free {
 		labels[i] = c.Label

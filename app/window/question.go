@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 	box "fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 )
 
@@ -133,6 +134,15 @@ func (e *answerEntry) TypedKey(k *fyne.KeyEvent) {
 	if !e.of.typed(k) {
 		e.Entry.TypedKey(k)
 	}
+}
+
+// mark marks the beginning of what stands there, so that it is typed over.
+func (e *answerEntry) mark(beginning string) {
+	e.CursorColumn = len([]rune(beginning))
+	shift := &fyne.KeyEvent{Name: desktop.KeyShiftLeft}
+	e.KeyDown(shift)
+	e.Entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyHome})
+	e.KeyUp(shift)
 }
 
 func (e *answerEntry) CreateRenderer() fyne.WidgetRenderer {

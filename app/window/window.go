@@ -289,7 +289,7 @@ func (w *Window) enter() {
 // follow goes to a remark's field, lights what it made and puts the keyboard into
 // it.
 func (w *Window) follow(r desk.Remark) {
-	w.desk.Follow(r)
+	r = w.desk.Follow(r)
 	if to := w.column.placeOf(r); to != nil {
 		w.Canvas().Focus(to)
 	}

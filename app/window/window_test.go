@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2/test"
 	"github.com/stretchr/testify/require"
 
+	"tipline/app/solve"
 	"tipline/app/window/desk"
 	"tipline/assets/samples"
 	"tipline/assets/words"
@@ -179,12 +180,14 @@ func TestARemarkIsFollowed(t *testing.T) {
 	test.Tap(w.rail.parts[5])
 	test.Tap(w.strip.tabs[0])
 	for _, o := range w.remarks.list.Objects {
-		if r := o.(*remark); r.remark.Field == "crossing.placing" {
+		if r := o.(*remark); r.remark.Severity == solve.Caution && r.remark.Field == "crossing.arms" {
 			r.tapped()
 		}
 	}
 	require.Equal(t, desk.Crossing, w.desk.Step())
-	require.Equal(t, fyne.Focusable(w.column.row("crossing.placing").choice), w.Canvas().Focused())
+	arms := w.column.row("crossing.arms").entry
+	require.Equal(t, fyne.Focusable(arms), w.Canvas().Focused())
+	require.Equal(t, arms.Text, arms.SelectedText(), "what is typed replaces it")
 }
 
 func TestAChoiceChangesTheJobOnce(t *testing.T) {

@@ -274,6 +274,12 @@ func (d *Desk) LitText() string {
 		return worked
 	}
 	text, _ := d.Job().Text(d.part, d.lit)
+	switch _, grave := d.refusal(d.part, d.lit); {
+	case grave && text != "":
+		return "× " + text // the drawing is of an older value
+	case slices.Contains([]geometry.Quantity{"wheel", "pinion", "from", "to", "hour"}, d.lit):
+		return d.Name(text)
+	}
 	return d.withUnit(d.lit, text)
 }
 

@@ -197,7 +197,7 @@ func TestARemarkLeadsToItsField(t *testing.T) {
 	require.Equal(t, "escape", d.Part())
 	require.Equal(t, Cutter, d.Step())
 	require.Equal(t, geometry.Quantity("teeth.undercut"), d.Lit().Quantity)
-	require.Equal(t, "sideways", d.LitText())
+	require.Equal(t, "× sideways", d.LitText())
 }
 
 func TestPartsAreAddedTurnedToAndTakenAway(t *testing.T) {

@@ -16,7 +16,8 @@ type Remark struct {
 	Said     string // the sentence behind the place it is about
 	Part     string
 	Field    geometry.Quantity
-	step     Step // of what is said of the whole job
+	step     Step   // of what is said of the whole job
+	waits    string // the part that must be mended first
 }
 
 // Remarks returns what there is to say: of the present part and of the job, the
@@ -68,7 +69,7 @@ func (d *Desk) here(r Remark) int {
 }
 
 func (d *Desk) remark(f solve.Finding) Remark {
-	r := Remark{Severity: f.Severity, Part: f.Part, Field: f.Field, Sentence: f.Sentence(d.words, d.Style().Units)}
+	r := Remark{Severity: f.Severity, Part: f.Part, Field: f.Field, Sentence: f.Sentence(d.words, d.Style().Units), waits: d.waited(f)}
 	if step, ok := d.StepOf(f.Field); ok && f.Part != "" {
 		r.Where = d.words.Say("step." + string(step))
 	}
@@ -78,15 +79,37 @@ func (d *Desk) remark(f solve.Finding) Remark {
 	if f.Part != "" && (d.at() == Paper || d.isArbor(f.Part)) {
 		r.Where = d.Name(f.Part)
 	}
-	r.Said = r.Sentence
-	if r.Where != "" {
-		r.Said = d.words.Say("finding.at", "place", r.Where, "sentence", r.Sentence)
+	r.Said = f.Placed(r.Where, r.Sentence, d.words)
+	return r
+}
+
+// cause returns what keeps the part from being worked out that a remark waits for, or
+// the remark itself.
+func (d *Desk) cause(r Remark) Remark {
+	for seen := map[string]bool{}; r.waits != "" && !seen[r.waits]; {
+		seen[r.waits] = true
+		said := d.of(r.waits).Said()
+		i := slices.IndexFunc(said, func(f solve.Finding) bool { return f.Severity == solve.Error })
+		if i < 0 {
+			break
+		}
+		r = Remark{Part: said[i].Part, Field: said[i].Field, waits: d.waited(said[i])}
 	}
 	return r
 }
 
-// Follow goes to the step and part of a remark's field and lights the field.
-func (d *Desk) Follow(r Remark) {
+// waited returns the part that a finding waits for, empty for none.
+func (d *Desk) waited(f solve.Finding) string {
+	if id := f.Waits(); d.of(id) != nil {
+		return id
+	}
+	return ""
+}
+
+// Follow goes to the step and part of a remark's field and lights the field; where
+// another part must be mended first, of that part's. It returns the remark it went to.
+func (d *Desk) Follow(r Remark) Remark {
+	r = d.cause(r)
 	part := r.Part
 	if d.isArbor(part) {
 		part = d.besideArbors()
@@ -100,6 +123,7 @@ func (d *Desk) Follow(r Remark) {
 		d.Go(r.step)
 	}
 	d.Light(r.Field)
+	return r
 }
 
 // Mark is what a step wears.

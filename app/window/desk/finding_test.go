@@ -78,3 +78,33 @@ func TestWhatIsSaidOfTheJobNamesItsStep(t *testing.T) {
 	d.Follow(r)
 	require.Equal(t, Dividing, d.Step())
 }
+
+// A value that is refused is told of with its field's name, and where it keeps a pair or a
+// stack from being worked out, their remark leads to it.
+func TestARefusedValueNamesItsField(t *testing.T) {
+	d, _ := opened(t)
+	d.Type("great", "crossing.arms", "56")
+	d.Go(Paper)
+	require.True(t, slices.ContainsFunc(d.Remarks(), func(r Remark) bool {
+		return r.Field == "crossing.arms" && strings.HasPrefix(r.Said, "Great wheel, Arms: 56 ")
+	}))
+	d.Go(Crossing)
+	require.True(t, slices.ContainsFunc(d.Remarks(), func(r Remark) bool { return strings.HasPrefix(r.Said, "Crossing, Arms: 56 ") }))
+	d.Type("great", "teeth.count", "banana")
+	d.Choose("great-centre")
+	i := slices.IndexFunc(d.Remarks(), func(r Remark) bool { return strings.Contains(r.Sentence, "cannot be worked out yet") })
+	require.GreaterOrEqual(t, i, 0)
+	went := d.Follow(d.Remarks()[i])
+	require.Equal(t, "great", d.Part())
+	require.Equal(t, Blank, d.Step())
+	require.Equal(t, geometry.Quantity("teeth.count"), went.Field)
+	require.Equal(t, "× banana", d.LitText(), "beside a drawing of an older value")
+}
+
+// What is lit in a list of parts is called as the maker calls it.
+func TestALitPartIsCalledByItsName(t *testing.T) {
+	d, _ := opened(t)
+	d.Choose("great-centre")
+	d.Light("wheel")
+	require.Equal(t, "Great wheel", d.LitText())
+}
