@@ -68,8 +68,10 @@ func window(t testing.TB, turn Angle) Outline {
 	at := func(r, deg float64) Point { return Polar(r, Degrees(deg)) }
 	arch := math.Tan(float64(Degrees(50)) / 4)
 	o := made(t, []Vertex{
-		{Point: at(20, 65)}, {Point: at(70, 65), Bulge: arch},
-		{Point: at(70, 115)}, {Point: at(20, 115), Bulge: -arch},
+		{Point: at(20, 65)},
+		{Point: at(70, 65), Bulge: arch},
+		{Point: at(70, 115)},
+		{Point: at(20, 115), Bulge: -arch},
 	})
 	for _, corner := range []int{3, 2, 1, 0} {
 		var err error
@@ -89,8 +91,13 @@ func toothed(t testing.TB, count int) Outline {
 	for i := range count {
 		a := float64(i) * pitch
 		for _, v := range []struct{ height, share, bulge float64 }{
-			{0.15, 0, -0.4}, {0, 0.1, math.Tan(float64(Degrees(0.2*pitch)) / 4)}, {0, 0.3, -0.4},
-			{0.15, 0.4, 0}, {0.6, 0.42, 0.1}, {1, 0.68, 0.1}, {0.6, 0.94, 0},
+			{0.15, 0, -0.4},
+			{0, 0.1, math.Tan(float64(Degrees(0.2*pitch)) / 4)},
+			{0, 0.3, -0.4},
+			{0.15, 0.4, 0},
+			{0.6, 0.42, 0.1},
+			{1, 0.68, 0.1},
+			{0.6, 0.94, 0},
 		} {
 			vs = append(vs, Vertex{Point: Polar(root+v.height, Degrees(a+v.share*pitch)), Bulge: v.bulge})
 		}

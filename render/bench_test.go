@@ -36,9 +36,13 @@ func busyWheel(tb testing.TB) *render.Drawing {
 	for i := range 6 {
 		turn := geometry.Angle(i) * geometry.FullTurn / 6
 		window, err := geometry.NewOutline([]geometry.Vertex{
-			{Point: geometry.Polar(78, -0.45), Bulge: math.Tan(0.9 / 4)}, {Point: geometry.Polar(78, 0.45), Bulge: 0.4},
-			{Point: geometry.Polar(76, 0.48)}, {Point: geometry.Polar(20, 0.35), Bulge: -0.1}, {Point: geometry.Polar(20, -0.35)},
-			{Point: geometry.Polar(76, -0.48), Bulge: 0.4}})
+			{Point: geometry.Polar(78, -0.45), Bulge: math.Tan(0.9 / 4)},
+			{Point: geometry.Polar(78, 0.45), Bulge: 0.4},
+			{Point: geometry.Polar(76, 0.48)},
+			{Point: geometry.Polar(20, 0.35), Bulge: -0.1},
+			{Point: geometry.Polar(20, -0.35)},
+			{Point: geometry.Polar(76, -0.48), Bulge: 0.4},
+		})
 		require.NoError(tb, err)
 		d.Add(render.Item{Layer: render.LayerWindows, Pen: render.Visible, Fill: render.Waste, Outlines: []geometry.Outline{window.Rotate(turn)}})
 		d.Add(render.CentreLine(geometry.Polar(5, turn), geometry.Polar(95, turn)))
@@ -46,8 +50,10 @@ func busyWheel(tb testing.TB) *render.Drawing {
 	}
 	for i := range 36 {
 		at := geometry.Angle(i) * geometry.FullTurn / 36
-		d.Add(render.Item{Layer: render.LayerText, Ink: render.Blue, Text: &render.Text{At: geometry.Polar(95, at), Height: 2.5,
-			Align: render.Middle, Centred: true, String: "tip 120"}})
+		d.Add(render.Item{Layer: render.LayerText, Ink: render.Blue, Text: &render.Text{
+			At: geometry.Polar(95, at), Height: 2.5,
+			Align: render.Middle, Centred: true, String: "tip 120",
+		}})
 	}
 	return d
 }

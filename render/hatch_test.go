@@ -48,12 +48,21 @@ func TestHatchThroughCorners(t *testing.T) {
 		outlines []geometry.Outline
 		lines    []geometry.Line
 	}{
-		{"diamond", []geometry.Outline{polygon(t, p(2, 0), p(0, 2), p(-2, 0), p(0, -2))},
-			[]geometry.Line{{From: p(-1, -1), To: p(1, -1)}, {From: p(-2, 0), To: p(2, 0)}, {From: p(-1, 1), To: p(1, 1)}}},
-		{"square on the rows", []geometry.Outline{polygon(t, p(0, 0), p(3, 0), p(3, 2), p(0, 2))},
-			[]geometry.Line{{From: p(0, 0), To: p(3, 0)}, {From: p(0, 1), To: p(3, 1)}}},
-		{"circle that touches rows", []geometry.Outline{circle(t, 0, 0, 1)},
-			[]geometry.Line{{From: p(-1, 0), To: p(1, 0)}}},
+		{
+			"diamond",
+			[]geometry.Outline{polygon(t, p(2, 0), p(0, 2), p(-2, 0), p(0, -2))},
+			[]geometry.Line{{From: p(-1, -1), To: p(1, -1)}, {From: p(-2, 0), To: p(2, 0)}, {From: p(-1, 1), To: p(1, 1)}},
+		},
+		{
+			"square on the rows",
+			[]geometry.Outline{polygon(t, p(0, 0), p(3, 0), p(3, 2), p(0, 2))},
+			[]geometry.Line{{From: p(0, 0), To: p(3, 0)}, {From: p(0, 1), To: p(3, 1)}},
+		},
+		{
+			"circle that touches rows",
+			[]geometry.Outline{circle(t, 0, 0, 1)},
+			[]geometry.Line{{From: p(-1, 0), To: p(1, 0)}},
+		},
 	} {
 		t.Run(row.name, func(t *testing.T) {
 			got := Hatch(row.outlines, 1, 0)

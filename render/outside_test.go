@@ -57,8 +57,10 @@ func proof(t *testing.T) *render.Drawing {
 	}
 	wheel, err := geometry.NewOutline(star)
 	require.NoError(t, err)
-	d.Add(render.Item{Layer: render.LayerTeeth, Pen: render.Visible,
-		Outlines: []geometry.Outline{circle, wheel.Move(point(middle, middle))}})
+	d.Add(render.Item{
+		Layer: render.LayerTeeth, Pen: render.Visible,
+		Outlines: []geometry.Outline{circle, wheel.Move(point(middle, middle))},
+	})
 	return d
 }
 
@@ -81,8 +83,10 @@ func proofPDF(t *testing.T) string {
 	d.Add(render.Item{Layer: render.LayerText, Text: &render.Text{At: point(44, 66), Height: 3.5, String: "Zähne 5°30′ Ø 8"}})
 	d.Add(render.Item{Layer: render.LayerText, Text: &render.Text{At: point(44, 60), Height: 3.5, Bold: true, String: "Third wheel"}})
 	var b bytes.Buffer
-	require.NoError(t, pdf.Write(&b, render.Document{Title: "Proof", Language: "en",
-		Pages: []render.Page{{Width: side, Height: side, Drawing: d}}}))
+	require.NoError(t, pdf.Write(&b, render.Document{
+		Title: "Proof", Language: "en",
+		Pages: []render.Page{{Width: side, Height: side, Drawing: d}},
+	}))
 	return kept(t, "proof.pdf", b.Bytes())
 }
 

@@ -48,8 +48,10 @@ func TestAnyEditIsWorkedOut(t *testing.T) {
 	require.NoError(t, err)
 	sample, err := job.Read(bytes.NewReader(data))
 	require.NoError(t, err)
-	parts := []string{"", "great", "third", "escape", "click", "centre-pinion", "third-pinion", "escape-pinion",
-		"centre-arbor", "third-arbor", "great-centre", "third-escape", "minute-hour", "going", "motion", "hour", "day", "hour-pipe"}
+	parts := []string{
+		"", "great", "third", "escape", "click", "centre-pinion", "third-pinion", "escape-pinion",
+		"centre-arbor", "third-arbor", "great-centre", "third-escape", "minute-hour", "going", "motion", "hour", "day", "hour-pipe",
+	}
 	var solver solve.Solver
 	rapid.Check(t, func(t *rapid.T) {
 		j := sample

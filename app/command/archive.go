@@ -7,6 +7,7 @@ import (
 	"io"
 	"path/filepath"
 	"strings"
+	"time"
 	"unicode"
 	"unicode/utf8"
 
@@ -92,13 +93,12 @@ func archiveDrawings(z *zip.Writer, name string, drawings []*render.Drawing) err
 	return nil
 }
 
-// firstDate is the first day that a zip can bear, 1 January 1980, as MS-DOS writes it:
-// month in bits 5 to 8, day in bits 0 to 4 (APPNOTE.TXT 4.4.6, from memory). A packet
-// bears no time, so that the same job makes the same file, but day 0 of month 0 is none.
-const firstDate = 1<<5 | 1
+// firstDay is the first day that a zip can bear (APPNOTE.TXT 4.4.6, from memory). A packet
+// bears no time, so that the same job makes the same file.
+var firstDay = time.Date(1980, time.January, 1, 0, 0, 0, 0, time.UTC)
 
 func entry(z *zip.Writer, name string, write func(io.Writer) error) error {
-	w, err := z.CreateHeader(&zip.FileHeader{Name: name, Method: zip.Deflate, ModifiedDate: firstDate})
+	w, err := z.CreateHeader(&zip.FileHeader{Name: name, Method: zip.Deflate, Modified: firstDay})
 	if err != nil {
 		return err
 	}

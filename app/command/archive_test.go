@@ -75,8 +75,11 @@ func TestFileNames(t *testing.T) {
 // The zip's one folder is called as the job is, else as its file is.
 func TestTheFolderInAZip(t *testing.T) {
 	for _, row := range []struct{ title, file, want string }{
-		{"Hall clock", "a/b.tipline", "Hall clock"}, {"Hall / clock.", "-", "Hall - clock"}, {"", "a/shed.tipline", "shed"},
-		{"..", ".tipline", "packet"}, {"", "-", "packet"},
+		{"Hall clock", "a/b.tipline", "Hall clock"},
+		{"Hall / clock.", "-", "Hall - clock"},
+		{"", "a/shed.tipline", "shed"},
+		{"..", ".tipline", "packet"},
+		{"", "-", "packet"},
 	} {
 		require.Equal(t, row.want, (&call{name: row.file}).folder(row.title), row)
 	}

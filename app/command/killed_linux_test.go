@@ -48,7 +48,8 @@ func TestKilledWhileExporting(t *testing.T) {
 	job := jobFile(t, smallJob)
 	random := trial.Rand(t, 23)
 	exports := [][]string{
-		{"packet", job, "-as", "pdf"}, {"packet", job, "-as", "zip"},
+		{"packet", job, "-as", "pdf"},
+		{"packet", job, "-as", "zip"},
 		{"template", job, "-wheel", "w", "-kind", "crossing", "-as", "svg"},
 	}
 	var whole []string

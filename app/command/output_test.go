@@ -203,8 +203,10 @@ func TestKindsThatAPartNeverHas(t *testing.T) {
 // its pixels are.
 func TestPictureSaysItsScale(t *testing.T) {
 	side, err := geometry.NewOutline([]geometry.Vertex{
-		{Point: geometry.Point{X: -10, Y: -10}}, {Point: geometry.Point{X: 10, Y: -10}},
-		{Point: geometry.Point{X: 10, Y: 10}}, {Point: geometry.Point{X: -10, Y: 10}},
+		{Point: geometry.Point{X: -10, Y: -10}},
+		{Point: geometry.Point{X: 10, Y: -10}},
+		{Point: geometry.Point{X: 10, Y: 10}},
+		{Point: geometry.Point{X: -10, Y: 10}},
 	})
 	require.NoError(t, err)
 	d := &render.Drawing{Scale: 1, Items: []render.Item{{Layer: render.LayerForm, Pen: render.Visible, Fill: render.Steel, Outlines: []geometry.Outline{side}}}}

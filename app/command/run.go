@@ -49,17 +49,30 @@ type call struct {
 func commands() []command {
 	language := valued("lang")
 	return []command{
-		{name: "packet", job: true, run: packetCommand,
-			flags: []flag{valued("out"), valued("paper"), valued("copies"), valued("wheel"), valued("kinds"), valued("as"),
-				valued("printer"), valued("look"), {name: "together"}, {name: "apart"}, language}},
-		{name: "template", job: true, run: templateCommand,
-			flags: []flag{valued("wheel"), valued("kind"), valued("as"), valued("out"), valued("scale"), valued("side"), valued("paper"),
-				valued("printer"), valued("look"), language}},
+		{
+			name: "packet", job: true, run: packetCommand,
+			flags: []flag{
+				valued("out"), valued("paper"), valued("copies"), valued("wheel"), valued("kinds"), valued("as"),
+				valued("printer"), valued("look"),
+				{name: "together"},
+				{name: "apart"},
+				language,
+			},
+		},
+		{
+			name: "template", job: true, run: templateCommand,
+			flags: []flag{
+				valued("wheel"), valued("kind"), valued("as"), valued("out"), valued("scale"), valued("side"), valued("paper"),
+				valued("printer"), valued("look"), language,
+			},
+		},
 		{name: "figures", job: true, run: figuresCommand, flags: []flag{{name: "json"}, language}},
 		{name: "findings", job: true, run: findingsCommand, flags: []flag{language}},
 		{name: "stock", job: true, run: stockCommand, flags: []flag{{name: "csv"}, language}},
-		{name: "printer", others: 1, run: printerCommand,
-			flags: []flag{valued("out"), valued("paper"), valued("across"), valued("along"), {name: "again"}, language}},
+		{
+			name: "printer", others: 1, run: printerCommand,
+			flags: []flag{valued("out"), valued("paper"), valued("across"), valued("along"), {name: "again"}, language},
+		},
 		{name: "sample", others: 1, run: sampleCommand, flags: []flag{language}},
 		{name: "guide", others: 1, run: guideCommand, flags: []flag{valued("out"), language}},
 		{name: "version", run: versionCommand, flags: []flag{language}},

@@ -138,8 +138,11 @@ func TestFlagsStandAnywhereWithOneDashOrTwo(t *testing.T) {
 	want := run("figures", job, "-json")
 	require.Equal(t, Done, want.code)
 	for _, args := range [][]string{
-		{"figures", "-json", job}, {"figures", "--json", job}, {"figures", job, "--json"},
-		{"figures", "--lang=en", "-json", job}, {"figures", "-json", "-lang", "en", "--", job},
+		{"figures", "-json", job},
+		{"figures", "--json", job},
+		{"figures", job, "--json"},
+		{"figures", "--lang=en", "-json", job},
+		{"figures", "-json", "-lang", "en", "--", job},
 	} {
 		require.Equal(t, want, run(args...), args)
 	}

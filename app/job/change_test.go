@@ -25,8 +25,11 @@ func TestChanges(t *testing.T) {
 		{"an item begun", set("b", "additions[1].kind", "line"), []Change{{Changed, "b", "additions[1].kind", "", "line"}}},
 		{"a list", set("arbor", "parts", "p"), []Change{{Changed, "arbor", "parts", "a, p", "p"}}},
 		{"another id", set("a", "id", "great"), []Change{
-			{Renamed, "great", "", "a", "great"}, {Changed, "arbor", "parts", "a, p", "great, p"},
-			{Changed, "stack", "wheels", "a, b", "great, b"}, {Changed, "train", "from", "a", "great"}, {Changed, "train", "hour", "a", "great"},
+			{Renamed, "great", "", "a", "great"},
+			{Changed, "arbor", "parts", "a, p", "great, p"},
+			{Changed, "stack", "wheels", "a, b", "great, b"},
+			{Changed, "train", "from", "a", "great"},
+			{Changed, "train", "hour", "a", "great"},
 		}},
 		{"added", func(j *Job) (*Job, error) { next, _, err := j.Add("pinion", "Q"); return next, err }, []Change{{Act: Added, Part: "q"}}},
 		{"duplicated", func(j *Job) (*Job, error) { next, _, err := j.Duplicate("a"); return next, err }, []Change{{Act: Added, Part: "a-2"}}},

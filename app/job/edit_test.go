@@ -128,9 +128,21 @@ func TestNoSuchField(t *testing.T) {
 		part  string
 		field geometry.Quantity
 	}{
-		{"a", ""}, {"a", "teeth"}, {"a", "teeth."}, {"a", "teeth.colour"}, {"a", "colour"}, {"a", "bore.x"},
-		{"a", "teeth[0].count"}, {"b", "additions"}, {"b", "additions[2].kind"}, {"b", "additions[-1].kind"},
-		{"b", "additions[x].kind"}, {"b", "additions[0"}, {"nobody", "bore"}, {"", "wheels"}, {"", "tipline"},
+		{"a", ""},
+		{"a", "teeth"},
+		{"a", "teeth."},
+		{"a", "teeth.colour"},
+		{"a", "colour"},
+		{"a", "bore.x"},
+		{"a", "teeth[0].count"},
+		{"b", "additions"},
+		{"b", "additions[2].kind"},
+		{"b", "additions[-1].kind"},
+		{"b", "additions[x].kind"},
+		{"b", "additions[0"},
+		{"nobody", "bore"},
+		{"", "wheels"},
+		{"", "tipline"},
 	} {
 		text, ok := j.Text(row.part, row.field)
 		require.False(t, ok, "%s.%s", row.part, row.field)

@@ -100,7 +100,8 @@ var fields = []Field{
 	choice("teeth.solve", "root_diameter", "back_radius", "back_angle", "land"),
 
 	choice("form", "cycloidal", "lantern"), count("leaves", minTeeth, maxTeeth), length("module"),
-	{Path: "ratio", Kind: Number, Min: 0.1, Max: 100}, length("trundle"),
+	{Path: "ratio", Kind: Number, Min: 0.1, Max: 100},
+	length("trundle"),
 
 	size("blank.oversize"), choice("blank.holding", "mandrel", "collet", "chuck", "faceplate", "adhesive"),
 

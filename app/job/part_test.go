@@ -42,9 +42,19 @@ func TestAdd(t *testing.T) {
 func TestAddWhatGoesWithWheels(t *testing.T) {
 	j := New("mm")
 	for _, add := range []struct{ kind, name string }{
-		{"cycloidal", "a"}, {"cycloidal", "b"}, {"pointed", "escape"}, {"pinion", "p"}, {"lantern pinion", "q"},
-		{"pair", "one"}, {"pair", "two"}, {"pair", "three"}, {"arbor", "x"}, {"arbor", "y"}, {"train", "going"},
-		{"stack", "s"}, {"stack", "t"},
+		{"cycloidal", "a"},
+		{"cycloidal", "b"},
+		{"pointed", "escape"},
+		{"pinion", "p"},
+		{"lantern pinion", "q"},
+		{"pair", "one"},
+		{"pair", "two"},
+		{"pair", "three"},
+		{"arbor", "x"},
+		{"arbor", "y"},
+		{"train", "going"},
+		{"stack", "s"},
+		{"stack", "t"},
 	} {
 		before := written(t, j)
 		next, id, err := j.Add(add.kind, add.name)

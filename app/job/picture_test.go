@@ -73,13 +73,24 @@ func TestPicturesThatAreRefused(t *testing.T) {
 	require.NoError(t, large.Truncate(mostPicture+1))
 	require.NoError(t, large.Close())
 	for _, row := range []struct{ file, code string }{
-		{"", "picture.not-bare"}, {"..", "picture.not-bare"}, {"../other.png", "picture.not-bare"},
-		{`..\other.png`, "picture.not-bare"}, {filepath.Join(folder, "other.png"), "picture.not-bare"},
-		{"C:bit.png", "picture.not-bare"}, {"bit\x00.png", "picture.not-bare"},
-		{"missing.png", "picture.missing"}, {"folder", "picture.no-file"}, {"large.png", "picture.too-large"},
-		{"text.png", "picture.neither"}, {"empty.png", "picture.neither"}, {"gif.png", "picture.neither"},
-		{"cut.png", "picture.damaged"}, {"cut-head.png", "picture.damaged"},
-		{"wide.png", "picture.too-many-pixels"}, {"deep.png", "picture.too-many-pixels"}, {"overflow.png", "picture.damaged"},
+		{"", "picture.not-bare"},
+		{"..", "picture.not-bare"},
+		{"../other.png", "picture.not-bare"},
+		{`..\other.png`, "picture.not-bare"},
+		{filepath.Join(folder, "other.png"), "picture.not-bare"},
+		{"C:bit.png", "picture.not-bare"},
+		{"bit\x00.png", "picture.not-bare"},
+		{"missing.png", "picture.missing"},
+		{"folder", "picture.no-file"},
+		{"large.png", "picture.too-large"},
+		{"text.png", "picture.neither"},
+		{"empty.png", "picture.neither"},
+		{"gif.png", "picture.neither"},
+		{"cut.png", "picture.damaged"},
+		{"cut-head.png", "picture.damaged"},
+		{"wide.png", "picture.too-many-pixels"},
+		{"deep.png", "picture.too-many-pixels"},
+		{"overflow.png", "picture.damaged"},
 	} {
 		t.Run(row.file, func(t *testing.T) {
 			_, err := Picture(beside, row.file)

@@ -12,10 +12,20 @@ import (
 // else as it stands.
 func TestAnotherUnitSpellsBareLengthsOut(t *testing.T) {
 	for _, row := range []struct{ text, metric, inches string }{
-		{"6", "6 mm", "6 in"}, {" 1 3/8 ", "1 3/8 mm", "1 3/8 in"}, {"⅜", "⅜ mm", "⅜ in"}, {"0,5", "0,5 mm", "0,5 in"},
-		{"−2", "−2 mm", "−2 in"}, {"50000", "50000 mm", "50000 in"},
-		{"0", "0", "0"}, {"#60", "#60", "#60"}, {"F", "F", "F"}, {"3/8 in", "3/8 in", "3/8 in"}, {"5 thou", "5 thou", "5 thou"},
-		{"wide", "wide", "wide"}, {"1,234.5", "1,234.5", "1,234.5"}, {"", "", ""},
+		{"6", "6 mm", "6 in"},
+		{" 1 3/8 ", "1 3/8 mm", "1 3/8 in"},
+		{"⅜", "⅜ mm", "⅜ in"},
+		{"0,5", "0,5 mm", "0,5 in"},
+		{"−2", "−2 mm", "−2 in"},
+		{"50000", "50000 mm", "50000 in"},
+		{"0", "0", "0"},
+		{"#60", "#60", "#60"},
+		{"F", "F", "F"},
+		{"3/8 in", "3/8 in", "3/8 in"},
+		{"5 thou", "5 thou", "5 thou"},
+		{"wide", "wide", "wide"},
+		{"1,234.5", "1,234.5", "1,234.5"},
+		{"", "", ""},
 	} {
 		for from, want := range map[string]string{"mm": row.metric, "in": row.inches, "": row.metric} {
 			j, to := New(from), "in"

@@ -118,8 +118,10 @@ func TestAPrinterThatIsNotKnown(t *testing.T) {
 func TestImpossibleProfilesAreNotKept(t *testing.T) {
 	f := folder(t)
 	for _, p := range []sheet.Profile{
-		{Name: "L", Paper: "a4", X: 0.9, Y: 1}, {Name: "L", Paper: "a4", X: 1, Y: math.NaN()},
-		{Name: "L", Paper: "a4"}, {Name: "L", Paper: "a4", X: -1, Y: -1},
+		{Name: "L", Paper: "a4", X: 0.9, Y: 1},
+		{Name: "L", Paper: "a4", X: 1, Y: math.NaN()},
+		{Name: "L", Paper: "a4"},
+		{Name: "L", Paper: "a4", X: -1, Y: -1},
 	} {
 		var limit *geometry.Limit
 		require.ErrorAs(t, f.Save(p), &limit)

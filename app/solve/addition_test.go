@@ -52,8 +52,10 @@ func TestAHolesBoundBuildsAsItIsShown(t *testing.T) {
 
 // metricWheel writes the units of the wheel's own lengths out.
 func metricWheel(t testing.TB, j *job.Job) *job.Job {
-	for _, field := range []geometry.Quantity{"thickness", "bore", "teeth.tip_diameter", "teeth.root_diameter",
-		"crossing.rim", "crossing.arm_at_rim", "crossing.arm_at_hub", "crossing.fillet_at_rim", "crossing.fillet_at_hub"} {
+	for _, field := range []geometry.Quantity{
+		"thickness", "bore", "teeth.tip_diameter", "teeth.root_diameter",
+		"crossing.rim", "crossing.arm_at_rim", "crossing.arm_at_hub", "crossing.fillet_at_rim", "crossing.fillet_at_hub",
+	} {
 		text, _ := j.Text("third", field)
 		j = set(t, j, "third", field, text+" mm")
 	}

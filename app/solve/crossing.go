@@ -93,12 +93,18 @@ func (r *reader) styled(c *job.Crossing, s *crossing.Spec) {
 		must  bool
 		read  func(geometry.Quantity, job.Value)
 	}{
-		{"crossing.sweep", c.Sweep, crossing.Swept, true,
-			func(q geometry.Quantity, v job.Value) { s.Sweep = r.angle(q, v, 0) }},
-		{"crossing.waist", c.Waist, crossing.Waisted, true,
-			func(q geometry.Quantity, v job.Value) { s.Waist = r.length(q, v, 0) }},
-		{"crossing.waist_at", c.WaistAt, crossing.Waisted, false,
-			func(q geometry.Quantity, v job.Value) { s.WaistAt = r.length(q, v, 0) }},
+		{
+			"crossing.sweep", c.Sweep, crossing.Swept, true,
+			func(q geometry.Quantity, v job.Value) { s.Sweep = r.angle(q, v, 0) },
+		},
+		{
+			"crossing.waist", c.Waist, crossing.Waisted, true,
+			func(q geometry.Quantity, v job.Value) { s.Waist = r.length(q, v, 0) },
+		},
+		{
+			"crossing.waist_at", c.WaistAt, crossing.Waisted, false,
+			func(q geometry.Quantity, v job.Value) { s.WaistAt = r.length(q, v, 0) },
+		},
 	} {
 		switch {
 		case s.Style == f.style && f.value.Empty() && f.must:

@@ -19,8 +19,10 @@ func (r *Result) jobFindings(w works) []Finding {
 	fs = append(fs, oneWay(r.answers())...)
 	for _, p := range w.stuck {
 		if p.Wheel != p.Pinion {
-			fs = append(fs, Finding{Error, p.ID(), "pinion", "pair.one-arbor",
-				[]Place{text("wheel", p.Wheel.Name()), text("pinion", p.Pinion.Name())}})
+			fs = append(fs, Finding{
+				Error, p.ID(), "pinion", "pair.one-arbor",
+				[]Place{text("wheel", p.Wheel.Name()), text("pinion", p.Pinion.Name())},
+			})
 		}
 	}
 	return fs
@@ -56,8 +58,10 @@ func stackFindings(stacks []*Stack) []Finding {
 	for _, s := range stacks {
 		for _, w := range s.bare {
 			if first := in[w]; w != nil && first != nil && first != s {
-				fs = append(fs, Finding{Caution, s.ID(), "wheels", "stack.elsewhere",
-					[]Place{text("part", w.Name()), text("stack", first.Name())}})
+				fs = append(fs, Finding{
+					Caution, s.ID(), "wheels", "stack.elsewhere",
+					[]Place{text("part", w.Name()), text("stack", first.Name())},
+				})
 			} else if w != nil {
 				in[w] = s
 			}

@@ -181,11 +181,19 @@ func TestOneEditTurnsItsOwnPairs(t *testing.T) {
 
 func TestBadPinions(t *testing.T) {
 	for _, row := range []struct{ field, text, says string }{
-		{"leaves", "2", "from 3 to 2000"}, {"leaves", "eight", "“eight”"}, {"leaves", "", "still empty"},
-		{"module", "", "still empty"}, {"module", "-1 mm", "from 0.01 mm"}, {"module", "NaN", "“NaN”"},
-		{"form", "", "still empty"}, {"form", "involute", "cycloidal, lantern"},
-		{"ratio", "0", "from 0.1 to 100"}, {"ratio", "much", "“much”"},
-		{"bore", "40 mm", "at most"}, {"bore", "-1 mm", "out of range"}, {"thickness", "thick", "“thick”"},
+		{"leaves", "2", "from 3 to 2000"},
+		{"leaves", "eight", "“eight”"},
+		{"leaves", "", "still empty"},
+		{"module", "", "still empty"},
+		{"module", "-1 mm", "from 0.01 mm"},
+		{"module", "NaN", "“NaN”"},
+		{"form", "", "still empty"},
+		{"form", "involute", "cycloidal, lantern"},
+		{"ratio", "0", "from 0.1 to 100"},
+		{"ratio", "much", "“much”"},
+		{"bore", "40 mm", "at most"},
+		{"bore", "-1 mm", "out of range"},
+		{"thickness", "thick", "“thick”"},
 		{"dividing.ratio", "0", "from 1 to 1000"},
 	} {
 		for _, form := range []string{"cycloidal", "lantern"} {

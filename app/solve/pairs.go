@@ -13,7 +13,8 @@ func againFindings(pairs []*Pair) []Finding {
 		parts := unordered(p.Wheel.ID(), p.Pinion.ID())
 		if before := first[parts]; before != nil {
 			fs = append(fs, Finding{Note, p.ID(), "pinion", "pair.again", []Place{
-				text("wheel", p.Wheel.Name()), text("pinion", p.Pinion.Name()), text("pair", before.Name())}})
+				text("wheel", p.Wheel.Name()), text("pinion", p.Pinion.Name()), text("pair", before.Name()),
+			}})
 			continue
 		}
 		first[parts] = p
@@ -37,7 +38,8 @@ func (w works) centresFindings() []Finding {
 			first[arbors] = p
 		case math.Abs(before.Turn.Centres-p.Turn.Centres) > sameSize:
 			fs = append(fs, Finding{Caution, p.ID(), "centres", "pair.other-centres", []Place{
-				text("pair", before.Name()), number("has", before.Turn.Centres, FineLength), number("centres", p.Turn.Centres, FineLength)}})
+				text("pair", before.Name()), number("has", before.Turn.Centres, FineLength), number("centres", p.Turn.Centres, FineLength),
+			}})
 		}
 	}
 	return fs

@@ -21,8 +21,13 @@ func TestTeethAreRemembered(t *testing.T) {
 		field, text string
 		same        bool
 	}{
-		{"crossing.rim", "2.1 mm", true}, {"thickness", "1.8 mm", true}, {"mount.screws", "", true}, {"bore", "4 mm", true},
-		{"teeth.land", "0.15 mm", false}, {"cutter.clearance", "9 deg", false}, {"hand", "anticlockwise", false},
+		{"crossing.rim", "2.1 mm", true},
+		{"thickness", "1.8 mm", true},
+		{"mount.screws", "", true},
+		{"bore", "4 mm", true},
+		{"teeth.land", "0.15 mm", false},
+		{"cutter.clearance", "9 deg", false},
+		{"hand", "anticlockwise", false},
 		{"material", "steel", false},
 	} {
 		edited := set(t, j, "escape", quantity(row.field), row.text)
@@ -39,11 +44,25 @@ func TestTeethAreRemembered(t *testing.T) {
 func TestWhatIsRememberedIsWhatItWouldBe(t *testing.T) {
 	start := read(t, collets)
 	edits := []struct{ part, field, text string }{
-		{"large", "thickness", "2"}, {"large", "thickness", ""}, {"large", "teeth.count", "90"}, {"large", "crossing.arms", "5"},
-		{"large", "dividing.ratio", "40"}, {"small", "bore", "5"}, {"small", "mount.screws", "4"}, {"small", "teeth.count", "none"},
-		{"single", "mount.screw_circle", "13"}, {"single", "hand", "anticlockwise"}, {"single", "material", "steel"},
-		{"two", "tips", "1, 2"}, {"two", "wheels", "large, single"}, {"two", "wheels", "large, small"}, {"two", "mount.screws", "6"},
-		{"two", "misplacement", "0.1"}, {"", "units", "in"}, {"", "units", "mm"}, {"lantern", "leaves", "7"},
+		{"large", "thickness", "2"},
+		{"large", "thickness", ""},
+		{"large", "teeth.count", "90"},
+		{"large", "crossing.arms", "5"},
+		{"large", "dividing.ratio", "40"},
+		{"small", "bore", "5"},
+		{"small", "mount.screws", "4"},
+		{"small", "teeth.count", "none"},
+		{"single", "mount.screw_circle", "13"},
+		{"single", "hand", "anticlockwise"},
+		{"single", "material", "steel"},
+		{"two", "tips", "1, 2"},
+		{"two", "wheels", "large, single"},
+		{"two", "wheels", "large, small"},
+		{"two", "mount.screws", "6"},
+		{"two", "misplacement", "0.1"},
+		{"", "units", "in"},
+		{"", "units", "mm"},
+		{"lantern", "leaves", "7"},
 	}
 	rapid.Check(t, func(t *rapid.T) {
 		var s solve.Solver

@@ -149,7 +149,8 @@ func TestWhatWouldDoDoes(t *testing.T) {
 		field geometry.Quantity
 		text  string
 	}{
-		{"crossing.hub", "60 mm"}, {"crossing.rim", "30 mm"},
+		{"crossing.hub", "60 mm"},
+		{"crossing.rim", "30 mm"},
 		{"crossing.fillet_at_rim", "40 mm"},
 	} {
 		t.Run(string(row.field), func(t *testing.T) {

@@ -113,8 +113,10 @@ func (w *Wheel) sawStock() []Item {
 		cut += window.Cut
 	}
 	if w.Blade.Name != "" {
-		all = append(all, Item{Kind: Blade, Part: w, Use: "stock.use.windows", Name: w.Blade.Name, Count: 1,
-			Thickness: w.Blade.Thickness, Width: w.Blade.Depth, Length: cut, Usual: true})
+		all = append(all, Item{
+			Kind: Blade, Part: w, Use: "stock.use.windows", Name: w.Blade.Name, Count: 1,
+			Thickness: w.Blade.Thickness, Width: w.Blade.Depth, Length: cut, Usual: true,
+		})
 	}
 	if hole := l.Spec.StartHole; hole > 0 {
 		start := Item{Kind: Drill, Part: w, Use: "stock.use.start", Count: 1, Diameter: hole}

@@ -18,8 +18,10 @@ func (i Item) Describe(w words.Words, u measure.Units) string {
 		code string
 		mm   float64
 	}{
-		{"stock.diameter", i.Diameter}, {"stock.width", i.Width},
-		{"stock.thickness", i.Thickness}, {i.lengthCode(), i.Length},
+		{"stock.diameter", i.Diameter},
+		{"stock.width", i.Width},
+		{"stock.thickness", i.Thickness},
+		{i.lengthCode(), i.Length},
 	} {
 		if size.mm > 0 {
 			said = append(said, w.Say(size.code, "value", u.Length(size.mm)))

@@ -35,8 +35,10 @@ func framesOf(teeth int) (*frames, error) {
 	if err != nil {
 		return nil, err
 	}
-	f := &frames{painter: screen.Painter{Theme: screen.Light()}, dst: image.NewRGBA(image.Rect(0, 0, wide, high)),
-		style: template.Style{Words: words.English(), Units: solve.Units(j, words.English())}}
+	f := &frames{
+		painter: screen.Painter{Theme: screen.Light()}, dst: image.NewRGBA(image.Rect(0, 0, wide, high)),
+		style: template.Style{Words: words.English(), Units: solve.Units(j, words.English())},
+	}
 	for i, rim := range []string{"3 mm", "3.1 mm"} {
 		if f.jobs[i], err = j.Set("w0", "crossing.rim", rim); err != nil {
 			return nil, err
@@ -75,8 +77,10 @@ func besideRasteriser(p *page) error {
 			return err
 		}
 		theirs := newRasteriser(d, f.view)
-		about := row{what: fmt.Sprintf("solve and draw a crossed wheel of %d teeth", teeth), beside: "x/image/vector", goal: 1.5,
-			note: fmt.Sprintf("%d×%d pixels, %d outlines, letters as outlines", wide, high, theirs.outlines())}
+		about := row{
+			what: fmt.Sprintf("solve and draw a crossed wheel of %d teeth", teeth), beside: "x/image/vector", goal: 1.5,
+			note: fmt.Sprintf("%d×%d pixels, %d outlines, letters as outlines", wide, high, theirs.outlines()),
+		}
 		p.compare(about, f.next, theirs.paint)
 		before := runtime.GOMAXPROCS(1)
 		about.what, about.goal = about.what+", one processor", 0

@@ -121,13 +121,19 @@ func (b brass) measure(p *page, name string) error {
 		goal = 20
 	}
 	theirs := b.polygon.Buffer(-shrink, b.quarter).Area()
-	p.compare(row{what: "inset of " + name, beside: library, goal: goal, least: true,
-		note: fmt.Sprintf("area after it %.6f mm², GEOS %.6f mm²", ours, theirs)},
+	p.compare(row{
+		what: "inset of " + name, beside: library, goal: goal, least: true,
+		note: fmt.Sprintf("area after it %.6f mm², GEOS %.6f mm²", ours, theirs),
+	},
 		func() { _, _ = b.inset() }, func() { b.polygon.Buffer(-shrink, b.quarter) })
-	p.compare(row{what: "area of " + name, beside: library, least: true,
-		note: fmt.Sprintf("%.6f mm², GEOS %.6f mm²", b.area(), b.polygon.Area())}, func() { b.area() }, func() { b.polygon.Area() })
-	p.compare(row{what: "validity of " + name, beside: library, least: true,
-		note: fmt.Sprintf("%d segments, GEOS %d corners", b.segments(), b.corners())}, func() { b.valid() }, func() { b.polygon.IsValid() })
+	p.compare(row{
+		what: "area of " + name, beside: library, least: true,
+		note: fmt.Sprintf("%.6f mm², GEOS %.6f mm²", b.area(), b.polygon.Area()),
+	}, func() { b.area() }, func() { b.polygon.Area() })
+	p.compare(row{
+		what: "validity of " + name, beside: library, least: true,
+		note: fmt.Sprintf("%d segments, GEOS %d corners", b.segments(), b.corners()),
+	}, func() { b.valid() }, func() { b.polygon.IsValid() })
 	return nil
 }
 

@@ -39,9 +39,11 @@ func growth(p *page) error {
 		p.grown = append(p.grown, grown{number, median(took[number]), held(jobs[number])})
 	}
 	first, last := p.grown[tenth], p.grown[len(p.grown)-1]
-	p.add(row{what: fmt.Sprintf("a wheel among %d", last.wheels), beside: fmt.Sprintf("a wheel among %d", first.wheels), goal: 1.25,
+	p.add(row{
+		what: fmt.Sprintf("a wheel among %d", last.wheels), beside: fmt.Sprintf("a wheel among %d", first.wheels), goal: 1.25,
 		ours: told(last.each()), theirs: told(first.each()), ratio: float64(last.each()) / float64(first.each()),
-		note: fmt.Sprintf("time goes as the number to the power %.2f; linear is 1", p.power())})
+		note: fmt.Sprintf("time goes as the number to the power %.2f; linear is 1", p.power()),
+	})
 	return nil
 }
 

@@ -83,8 +83,10 @@ func lettering(d *render.Drawing, at geometry.Point, align render.Align, ink ren
 }
 
 func line(d *render.Drawing, pen render.Pen, ink render.Ink, from, to geometry.Point) {
-	d.Add(render.Item{Layer: render.LayerCentreLines, Pen: pen, Ink: ink,
-		Chains: []geometry.Chain{geometry.ChainOf(geometry.Line{From: from, To: to}.Segment())}})
+	d.Add(render.Item{
+		Layer: render.LayerCentreLines, Pen: pen, Ink: ink,
+		Chains: []geometry.Chain{geometry.ChainOf(geometry.Line{From: from, To: to}.Segment())},
+	})
 }
 
 // box draws a filled rectangle between two opposite corners.

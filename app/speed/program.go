@@ -61,11 +61,15 @@ func besideBlank(p *page, starts string) error {
 	if took["sample"]*took["blank"] == 0 {
 		return fmt.Errorf("%s holds no starts", starts)
 	}
-	p.add(row{what: "start to first picture, the sample", beside: "the same widgets, blank drawing", goal: 1.15,
+	p.add(row{
+		what: "start to first picture, the sample", beside: "the same widgets, blank drawing", goal: 1.15,
 		ours: milliseconds(took["sample"]), theirs: milliseconds(took["blank"]), ratio: took["sample"] / took["blank"],
-		note: fmt.Sprintf("an empty window %s", milliseconds(took["empty"]))})
-	p.add(row{what: "memory at the first picture", beside: "the same widgets, blank drawing",
+		note: fmt.Sprintf("an empty window %s", milliseconds(took["empty"])),
+	})
+	p.add(row{
+		what: "memory at the first picture", beside: "the same widgets, blank drawing",
 		ours: fmt.Sprintf("%.1f MB", memory["sample"]), theirs: fmt.Sprintf("%.1f MB", memory["blank"]), ratio: memory["sample"] / memory["blank"],
-		note: fmt.Sprintf("an empty window %.1f MB", memory["empty"])})
+		note: fmt.Sprintf("an empty window %.1f MB", memory["empty"]),
+	})
 	return nil
 }

@@ -36,8 +36,10 @@ type rasteriser struct {
 
 func newRasteriser(d *render.Drawing, v screen.View) *rasteriser {
 	size := image.Rect(0, 0, wide, high)
-	return &rasteriser{Rasterizer: vector.NewRasterizer(wide, high), drawing: d, view: v,
-		mask: image.NewAlpha(size), dst: image.NewRGBA(size), blank: bytes.Repeat([]uint8{255}, 4*wide*high)}
+	return &rasteriser{
+		Rasterizer: vector.NewRasterizer(wide, high), drawing: d, view: v,
+		mask: image.NewAlpha(size), dst: image.NewRGBA(size), blank: bytes.Repeat([]uint8{255}, 4*wide*high),
+	}
 }
 
 // outlines returns how many outlines, lines and letters' contours are painted.

@@ -25,8 +25,10 @@ const barsWidth = 520
 // askMeasure asks what the bars of a printer's test sheet measured.
 func (w *Window) askMeasure() {
 	d, say := w.desk, w.desk.Words().Say
-	b := &bars{name: newAnswerEntry(), across: newAnswerEntry(), along: newAnswerEntry(),
-		whyAcross: newFlow(smallSize, red), whyAlong: newFlow(smallSize, red), line: newFlow(readSize, faint)}
+	b := &bars{
+		name: newAnswerEntry(), across: newAnswerEntry(), along: newAnswerEntry(),
+		whyAcross: newFlow(smallSize, red), whyAlong: newFlow(smallSize, red), line: newFlow(readSize, faint),
+	}
 	b.name.SetText(d.Queue())
 	b.across.SetPlaceHolder(say("measuring.bar"))
 	b.along.SetPlaceHolder(say("measuring.bar"))

@@ -46,8 +46,10 @@ const (
 )
 
 func newBoard(l *legend, pressed func(screen.Found), others func(*fyne.KeyEvent)) *board {
-	b := &board{painter: screen.Painter{Theme: screen.Light()}, legend: l, pressed: pressed, others: others, fitted: true, grips: &grips{}, ruler: &ruler{}, measure: func() {},
-		picked: func(geometry.Point) bool { return false }}
+	b := &board{
+		painter: screen.Painter{Theme: screen.Light()}, legend: l, pressed: pressed, others: others, fitted: true, grips: &grips{}, ruler: &ruler{}, measure: func() {},
+		picked: func(geometry.Point) bool { return false },
+	}
 	b.painter.Theme.Table = present.table
 	b.raster = canvas.NewRaster(b.paint)
 	b.ExtendBaseWidget(b)

@@ -96,8 +96,10 @@ func (c *column) show() {
 // what stands below must move. To set the whole column anew is by far the dearest
 // part of showing it.
 func (c *column) shape() []float32 {
-	shape := []float32{c.summary.tall(columnWidth), c.table.high, float32(len(c.body.Objects)),
-		c.layers.shape(), c.own.shape(), c.bits.shape(), c.photo.shape(), c.arbors.shape(), c.sheets.shape()}
+	shape := []float32{
+		c.summary.tall(columnWidth), c.table.high, float32(len(c.body.Objects)),
+		c.layers.shape(), c.own.shape(), c.bits.shape(), c.photo.shape(), c.arbors.shape(), c.sheets.shape(),
+	}
 	for _, r := range c.rows {
 		shape = append(shape, r.tall(), r.hintWidth())
 	}

@@ -211,8 +211,10 @@ func TestEachKeyOfTheGuideWorks(t *testing.T) {
 		return []any{g.at.page, g.scroll.Offset, g.Canvas().Focused() == g.sought}
 	}
 	look("open")
-	tried{keys: func() keyTable { look("open"); return w.all.guide.keys() }, typed: func(e *fyne.KeyEvent) { w.all.guide.list.TypedKey(e) },
-		short: func(s fyne.Shortcut) { w.all.guide.keys().cut(s) }, look: look}.test(t)
+	tried{
+		keys: func() keyTable { look("open"); return w.all.guide.keys() }, typed: func(e *fyne.KeyEvent) { w.all.guide.list.TypedKey(e) },
+		short: func(s fyne.Shortcut) { w.all.guide.keys().cut(s) }, look: look,
+	}.test(t)
 }
 
 // The guide is furnished anew with the windows, in their language, and says where a page is

@@ -121,7 +121,8 @@ func TestEachKeyOfAFieldWorks(t *testing.T) {
 func TestEachKeyOfAPartWorks(t *testing.T) {
 	w := opened(t)
 	part := func() *part { return w.rail.parts[2] }
-	tried{keys: func() keyTable { return part().keys() }, typed: func(e *fyne.KeyEvent) { part().TypedKey(e) },
+	tried{
+		keys: func() keyTable { return part().keys() }, typed: func(e *fyne.KeyEvent) { part().TypedKey(e) },
 		short: func(s fyne.Shortcut) { part().TypedShortcut(s) }, look: func(says string) any {
 			if says != "" {
 				w.unask()
@@ -131,7 +132,8 @@ func TestEachKeyOfAPartWorks(t *testing.T) {
 				fyne.CurrentApp().Clipboard().SetContent("")
 			}
 			return []any{w.desk.Part(), w.question != nil, len(w.rail.parts), fyne.CurrentApp().Clipboard().Content()}
-		}}.test(t)
+		},
+	}.test(t)
 }
 
 // unask puts a question away.
@@ -168,10 +170,12 @@ func TestEachKeyThatWorksEverywhereDoes(t *testing.T) {
 func TestEachKeyOfAListWorks(t *testing.T) {
 	w := opened(t)
 	w.chooseLayers()
-	tried{keys: func() keyTable { return w.corner.veils[0].keys() }, typed: func(e *fyne.KeyEvent) { w.corner.veils[0].TypedKey(e) },
+	tried{
+		keys: func() keyTable { return w.corner.veils[0].keys() }, typed: func(e *fyne.KeyEvent) { w.corner.veils[0].TypedKey(e) },
 		sign: func(r rune) { w.corner.veils[0].TypedRune(r) }, look: func(string) any {
 			return []any{w.desk.Veils()[0].Hidden, w.corner.open}
-		}}.test(t)
+		},
+	}.test(t)
 	seeker := w.rail.sought
 	tried{keys: seeker.keys, typed: seeker.TypedKey, look: func(says string) any {
 		if says != "" {

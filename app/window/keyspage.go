@@ -113,8 +113,10 @@ func (w *Window) spelled(s fyne.Shortcut) string {
 		is    fyne.KeyModifier
 		named string
 	}{
-		{fyne.KeyModifierControl, say("key.ctrl")}, {fyne.KeyModifierSuper, say("key.cmd")},
-		{fyne.KeyModifierAlt, say("key.alt")}, {fyne.KeyModifierShift, say("key.shift")},
+		{fyne.KeyModifierControl, say("key.ctrl")},
+		{fyne.KeyModifierSuper, say("key.cmd")},
+		{fyne.KeyModifierAlt, say("key.alt")},
+		{fyne.KeyModifierShift, say("key.shift")},
 	} {
 		if of.Mod()&m.is != 0 {
 			text += m.named + "+"

@@ -38,8 +38,10 @@ const longest = 170
 const shortest = 30
 
 func newLegend(d *desk.Desk) *legend {
-	l := &legend{desk: d, border: canvas.NewRectangle(color.Transparent), length: written("", smallSize, light.ink, false),
-		zoom: written("", smallSize, light.faint, false), message: newFlow(textSize, light.faint), tag: newTag(d), prompt: newPrompt(), ground: canvas.NewRectangle(slip)}
+	l := &legend{
+		desk: d, border: canvas.NewRectangle(color.Transparent), length: written("", smallSize, light.ink, false),
+		zoom: written("", smallSize, light.faint, false), message: newFlow(textSize, light.faint), tag: newTag(d), prompt: newPrompt(), ground: canvas.NewRectangle(slip),
+	}
 	l.ground.CornerRadius = 4
 	l.border.CornerRadius, l.border.StrokeWidth, l.border.StrokeColor = 7, 1, edge
 	l.zoom.Alignment = fyne.TextAlignTrailing

@@ -141,7 +141,8 @@ func (m *menu) helpMenu() *fyne.Menu {
 func (m *menu) viewMenu() *fyne.Menu {
 	w := m.window
 	m.view = fyne.NewMenu(w.desk.Words().Say("menu.view"))
-	m.onView = []*fyne.MenuItem{fyne.NewMenuItemSeparator(),
+	m.onView = []*fyne.MenuItem{
+		fyne.NewMenuItemSeparator(),
 		keyed(m.item("fit", w.board.fitPart), fyne.Key0),
 		keyed(m.item("fit-lit", w.board.fitLit), fyne.Key9),
 		keyed(m.item("closer", func() { w.board.zoom(closer, w.board.middle()) }), fyne.KeyEqual),
@@ -150,7 +151,8 @@ func (m *menu) viewMenu() *fyne.Menu {
 		keyed(m.item("stock", func() { w.column.stock.open() }), fyne.KeyG),
 		keyed(m.item("rule", w.measure), fyne.KeyM),
 		keyed(m.item("layers", w.chooseLayers), fyne.KeyL),
-		fyne.NewMenuItemSeparator(), m.shades(), m.sizes(), m.languages()}
+		fyne.NewMenuItemSeparator(), m.shades(), m.sizes(), m.languages(),
+	}
 	m.listSteps()
 	return m.view
 }

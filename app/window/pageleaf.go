@@ -50,14 +50,17 @@ type pageLeaf struct {
 }
 
 func newPageLeaf(p *pages) *pageLeaf {
-	l := &pageLeaf{pages: p, page: -1, ground: canvas.NewRectangle(color.Transparent), edge: canvas.NewRectangle(color.Transparent),
-		veil: canvas.NewRectangle(thin(panel, 200)), number: written("", readSize, ink, true), name: newFlow(smallSize, ink)}
+	l := &pageLeaf{
+		pages: p, page: -1, ground: canvas.NewRectangle(color.Transparent), edge: canvas.NewRectangle(color.Transparent),
+		veil: canvas.NewRectangle(thin(panel, 200)), number: written("", readSize, ink, true), name: newFlow(smallSize, ink),
+	}
 	l.ground.CornerRadius = 5
 	l.edge.StrokeColor, l.edge.StrokeWidth = edge, 1
 	l.picture = canvas.NewRaster(l.paint)
 	l.tick = newLeafTick(func() { p.desk.TickPage(l.page, !l.of.Printed) })
 	l.Container = &fyne.Container{Layout: leafLayout{l}, Objects: []fyne.CanvasObject{
-		l.ground, l.picture, l.veil, l.edge, l.number, l.name.Container, l.tick}}
+		l.ground, l.picture, l.veil, l.edge, l.number, l.name.Container, l.tick,
+	}}
 	return l
 }
 

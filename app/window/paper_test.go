@@ -60,9 +60,15 @@ func TestPagesAreTurned(t *testing.T) {
 		press func(*fyne.KeyEvent)
 		want  int
 	}{
-		{fyne.KeyPageDown, w.turn, 1}, {fyne.KeyEnd, w.turn, count - 1}, {fyne.KeyPageDown, w.board.TypedKey, count - 1},
-		{fyne.KeyPageUp, w.pages.TypedKey, count - 2}, {fyne.KeyHome, w.board.TypedKey, 0}, {fyne.KeyDown, w.pages.TypedKey, 1},
-		{fyne.KeyUp, w.pages.TypedKey, 0}, {fyne.KeyUp, w.pages.TypedKey, 0}, {fyne.KeyEnd, w.pages.TypedKey, count - 1},
+		{fyne.KeyPageDown, w.turn, 1},
+		{fyne.KeyEnd, w.turn, count - 1},
+		{fyne.KeyPageDown, w.board.TypedKey, count - 1},
+		{fyne.KeyPageUp, w.pages.TypedKey, count - 2},
+		{fyne.KeyHome, w.board.TypedKey, 0},
+		{fyne.KeyDown, w.pages.TypedKey, 1},
+		{fyne.KeyUp, w.pages.TypedKey, 0},
+		{fyne.KeyUp, w.pages.TypedKey, 0},
+		{fyne.KeyEnd, w.pages.TypedKey, count - 1},
 	} {
 		step.press(typed(step.key))
 		_, page := w.desk.Pages()

@@ -60,8 +60,10 @@ func (p *part) told() {
 }
 
 func (p *part) CreateRenderer() fyne.WidgetRenderer {
-	r := &partRenderer{part: p, ground: sheetOf(panel), name: written("", readSize, ink, false),
-		more: written("", readSize, ink, false), note: written("", smallSize, faint, false)}
+	r := &partRenderer{
+		part: p, ground: sheetOf(panel), name: written("", readSize, ink, false),
+		more: written("", readSize, ink, false), note: written("", smallSize, faint, false),
+	}
 	for _, t := range []*canvas.Text{r.name, r.more, r.note} {
 		t.Alignment = fyne.TextAlignCenter
 	}

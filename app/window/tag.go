@@ -23,8 +23,10 @@ type tag struct {
 const stalkLength = 26
 
 func newTag(d *desk.Desk) *tag {
-	t := &tag{desk: d, flag: canvas.NewRectangle(light.blue), text: written("", readSize, paper, true),
-		point: canvas.NewRectangle(paper), stalk: canvas.NewLine(light.blue)}
+	t := &tag{
+		desk: d, flag: canvas.NewRectangle(light.blue), text: written("", readSize, paper, true),
+		point: canvas.NewRectangle(paper), stalk: canvas.NewLine(light.blue),
+	}
 	t.flag.CornerRadius = 4
 	t.point.StrokeColor, t.point.StrokeWidth = light.blue, 1.6
 	t.text.Alignment = fyne.TextAlignCenter

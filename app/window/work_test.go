@@ -97,8 +97,12 @@ func TestTheArrowKeysNudgeAField(t *testing.T) {
 		field    geometry.Quantity
 		text, up string
 	}{
-		{"crossing.rim", "4 mm", "4.01 mm"}, {"crossing.rim", "4", "4.01"}, {"crossing.hub", "1 in", "1.0005 in"},
-		{"crossing.hub", `7/8"`, `0.8755"`}, {"crossing.arms", "6", "7"}, {"crossing.hub", "wide", "wide"},
+		{"crossing.rim", "4 mm", "4.01 mm"},
+		{"crossing.rim", "4", "4.01"},
+		{"crossing.hub", "1 in", "1.0005 in"},
+		{"crossing.hub", `7/8"`, `0.8755"`},
+		{"crossing.arms", "6", "7"},
+		{"crossing.hub", "wide", "wide"},
 	} {
 		r := retype(t, w, row.field, row.text)
 		r.entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})

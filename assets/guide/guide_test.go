@@ -138,7 +138,8 @@ func TestPagesAreFoundWithoutTheirAccents(t *testing.T) {
 func TestPagesComeInTheOrderTheyAreRead(t *testing.T) {
 	each(t, func(t *testing.T, g *Guide) {
 		require.Equal(t, []string{"index", "first-wheel", "step-blank", "step-cutter"}, []string{
-			g.Pages()[0].Name, g.Pages()[1].Name, g.Pages()[2].Name, g.Pages()[3].Name})
+			g.Pages()[0].Name, g.Pages()[1].Name, g.Pages()[2].Name, g.Pages()[3].Name,
+		})
 		terms := false
 		for _, p := range g.Pages() {
 			require.True(t, p.Term || !terms, "%s stands among the words of the trade", p.Name)

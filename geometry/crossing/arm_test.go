@@ -65,8 +65,15 @@ func TestDividesSuggestsTheNearestCounts(t *testing.T) {
 		arms, teeth int
 		counts      []int
 	}{
-		{6, 72, nil}, {7, 60, []int{6, 10}}, {5, 77, []int{7}}, {5, 84, []int{4, 6}}, {6, 71, nil},
-		{4, 75, []int{3, 5}}, {12, 75, []int{5}}, {13, 72, []int{12}}, {2, 75, []int{3}},
+		{6, 72, nil},
+		{7, 60, []int{6, 10}},
+		{5, 77, []int{7}},
+		{5, 84, []int{4, 6}},
+		{6, 71, nil},
+		{4, 75, []int{3, 5}},
+		{12, 75, []int{5}},
+		{13, 72, []int{12}},
+		{2, 75, []int{3}},
 	} {
 		require.Equal(t, c.counts, Divides(c.arms, c.teeth), "%d arms, %d teeth", c.arms, c.teeth)
 	}

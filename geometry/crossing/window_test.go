@@ -187,14 +187,13 @@ func TestAWindowHasFourCornersOrAnApex(t *testing.T) {
 		ask  func(*Spec)
 		want map[geometry.Quantity]int
 	}{
-		{"four fillets", func(s *Spec) {},
-			map[geometry.Quantity]int{ofRim: 1, ofFilletAtRim: 2, ofArmAtRim: 2, ofFilletAtHub: 2, ofHub: 1}},
-		{"no fillets", func(s *Spec) { s.FilletAtRim, s.FilletAtHub = 0, 0 },
-			map[geometry.Quantity]int{ofRim: 1, ofArmAtRim: 2, ofHub: 1}},
-		{"one arc where hub fillets overlap", func(s *Spec) { s.FilletAtHub = 5 },
-			map[geometry.Quantity]int{ofRim: 1, ofFilletAtRim: 2, ofArmAtRim: 2, ofFilletAtHub: 1}},
-		{"a point where arms meet before the hub", func(s *Spec) { s.FilletAtHub, s.ArmAtHub = 0, 9 },
-			map[geometry.Quantity]int{ofRim: 1, ofFilletAtRim: 2, ofArmAtRim: 2}},
+		{"four fillets", func(s *Spec) {}, map[geometry.Quantity]int{ofRim: 1, ofFilletAtRim: 2, ofArmAtRim: 2, ofFilletAtHub: 2, ofHub: 1}},
+		{"no fillets", func(s *Spec) { s.FilletAtRim, s.FilletAtHub = 0, 0 }, map[geometry.Quantity]int{ofRim: 1, ofArmAtRim: 2, ofHub: 1}},
+		{
+			"one arc where hub fillets overlap", func(s *Spec) { s.FilletAtHub = 5 },
+			map[geometry.Quantity]int{ofRim: 1, ofFilletAtRim: 2, ofArmAtRim: 2, ofFilletAtHub: 1},
+		},
+		{"a point where arms meet before the hub", func(s *Spec) { s.FilletAtHub, s.ArmAtHub = 0, 9 }, map[geometry.Quantity]int{ofRim: 1, ofFilletAtRim: 2, ofArmAtRim: 2}},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			b, s := regulator()
@@ -279,8 +278,10 @@ func TestACrossingScales(t *testing.T) {
 	b, s := regulator()
 	base := laid(t, b, s)
 	big, large := b, s
-	for _, l := range []*float64{&big.TipRadius, &big.RootRadius, &big.Bore, &large.Rim, &large.Hub, &large.ArmAtRim,
-		&large.ArmAtHub, &large.FilletAtRim, &large.FilletAtHub, &large.Allowance, &large.StartHole} {
+	for _, l := range []*float64{
+		&big.TipRadius, &big.RootRadius, &big.Bore, &large.Rim, &large.Hub, &large.ArmAtRim,
+		&large.ArmAtHub, &large.FilletAtRim, &large.FilletAtHub, &large.Allowance, &large.StartHole,
+	} {
 		*l *= 2
 	}
 	big.Outline = b.Outline.Scale(2)

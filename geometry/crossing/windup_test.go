@@ -49,8 +49,14 @@ func bent(young, t, hub, rim, atHub, atRim float64, steps int) float64 {
 
 func TestATaperedArmIsAsStiffAsItsBendingSays(t *testing.T) {
 	for _, c := range []struct{ hub, rim, atHub, atRim float64 }{
-		{7, 25.6, 3, 2.2}, {7, 25.6, 2.2, 3}, {7, 25.6, 3, 3.0001}, {7, 25.6, 3, 2.4}, {7, 25.6, 3, 2.39},
-		{4, 80, 9, 1}, {4, 80, 1, 9}, {30, 31, 3, 2},
+		{7, 25.6, 3, 2.2},
+		{7, 25.6, 2.2, 3},
+		{7, 25.6, 3, 3.0001},
+		{7, 25.6, 3, 2.4},
+		{7, 25.6, 3, 2.39},
+		{4, 80, 9, 1},
+		{4, 80, 1, 9},
+		{30, 31, 3, 2},
 	} {
 		want := bent(97000, 1.6, c.hub, c.rim, c.atHub, c.atRim, 20000)
 		require.InEpsilon(t, want, stiffness(97000, 1.6, c.hub, c.rim, c.atHub, c.atRim), 1e-8, "%+v", c)

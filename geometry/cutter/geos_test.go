@@ -57,8 +57,11 @@ func TestFormsAndHeelsAgreeWithGEOS(t *testing.T) {
 		// further than the inset from the form's edge.
 		box := o.Bounds()
 		window := geos.NewPolygon([][][]float64{{
-			{box.Min.X, box.Min.Y}, {box.Max.X - inset, box.Min.Y},
-			{box.Max.X - inset, box.Max.Y - inset}, {box.Min.X, box.Max.Y - inset}, {box.Min.X, box.Min.Y},
+			{box.Min.X, box.Min.Y},
+			{box.Max.X - inset, box.Min.Y},
+			{box.Max.X - inset, box.Max.Y - inset},
+			{box.Min.X, box.Max.Y - inset},
+			{box.Min.X, box.Min.Y},
 		}})
 		if box.Max.X-inset <= box.Min.X || box.Max.Y-inset <= box.Min.Y {
 			return

@@ -13,8 +13,11 @@ import (
 // was made with, and only after the line of centres.
 func TestALanternPinionIsDrivenAsItsWheelSays(t *testing.T) {
 	for _, d := range []tooth.LanternDriver{
-		{Count: 80, Module: 1, Leaves: 8}, {Count: 60, Module: 0.8, Leaves: 6}, {Count: 96, Module: 0.7, Leaves: 8},
-		{Count: 96, Module: 0.8, Leaves: 12}, {Count: 30, Module: 2, Leaves: 10, Trundle: 2.5, Play: 0.3},
+		{Count: 80, Module: 1, Leaves: 8},
+		{Count: 60, Module: 0.8, Leaves: 6},
+		{Count: 96, Module: 0.7, Leaves: 8},
+		{Count: 96, Module: 0.8, Leaves: 12},
+		{Count: 30, Module: 2, Leaves: 10, Trundle: 2.5, Play: 0.3},
 	} {
 		w, err := d.Drive()
 		require.NoError(t, err)

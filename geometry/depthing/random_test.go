@@ -30,8 +30,10 @@ func TestRandomPairsGiveNumbersThatTouch(t *testing.T) {
 			require.ErrorAs(t, err, new(*geometry.Limit))
 			continue
 		}
-		for _, v := range []float64{turn.WorstError, float64(turn.Fall), float64(turn.Lost), turn.Contact,
-			float64(turn.Approach), float64(turn.Recess), float64(turn.Backlash), float64(turn.BacklashMost), turn.PitchPlay} {
+		for _, v := range []float64{
+			turn.WorstError, float64(turn.Fall), float64(turn.Lost), turn.Contact,
+			float64(turn.Approach), float64(turn.Recess), float64(turn.Backlash), float64(turn.BacklashMost), turn.PitchPlay,
+		} {
 			require.False(t, math.IsNaN(v) || math.IsInf(v, 0), "%d/%d at %v: %+v", count, leaves, centres, turn)
 		}
 		if turn.Jams() {

@@ -84,7 +84,8 @@ func radial(t testing.TB, leaves int) Gear {
 		return geometry.Vertex{Point: geometry.Polar(r, geometry.Clock(0)+a), Bulge: bulge}
 	}
 	leaf, err := geometry.NewChain([]geometry.Vertex{
-		at(deep, -thin, 0), at(lp, -thin, math.Tan(float64(thin)/2)), at(lp, thin, 0), at(deep, thin, 0)})
+		at(deep, -thin, 0), at(lp, -thin, math.Tan(float64(thin)/2)), at(lp, thin, 0), at(deep, thin, 0),
+	})
 	require.NoError(t, err)
 	return Gear{leaf, leaves, lp, deep}
 }

@@ -20,8 +20,10 @@ import (
 func sector(inner, outer float64, from, to geometry.Angle) geometry.Outline {
 	bulge := math.Tan(float64(to-from) / 4)
 	o, err := geometry.NewOutline([]geometry.Vertex{
-		{Point: geometry.Polar(inner, geometry.Clock(from)), Bulge: -bulge}, {Point: geometry.Polar(inner, geometry.Clock(to))},
-		{Point: geometry.Polar(outer, geometry.Clock(to)), Bulge: bulge}, {Point: geometry.Polar(outer, geometry.Clock(from))},
+		{Point: geometry.Polar(inner, geometry.Clock(from)), Bulge: -bulge},
+		{Point: geometry.Polar(inner, geometry.Clock(to))},
+		{Point: geometry.Polar(outer, geometry.Clock(to)), Bulge: bulge},
+		{Point: geometry.Polar(outer, geometry.Clock(from))},
 	})
 	if err != nil {
 		panic(err)

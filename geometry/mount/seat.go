@@ -39,8 +39,11 @@ func (s Seat) check() error {
 		of          geometry.Quantity
 		value, from float64
 	}{
-		{"bore", s.Bore, 0}, {"crossing.hub", s.Hub, 0}, {"teeth.root_diameter", s.Root, geometry.LeastLength},
-		{"teeth.tip_diameter", s.Tip, s.Root}, {"thickness", s.Thickness, geometry.LeastLength},
+		{"bore", s.Bore, 0},
+		{"crossing.hub", s.Hub, 0},
+		{"teeth.root_diameter", s.Root, geometry.LeastLength},
+		{"teeth.tip_diameter", s.Tip, s.Root},
+		{"thickness", s.Thickness, geometry.LeastLength},
 	} {
 		if !(l.value >= l.from && l.value <= geometry.MostLength) {
 			return geometry.Between(l.of, l.value, l.from, geometry.MostLength, "mount.wheel-value")

@@ -67,8 +67,17 @@ func TestPracticalAddendumFactors(t *testing.T) {
 		leaves, ratio int
 		factor        float64
 	}{
-		{6, 3, 1.259}, {6, 6, 1.303}, {6, 10, 1.323}, {7, 3, 1.335}, {7, 6, 1.385},
-		{8, 3, 1.403}, {8, 6, 1.459}, {10, 3, 1.523}, {10, 6, 1.588}, {12, 3, 1.626}, {12, 6, 1.700},
+		{6, 3, 1.259},
+		{6, 6, 1.303},
+		{6, 10, 1.323},
+		{7, 3, 1.335},
+		{7, 6, 1.385},
+		{8, 3, 1.403},
+		{8, 6, 1.459},
+		{10, 3, 1.523},
+		{10, 6, 1.588},
+		{12, 3, 1.626},
+		{12, 6, 1.700},
 	} {
 		t.Run(fmt.Sprintf("%d leaves, ratio %d", row.leaves, row.ratio), func(t *testing.T) {
 			c := Cycloidal{row.leaves * row.ratio, 1, row.leaves}

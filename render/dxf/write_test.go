@@ -93,8 +93,10 @@ func TestPolylinesComeBack(t *testing.T) {
 		require.NoError(t, err)
 		chain, err := geometry.NewChain(vertices)
 		require.NoError(t, err)
-		records := read(t, drawing(render.Item{Layer: render.LayerForm, Pen: render.Visible,
-			Outlines: []geometry.Outline{outline}, Chains: []geometry.Chain{chain}}))
+		records := read(t, drawing(render.Item{
+			Layer: render.LayerForm, Pen: render.Visible,
+			Outlines: []geometry.Outline{outline}, Chains: []geometry.Chain{chain},
+		}))
 		polylines, corners := kinds(records, "POLYLINE"), kinds(records, "VERTEX")
 		require.Len(t, polylines, 2)
 		require.Len(t, kinds(records, "SEQEND"), 2)
@@ -136,8 +138,11 @@ func TestEntities(t *testing.T) {
 		{"arc", "ARC", render.Item{Chains: chain(ccw.Segment())}, map[int]float64{10: 1, 20: 2, 40: 10, 50: 20, 51: 320}},
 		{"arc clockwise", "ARC", render.Item{Chains: chain(cw.Segment())}, map[int]float64{10: 1, 20: 2, 40: 10, 50: 20, 51: 320}},
 		{"text", "TEXT", render.Item{Text: &render.Text{At: point(5, 6), Height: 2.5, Turn: -math.Pi / 2, String: "x"}}, map[int]float64{10: 5, 20: 6, 40: 2.5, 50: 270}},
-		{"centred text", "TEXT", render.Item{Text: &render.Text{At: point(5, 6), Height: 2.5, Align: render.Middle, Centred: true, String: "x"}},
-			map[int]float64{11: 5, 21: 6, 72: 1, 73: 2}},
+		{
+			"centred text", "TEXT",
+			render.Item{Text: &render.Text{At: point(5, 6), Height: 2.5, Align: render.Middle, Centred: true, String: "x"}},
+			map[int]float64{11: 5, 21: 6, 72: 1, 73: 2},
+		},
 	} {
 		t.Run(row.name, func(t *testing.T) {
 			row.item.Layer = render.LayerSawLine

@@ -82,7 +82,9 @@ func TestMapOfLetters(t *testing.T) {
 
 // A font is left out where no text uses it.
 func TestNoTextNoFont(t *testing.T) {
-	file := string(written(t, document(render.Item{Layer: render.LayerForm, Pen: render.Thin,
-		Outlines: []geometry.Outline{circle(t, point(9, 9), 3)}})))
+	file := string(written(t, document(render.Item{
+		Layer: render.LayerForm, Pen: render.Thin,
+		Outlines: []geometry.Outline{circle(t, point(9, 9), 3)},
+	})))
 	require.NotContains(t, file, "FontFile")
 }

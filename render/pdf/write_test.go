@@ -28,10 +28,14 @@ func circle(t require.TestingT, at geometry.Point, r float64) geometry.Outline {
 // wheelPage is a sheet with something of every kind on it.
 func wheelPage(t require.TestingT) render.Page {
 	d := &render.Drawing{Title: "Third wheel", Scale: 1}
-	d.Add(render.Item{Layer: render.LayerTeeth, Pen: render.Visible, Fill: render.Brass,
-		Outlines: []geometry.Outline{circle(t, point(105, 150), 40)}})
-	d.Add(render.Item{Layer: render.LayerWindows, Pen: render.Visible, Fill: render.Waste,
-		Outlines: []geometry.Outline{circle(t, point(105, 150), 30), circle(t, point(105, 150), 10)}})
+	d.Add(render.Item{
+		Layer: render.LayerTeeth, Pen: render.Visible, Fill: render.Brass,
+		Outlines: []geometry.Outline{circle(t, point(105, 150), 40)},
+	})
+	d.Add(render.Item{
+		Layer: render.LayerWindows, Pen: render.Visible, Fill: render.Waste,
+		Outlines: []geometry.Outline{circle(t, point(105, 150), 30), circle(t, point(105, 150), 10)},
+	})
 	d.Add(render.Item{Layer: render.LayerSawLine, Pen: render.Hidden, Outlines: []geometry.Outline{circle(t, point(105, 150), 29)}})
 	d.Add(render.CentreLine(point(60, 150), point(150, 150)))
 	d.Add(render.Linear(point(65, 150), point(145, 150), -50, "80.00 mm")...)

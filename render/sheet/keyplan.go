@@ -61,8 +61,10 @@ func (k key) outlines(b *template.Board, d *render.Drawing) {
 	heavy := &render.Drawing{Scale: 1}
 	for _, it := range d.Items {
 		if it.Pen == render.Visible && it.Text == nil {
-			heavy.Add(render.Item{Layer: render.LayerSheet, Quantity: keyQuantity, Pen: render.Hair, Ink: render.Grey,
-				Outlines: it.Outlines, Chains: it.Chains})
+			heavy.Add(render.Item{
+				Layer: render.LayerSheet, Quantity: keyQuantity, Pen: render.Hair, Ink: render.Grey,
+				Outlines: it.Outlines, Chains: it.Chains,
+			})
 		}
 	}
 	b.Drawing.Add(heavy.Placed(k.origin, k.size, 0).Items...)

@@ -29,8 +29,11 @@ const (
 // sizes A, B and Legal, from memory of it (8.5 × 11, 8.5 × 14, 11 × 17 in).
 func Papers() []Paper {
 	return []Paper{
-		{"a4", 210, 297}, {"a3", 297, 420},
-		{"letter", 215.9, 279.4}, {"legal", 215.9, 355.6}, {"tabloid", 279.4, 431.8},
+		{"a4", 210, 297},
+		{"a3", 297, 420},
+		{"letter", 215.9, 279.4},
+		{"legal", 215.9, 355.6},
+		{"tabloid", 279.4, 431.8},
 	}
 }
 

@@ -38,10 +38,21 @@ func TestParsePaper(t *testing.T) {
 
 func TestParsePaperRefuses(t *testing.T) {
 	for _, row := range []struct{ text, code string }{
-		{"", "paper.unknown"}, {"a5x", "paper.unknown"}, {"b4", "paper.unknown"}, {"200x280", "paper.unknown"},
-		{"-200x280mm", "paper.unknown"}, {"NaNx280mm", "paper.unknown"}, {"1e3x280mm", "paper.unknown"},
-		{"10inx280mm", "paper.unknown"}, {"10x12ft", "paper.unknown"}, {"10x12", "paper.unknown"}, {"5x7in", "paper.size"},
-		{"100x280mm", "paper.size"}, {"150x150mm", "paper.size"}, {"200x2001mm", "paper.size"}, {"0x0mm", "paper.size"},
+		{"", "paper.unknown"},
+		{"a5x", "paper.unknown"},
+		{"b4", "paper.unknown"},
+		{"200x280", "paper.unknown"},
+		{"-200x280mm", "paper.unknown"},
+		{"NaNx280mm", "paper.unknown"},
+		{"1e3x280mm", "paper.unknown"},
+		{"10inx280mm", "paper.unknown"},
+		{"10x12ft", "paper.unknown"},
+		{"10x12", "paper.unknown"},
+		{"5x7in", "paper.size"},
+		{"100x280mm", "paper.size"},
+		{"150x150mm", "paper.size"},
+		{"200x2001mm", "paper.size"},
+		{"0x0mm", "paper.size"},
 	} {
 		t.Run(row.text, func(t *testing.T) {
 			_, err := ParsePaper(row.text)

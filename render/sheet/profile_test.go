@@ -33,10 +33,14 @@ func TestAProfileFromBars(t *testing.T) {
 		{name: "true", bar: BarMillimetres, x: 100, y: 100, wantX: 1, wantY: 1, source: "definition"},
 		{name: "mm", bar: BarMillimetres, x: 99.7, y: 100.4, wantX: 0.997, wantY: 1.004, source: "definition"},
 		{name: "inch", bar: BarInches, x: 101.6, y: 101.0, wantX: 1, wantY: 101.0 / 101.6, source: "definition"},
-		{name: "short in the scan direction", bar: BarInches, x: BarInches * (1 - 0.0078), y: BarInches, wantX: 0.9922, wantY: 1,
-			source: "savagetaylor.com TIL TA43830: 0.78 percent"},
-		{name: "worst engine quoted", bar: BarMillimetres, x: 97, y: 103, wantX: 0.97, wantY: 1.03,
-			source: "comp.laser-printers June 1988: 10 in could be 0.3 in out"},
+		{
+			name: "short in the scan direction", bar: BarInches, x: BarInches * (1 - 0.0078), y: BarInches, wantX: 0.9922, wantY: 1,
+			source: "savagetaylor.com TIL TA43830: 0.78 percent",
+		},
+		{
+			name: "worst engine quoted", bar: BarMillimetres, x: 97, y: 103, wantX: 0.97, wantY: 1.03,
+			source: "comp.laser-printers June 1988: 10 in could be 0.3 in out",
+		},
 		{name: "fitted to the page", bar: BarMillimetres, x: 94, y: 100, blamed: "printing.across", least: 97, most: 103, source: "MostError"},
 		{name: "enlarged", bar: BarInches, x: 101.6, y: 105, blamed: "printing.up", least: 98.552, most: 104.648, source: "MostError"},
 		{name: "the other bar", bar: BarMillimetres, x: 4, y: 4, blamed: "printing.across", least: 97, most: 103, source: "inches for mm"},

@@ -30,8 +30,10 @@ func patchwork(width, height, scale float64) *render.Drawing {
 		b.Line(template.Stroke{Layer: render.LayerRelief, Pen: render.Thin, Ink: render.Blue}, geometry.Line{From: way.Times(5), To: way.Times(r * 1.05)})
 		b.Write(template.Stroke{Layer: render.LayerText, Ink: render.Blue}, render.Text{At: way.Times(r * 0.85), Height: 3.5, Align: render.Middle, Centred: true, String: fmt.Sprint(i)})
 	}
-	b.Write(template.Stroke{Layer: render.LayerText}, render.Text{Height: 3.5, Align: render.Middle, Turn: 0.2,
-		String: "a text so long that it lies across every seam of the sheets from the one side to the other side of them"})
+	b.Write(template.Stroke{Layer: render.LayerText}, render.Text{
+		Height: 3.5, Align: render.Middle, Turn: 0.2,
+		String: "a text so long that it lies across every seam of the sheets from the one side to the other side of them",
+	})
 	return b.Drawing
 }
 

@@ -39,8 +39,10 @@ func Plan(ctx context.Context, sheets []Sheet, paper Paper, s template.Style, o 
 	}
 	r := &Run{style: s, options: o, on: make([][]int, len(sheets))}
 	looked := map[*render.Drawing]*render.Drawing{} // copies stay one drawing
-	g := &gathering{paper: paper, style: s, options: o, copies: map[*render.Drawing]int{}, met: map[*render.Drawing]int{},
-		open: map[float64][]*opened{}}
+	g := &gathering{
+		paper: paper, style: s, options: o, copies: map[*render.Drawing]int{}, met: map[*render.Drawing]int{},
+		open: map[float64][]*opened{},
+	}
 	for _, sh := range sheets {
 		if looked[sh.Drawing] == nil {
 			looked[sh.Drawing] = o.Look.of(sh.Drawing, s)

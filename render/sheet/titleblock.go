@@ -59,8 +59,12 @@ func (t TitleBlock) rows(say func(string, ...any) string) [][]cell {
 		rows = append(rows, row)
 	}
 	return append(rows, []cell{
-		{say("sheet.owner"), t.Maker, 3.8, say("sheet.owner.short")}, {say("sheet.number"), t.Number, 2.6, ""}, {say("sheet.date"), t.Date, 3, say("sheet.date.short")},
-		{say("sheet.sheet"), t.Sheet, 2.5, ""}, {say("sheet.scale"), t.Scale, 2.5, ""}, {say("sheet.profile"), t.Profile, 4.6, say("sheet.profile.short")},
+		{say("sheet.owner"), t.Maker, 3.8, say("sheet.owner.short")},
+		{say("sheet.number"), t.Number, 2.6, ""},
+		{say("sheet.date"), t.Date, 3, say("sheet.date.short")},
+		{say("sheet.sheet"), t.Sheet, 2.5, ""},
+		{say("sheet.scale"), t.Scale, 2.5, ""},
+		{say("sheet.profile"), t.Profile, 4.6, say("sheet.profile.short")},
 	})
 }
 

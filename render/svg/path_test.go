@@ -65,8 +65,10 @@ func readPath(t require.TestingT, data string) (paths [][]geometry.Segment, clos
 // A full circle is one closed path of true arcs of 30°, within 1 µm.
 func TestCircle(t *testing.T) {
 	for _, radius := range []float64{0.25, 40, 500} {
-		root := read(t, written(t, drawing(render.Item{Layer: render.LayerTeeth, Pen: render.Visible,
-			Outlines: []geometry.Outline{circle(t, point(3, -2), radius)}})))
+		root := read(t, written(t, drawing(render.Item{
+			Layer: render.LayerTeeth, Pen: render.Visible,
+			Outlines: []geometry.Outline{circle(t, point(3, -2), radius)},
+		})))
 		data := root.all("path")
 		require.Len(t, data, 1)
 		paths, closed := readPath(t, data[0].attr("d"))

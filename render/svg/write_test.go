@@ -68,8 +68,10 @@ func read(t require.TestingT, file string) (root element) {
 }
 
 func TestSheet(t *testing.T) {
-	root := read(t, written(t, drawing(render.Item{Layer: render.LayerTeeth, Pen: render.Visible,
-		Outlines: []geometry.Outline{circle(t, point(0, 5), 40)}})))
+	root := read(t, written(t, drawing(render.Item{
+		Layer: render.LayerTeeth, Pen: render.Visible,
+		Outlines: []geometry.Outline{circle(t, point(0, 5), 40)},
+	})))
 	require.Equal(t, "svg", root.XMLName.Local)
 	require.Equal(t, "82mm", root.attr("width"))
 	require.Equal(t, "82mm", root.attr("height"))
@@ -94,8 +96,10 @@ func TestLayers(t *testing.T) {
 }
 
 func TestWhereAnItemCameFrom(t *testing.T) {
-	item := render.Item{Layer: render.LayerWindows, Part: "third", Quantity: "crossing.rim", Pen: render.Hidden, Ink: render.Blue,
-		Fill: render.Waste, Outlines: []geometry.Outline{circle(t, point(0, 0), 30), circle(t, point(0, 0), 10)}}
+	item := render.Item{
+		Layer: render.LayerWindows, Part: "third", Quantity: "crossing.rim", Pen: render.Hidden, Ink: render.Blue,
+		Fill: render.Waste, Outlines: []geometry.Outline{circle(t, point(0, 0), 30), circle(t, point(0, 0), 10)},
+	}
 	root := read(t, written(t, drawing(item)))
 	group := root.all("g")[0]
 	require.Len(t, group.Children, 1)

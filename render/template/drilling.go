@@ -69,7 +69,8 @@ func screwHoles(b *Board, m mount.Mounting) {
 		holeCross(b, p, r, r+0.8)
 		b.Write(Stroke{Layer: render.LayerText, Quantity: "mount.screws", Ink: render.Blue}, render.Text{
 			At: geometry.Polar(m.Screws.Circle/2+r+2.1, geometry.Clock(p.Angle)), Height: 1.8, Align: render.Middle, Centred: true,
-			Bold: i == 0, String: strconv.Itoa(i + 1)})
+			Bold: i == 0, String: strconv.Itoa(i + 1),
+		})
 	}
 }
 

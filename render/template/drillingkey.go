@@ -51,7 +51,8 @@ func keyNumber(b *Board, i int, p mount.Place, k float64, m mount.Mounting, bore
 		r = k*(m.Screws.Circle+m.Clear.MM)/2 + 2.4
 	}
 	b.Write(Stroke{Layer: render.LayerText, Quantity: "mount.screws", Ink: render.Blue}, render.Text{
-		At: geometry.Polar(r, geometry.Clock(p.Angle)), Height: 2.5, Align: render.Middle, Centred: true, Bold: true, String: strconv.Itoa(i + 1)})
+		At: geometry.Polar(r, geometry.Clock(p.Angle)), Height: 2.5, Align: render.Middle, Centred: true, Bold: true, String: strconv.Itoa(i + 1),
+	})
 }
 
 // chordAcross dimensions the dividers' setting between the two neighbours that stand
@@ -89,7 +90,8 @@ func keyFigures(b *Board, m mount.Mounting, c mount.Collet, bore, hub, k, widest
 	notes.draw(b, box)
 	b.Write(Stroke{Layer: render.LayerText, Quantity: "mount", Ink: render.Grey}, render.Text{
 		At: geometry.Point{Y: -r - 4.5}, Height: 2.5, Align: render.Middle,
-		String: b.Say("template.drilling.enlarged", "scale", scaleText(k, b.Style))})
+		String: b.Say("template.drilling.enlarged", "scale", scaleText(k, b.Style)),
+	})
 }
 
 // drillText names a drill with its size, and whether it is taken as usual.

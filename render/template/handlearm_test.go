@@ -17,14 +17,22 @@ func TestHandlesOfBentArms(t *testing.T) {
 		ask  func(*crossing.Spec)
 		want map[geometry.Quantity]float64
 	}{
-		{"swept", func(s *crossing.Spec) { s.Style, s.Sweep = crossing.Swept, geometry.Degrees(20) },
-			map[geometry.Quantity]float64{"crossing.sweep": float64(geometry.Degrees(20))}},
-		{"swept the other way", func(s *crossing.Spec) { s.Style, s.Sweep = crossing.Swept, geometry.Degrees(-15) },
-			map[geometry.Quantity]float64{"crossing.sweep": float64(geometry.Degrees(-15))}},
-		{"waisted", func(s *crossing.Spec) { s.Style, s.Waist = crossing.Waisted, 1.5 },
-			map[geometry.Quantity]float64{"crossing.waist": 1.5}},
-		{"waisted there", func(s *crossing.Spec) { s.Style, s.Waist, s.WaistAt = crossing.Waisted, 1.6, 18 },
-			map[geometry.Quantity]float64{"crossing.waist": 1.6}},
+		{
+			"swept", func(s *crossing.Spec) { s.Style, s.Sweep = crossing.Swept, geometry.Degrees(20) },
+			map[geometry.Quantity]float64{"crossing.sweep": float64(geometry.Degrees(20))},
+		},
+		{
+			"swept the other way", func(s *crossing.Spec) { s.Style, s.Sweep = crossing.Swept, geometry.Degrees(-15) },
+			map[geometry.Quantity]float64{"crossing.sweep": float64(geometry.Degrees(-15))},
+		},
+		{
+			"waisted", func(s *crossing.Spec) { s.Style, s.Waist = crossing.Waisted, 1.5 },
+			map[geometry.Quantity]float64{"crossing.waist": 1.5},
+		},
+		{
+			"waisted there", func(s *crossing.Spec) { s.Style, s.Waist, s.WaistAt = crossing.Waisted, 1.6, 18 },
+			map[geometry.Quantity]float64{"crossing.waist": 1.6},
+		},
 		{"outer edges", func(s *crossing.Spec) { s.OuterRadius = 18 }, map[geometry.Quantity]float64{"crossing.outer_radius": 18}},
 	} {
 		t.Run(row.name, func(t *testing.T) {

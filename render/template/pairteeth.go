@@ -16,7 +16,8 @@ func (m *meshing) driver() meshed {
 
 func (m *meshing) follower() meshed {
 	return meshed{
-		m.pair.Follower, m.pair.Pinion, geometry.Point{Y: m.pair.Turn.Centres},
+		m.pair.Follower, m.pair.Pinion,
+		geometry.Point{Y: m.pair.Turn.Centres},
 		geometry.FullTurn/2 + m.place.follower, "pinion", render.Steel,
 	}
 }

@@ -121,8 +121,10 @@ func newPlot(b *Board, frame geometry.Box, x, y axis, q geometry.Quantity) plot 
 // titles writes what the axes show: below the one, above the other.
 func (p plot) titles() {
 	ink := Stroke{Layer: render.LayerText, Quantity: p.q, Ink: render.Grey}
-	p.Write(ink, render.Text{At: geometry.Point{X: p.frame.Max.X, Y: p.frame.Min.Y - 2*plotGap - 2*plotFigure - 0.6},
-		Height: plotFigure, Align: render.Right, String: p.x.title})
+	p.Write(ink, render.Text{
+		At:     geometry.Point{X: p.frame.Max.X, Y: p.frame.Min.Y - 2*plotGap - 2*plotFigure - 0.6},
+		Height: plotFigure, Align: render.Right, String: p.x.title,
+	})
 	p.Write(ink, render.Text{At: geometry.Point{X: p.frame.Min.X, Y: p.frame.Max.Y + plotGap}, Height: plotFigure, String: p.y.title})
 }
 

@@ -31,8 +31,10 @@ func laid(t testing.TB, count int, spec crossing.Spec) (Wheel, bool) {
 }
 
 func scribedSpec(arms int, style crossing.Style) crossing.Spec {
-	return crossing.Spec{Arms: arms, Style: style, Rim: 2.4, Hub: 13, ArmAtRim: 2, ArmAtHub: 2.8,
-		FilletAtRim: 0.8, FilletAtHub: 1, Allowance: 0.3, StartHole: 0.8}
+	return crossing.Spec{
+		Arms: arms, Style: style, Rim: 2.4, Hub: 13, ArmAtRim: 2, ArmAtHub: 2.8,
+		FilletAtRim: 0.8, FilletAtHub: 1, Allowance: 0.3, StartHole: 0.8,
+	}
 }
 
 // readStep is a step as a maker reads it off the card.

@@ -106,7 +106,8 @@ func scribingMark(w Wheel, s Style, steps []scribeStep, at scribeAt, box geometr
 	v.outline(lay.Windows[len(lay.Windows)-1].Outline, render.Visible)
 	v.spans(steps, at)
 	v.Write(Stroke{Layer: render.LayerText, Ink: render.Grey}, render.Text{
-		At: geometry.Point{X: v.frame.Centre().X, Y: v.frame.Min.Y - 3.8}, Height: 2.2, Align: render.Middle, String: name})
+		At: geometry.Point{X: v.frame.Centre().X, Y: v.frame.Min.Y - 3.8}, Height: 2.2, Align: render.Middle, String: name,
+	})
 	return v.Drawing
 }
 

@@ -68,7 +68,8 @@ func (st Stack) part(b *Board, mark mount.Mark, centre geometry.Point, k float64
 	lines := append(Wrap(name, 2.2, partWide-2, true), dotsText(b, mark.Dots))
 	for i, text := range lines {
 		b.Write(Stroke{Layer: render.LayerText, Quantity: "wheels", Ink: line.Ink}, render.Text{
-			At: centre.Add(geometry.Point{Y: -edge - 5 - 3.4*float64(i)}), Height: 2.2, Align: render.Middle, Bold: i < len(lines)-1, String: text})
+			At: centre.Add(geometry.Point{Y: -edge - 5 - 3.4*float64(i)}), Height: 2.2, Align: render.Middle, Bold: i < len(lines)-1, String: text,
+		})
 	}
 }
 
@@ -94,8 +95,10 @@ func StackNotes(st Stack, s Style) Notes {
 // twist tells what a misplacement of the smaller wheel's tips makes at the larger's.
 func (st Stack) twist(s Style) Figure {
 	small := st.Wheels[st.Stacked.Smaller].Teeth.TipRadius
-	return Figure{s.Words.Say("template.figure.misplaced", "by", s.Units.Fine(float64(st.Stacked.Twist)*small)),
-		s.Words.Say("template.stack.twist", "error", s.Units.Fine(st.Stacked.Error), "angle", s.Units.Angle(st.Stacked.Twist))}
+	return Figure{
+		s.Words.Say("template.figure.misplaced", "by", s.Units.Fine(float64(st.Stacked.Twist)*small)),
+		s.Words.Say("template.stack.twist", "error", s.Units.Fine(st.Stacked.Error), "angle", s.Units.Angle(st.Stacked.Twist)),
+	}
 }
 
 // StackCard is the card for drilling a stack: as a wheel's, with what a misplacement

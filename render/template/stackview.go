@@ -15,8 +15,16 @@ import (
 var stackLook = []struct {
 	ink render.Ink
 	pen render.Pen
-}{{render.Black, render.Visible}, {render.Green, render.Thin}, {render.Grey, render.Hidden}, {render.Black, render.Hair},
-	{render.Green, render.Visible}, {render.Grey, render.Hair}, {render.Black, render.Hidden}, {render.Green, render.Hidden}}
+}{
+	{render.Black, render.Visible},
+	{render.Green, render.Thin},
+	{render.Grey, render.Hidden},
+	{render.Black, render.Hair},
+	{render.Green, render.Visible},
+	{render.Grey, render.Hair},
+	{render.Black, render.Hidden},
+	{render.Green, render.Hidden},
+}
 
 // Measures of a stack's drawing in millimetres of paper.
 const (
@@ -93,12 +101,14 @@ func (st Stack) tips(b *Board) {
 		text := Stroke{Layer: render.LayerText, Quantity: "tips", Ink: lookOf(i).ink}
 		b.Write(text, render.Text{
 			At: geometry.Point{Y: out + armNumberAt + 4.4*float64(len(st.Wheels)-1-i)}, Height: 2.9, Align: render.Middle, Centred: true, Bold: true,
-			String: b.Say("template.stack.tip", "wheel", st.named(b.Style, i), "tip", st.tip(i))})
+			String: b.Say("template.stack.tip", "wheel", st.named(b.Style, i), "tip", st.tip(i)),
+		})
 		way := letterWay(i)
 		b.Line(Stroke{Layer: render.LayerDimensions, Quantity: "wheels", Pen: render.Thin, Ink: lookOf(i).ink}, radial(w.Teeth.TipRadius, out+3, way))
 		text.Quantity = "wheels"
 		b.Write(text, render.Text{
-			At: geometry.Polar(out+5.4, geometry.Clock(way)), Height: 2.9, Align: render.Middle, Centred: true, Bold: true, String: letterOf(i)})
+			At: geometry.Polar(out+5.4, geometry.Clock(way)), Height: 2.9, Align: render.Middle, Centred: true, Bold: true, String: letterOf(i),
+		})
 	}
 }
 

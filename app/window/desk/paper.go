@@ -36,10 +36,14 @@ func (d *Desk) paperFields() []Field {
 		papers = append(papers, Choice{p.Name, d.choiceLabel(paperField, p.Name)})
 	}
 	say := d.words.Say
-	fs := []Field{d.chosenField(),
+	fs := []Field{
+		d.chosenField(),
 		{Path: paperField, Label: say("field.printing.paper"), Text: d.paper().Name, Choices: papers},
-		{Path: copiesField, Label: say("field.printing.copies"), Text: d.packet.copies, Empty: "1",
-			Hint: say("help.printing.copies"), Refusal: d.copiesRefusal()}}
+		{
+			Path: copiesField, Label: say("field.printing.copies"), Text: d.packet.copies, Empty: "1",
+			Hint: say("help.printing.copies"), Refusal: d.copiesRefusal(),
+		},
+	}
 	fs = append(fs, d.printingFields()...)
 	for _, of := range []geometry.Quantity{"title", "maker", "number", "revised", unitsField} {
 		fs = append(fs, d.field("", of))

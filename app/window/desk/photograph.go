@@ -26,8 +26,10 @@ func (d *Desk) PhotographFields() []Field {
 		return nil
 	}
 	var fs []Field
-	for _, path := range []geometry.Quantity{photographFile, "cutter.bit.photograph.points", "cutter.bit.photograph.distance",
-		"cutter.bit.photograph.edge", "cutter.bit.photograph.origin"} {
+	for _, path := range []geometry.Quantity{
+		photographFile, "cutter.bit.photograph.points", "cutter.bit.photograph.distance",
+		"cutter.bit.photograph.edge", "cutter.bit.photograph.origin",
+	} {
 		fs = append(fs, d.field(d.part, path))
 	}
 	return fs

@@ -58,12 +58,18 @@ func (p *printing) set(field geometry.Quantity, text string) bool {
 func (d *Desk) printingFields() []Field {
 	p := d.packet.printing
 	return []Field{
-		{Path: printerField, Label: d.words.Say("field.printing.printer"), Text: p.printer, Choices: d.printers(),
-			Hint: d.words.Say("help.printing.printer"), Refusal: d.printerRefusal()},
-		{Path: sharedField, Label: d.words.Say("field.printing.shared"), Text: usual(p.shared, filled),
-			Choices: d.labelled(sharedField, filled, together, apart)},
-		{Path: lookField, Label: d.words.Say("field.printing.look"), Text: usual(p.look, lookOrder[0]),
-			Choices: d.labelled(lookField, lookOrder...)},
+		{
+			Path: printerField, Label: d.words.Say("field.printing.printer"), Text: p.printer, Choices: d.printers(),
+			Hint: d.words.Say("help.printing.printer"), Refusal: d.printerRefusal(),
+		},
+		{
+			Path: sharedField, Label: d.words.Say("field.printing.shared"), Text: usual(p.shared, filled),
+			Choices: d.labelled(sharedField, filled, together, apart),
+		},
+		{
+			Path: lookField, Label: d.words.Say("field.printing.look"), Text: usual(p.look, lookOrder[0]),
+			Choices: d.labelled(lookField, lookOrder...),
+		},
 	}
 }
 

@@ -19,8 +19,11 @@ func TestSearchFindsPartsByNameIDAndTeeth(t *testing.T) {
 		want string // among what is found
 		not  string
 	}{
-		{"great", "great", "escape"}, {"GREAT wh", "great", "third"}, {count, "great", "escape"},
-		{"wheel third", "third", "great"}, {"eat", "", "great"},
+		{"great", "great", "escape"},
+		{"GREAT wh", "great", "third"},
+		{count, "great", "escape"},
+		{"wheel third", "third", "great"},
+		{"eat", "", "great"},
 	} {
 		d.Search(row.text)
 		require.NotContains(t, d.Found(), row.not, row.text)

@@ -119,9 +119,11 @@ func crossingFields(c *job.Crossing) []geometry.Quantity {
 	}
 	return slices.Concat(
 		[]geometry.Quantity{"crossing.arms", "crossing.style"}, own[style],
-		[]geometry.Quantity{"crossing.placing", "crossing.rim", "crossing.hub",
+		[]geometry.Quantity{
+			"crossing.placing", "crossing.rim", "crossing.hub",
 			"crossing.arm_at_rim", "crossing.arm_at_hub", "crossing.fillet_at_rim", "crossing.fillet_at_hub",
-			"crossing.outer_radius", "crossing.allowance", "crossing.blade", "crossing.start_hole"})
+			"crossing.outer_radius", "crossing.allowance", "crossing.blade", "crossing.start_hole",
+		})
 }
 
 func formOf(t *job.Teeth) string {
