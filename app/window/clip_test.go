@@ -3,6 +3,7 @@ package window
 import (
 	"fmt"
 	"image/color"
+	"maps"
 	"slices"
 	"strings"
 	"testing"
@@ -197,11 +198,27 @@ func TestNothingIsClipped(t *testing.T) {
 		c.steps(w, where)
 		c.questions(w, where)
 	}
-	var all []string
-	for _, f := range c.faults {
-		all = append(all, f)
+	c.require(t)
+}
+
+// A job without parts has the welcome in the place of the drawing.
+func TestNothingOfAnEmptyJobIsClipped(t *testing.T) {
+	w := opened(t)
+	t.Cleanup(func() { w.all.dress(appearance.Usual) })
+	w.desk.Begin()
+	c := &clipped{faults: map[string]string{}}
+	for _, l := range dresses() {
+		require.NoError(t, w.desk.Speak(l.spoken))
+		w.all.redress(l.Looks)
+		w.Resize(fyne.NewSize(1280, 680))
+		require.True(t, w.welcome.Visible())
+		c.look(fmt.Sprint(l.spoken, " ", l.Shade, " ", l.Percent), w.Content(), paper)
 	}
-	slices.Sort(all)
+	c.require(t)
+}
+
+func (c *clipped) require(t *testing.T) {
+	all := slices.Sorted(maps.Values(c.faults))
 	require.Empty(t, all, strings.Join(all, "\n"))
 }
 

@@ -85,7 +85,7 @@ func TestTheFirstWheel(t *testing.T) {
 	typeIn("84")
 	keys(w, fyne.KeyTab)
 	typeIn("0.7")
-	w.menu.view.Items[3].Action() // Crossing
+	w.menu.step.Items[3].Action() // Crossing
 	typeIn("6")
 	id := w.desk.Part()
 	for field, want := range map[geometry.Quantity]string{"name": "Great wheel", "teeth.count": "84", "teeth.module": "0.7", "crossing.arms": "6"} {

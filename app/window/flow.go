@@ -17,6 +17,7 @@ type flow struct {
 	size   float32
 	colour color.Color
 	bold   bool
+	align  fyne.TextAlign
 	width  float32 // it was last broken for
 	asked  float32 // the width last asked about
 	lines  int     // at that width
@@ -69,6 +70,7 @@ func (f *flow) lay(width float32) {
 	f.broken = wrapped(f.text, f.size, f.style(), width)
 	for i, line := range f.broken {
 		t := written(line, f.size, f.colour, f.bold)
+		t.Alignment = f.align
 		put(t, 0, float32(i)*f.size*leading, width, f.size*leading)
 		f.Objects = append(f.Objects, t)
 	}

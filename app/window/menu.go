@@ -20,8 +20,7 @@ type menu struct {
 	save, quit           *fyne.MenuItem
 	recent               *fyne.MenuItem
 	onPart               []*fyne.MenuItem
-	view                 *fyne.Menu
-	onView               []*fyne.MenuItem // below the steps
+	step                 *fyne.Menu
 	steps                []desk.Step
 	shownRecent          []string
 	edited, redoable, of bool
@@ -29,7 +28,7 @@ type menu struct {
 
 func newMenu(w *Window) *menu {
 	m := &menu{window: w}
-	m.MainMenu = fyne.NewMainMenu(m.jobMenu(), m.editMenu(), m.partMenu(), m.viewMenu(), m.helpMenu())
+	m.MainMenu = fyne.NewMainMenu(m.jobMenu(), m.editMenu(), m.partMenu(), m.stepMenu(), m.viewMenu(), m.helpMenu())
 	return m
 }
 
@@ -140,9 +139,7 @@ func (m *menu) helpMenu() *fyne.Menu {
 
 func (m *menu) viewMenu() *fyne.Menu {
 	w := m.window
-	m.view = fyne.NewMenu(w.desk.Words().Say("menu.view"))
-	m.onView = []*fyne.MenuItem{
-		fyne.NewMenuItemSeparator(),
+	return fyne.NewMenu(w.desk.Words().Say("menu.view"),
 		keyed(m.item("fit", w.board.fitPart), fyne.Key0),
 		keyed(m.item("fit-lit", w.board.fitLit), fyne.Key9),
 		keyed(m.item("closer", func() { w.board.zoom(closer, w.board.middle()) }), fyne.KeyEqual),
@@ -151,21 +148,23 @@ func (m *menu) viewMenu() *fyne.Menu {
 		keyed(m.item("stock", func() { w.column.stock.open() }), fyne.KeyG),
 		keyed(m.item("rule", w.measure), fyne.KeyM),
 		keyed(m.item("layers", w.chooseLayers), fyne.KeyL),
-		fyne.NewMenuItemSeparator(), m.shades(), m.sizes(), m.languages(),
-	}
-	m.listSteps()
-	return m.view
+		fyne.NewMenuItemSeparator(), m.shades(), m.sizes(), m.languages())
 }
 
-// listSteps puts the steps of the present part at the head of the menu.
+// stepMenu leads to the steps of the present part.
+func (m *menu) stepMenu() *fyne.Menu {
+	m.step = fyne.NewMenu(m.window.desk.Words().Say("menu.step"))
+	m.listSteps()
+	return m.step
+}
+
 func (m *menu) listSteps() {
 	d := m.window.desk
-	m.steps, m.view.Items = d.Steps(), nil
+	m.steps, m.step.Items = d.Steps(), nil
 	for i, step := range m.steps {
 		key := fyne.KeyName(rune('1' + i))
-		m.view.Items = append(m.view.Items, keyed(fyne.NewMenuItem(d.Words().Say("step."+string(step)), m.unasked(func() { m.window.goTo(step) })), key))
+		m.step.Items = append(m.step.Items, keyed(fyne.NewMenuItem(d.Words().Say("step."+string(step)), m.unasked(func() { m.window.goTo(step) })), key))
 	}
-	m.view.Items = append(m.view.Items, m.onView...)
 }
 
 // show brings the menu in line with the desk. The toolkit builds a menu anew when

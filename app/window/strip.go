@@ -78,7 +78,13 @@ func widest(objects []fyne.CanvasObject) float32 {
 
 func (stripLayout) Layout(objects []fyne.CanvasObject, s fyne.Size) {
 	tabs := float32(len(objects)/2 + 1)
-	width := min(max(tabWidth, widest(objects)), (s.Width-(tabs-1)*linkWidth)/tabs)
+	room := s.Width - (tabs-1)*linkWidth
+	even, more := room >= widest(objects)*tabs, room
+	if !even { // each goes by its own name
+		for i := 0; i < len(objects); i += 2 {
+			more -= objects[i].MinSize().Width
+		}
+	}
 	x := float32(0)
 	for i, o := range objects {
 		if i%2 == 1 {
@@ -86,7 +92,11 @@ func (stripLayout) Layout(objects []fyne.CanvasObject, s fyne.Size) {
 			x += linkWidth
 			continue
 		}
-		put(o, x, 0, width, s.Height)
-		x += width
+		wide := min(max(tabWidth, widest(objects)), room/tabs)
+		if !even {
+			wide = o.MinSize().Width + more/tabs
+		}
+		put(o, x, 0, wide, s.Height)
+		x += wide
 	}
 }

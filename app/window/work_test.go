@@ -146,7 +146,7 @@ func TestTheTabsFollowTheKindOfPart(t *testing.T) {
 		for i, s := range w.desk.Steps() {
 			test.Tap(w.strip.tabs[i])
 			require.Equal(t, s, w.desk.Step())
-			require.Equal(t, w.desk.Words().Say("step."+string(s)), w.menu.view.Items[i].Label)
+			require.Equal(t, w.desk.Words().Say("step."+string(s)), w.menu.step.Items[i].Label)
 		}
 	}
 	require.Equal(t, desk.Paper, w.desk.Step())

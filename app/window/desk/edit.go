@@ -111,10 +111,15 @@ func (d *Desk) CanUndo() bool { return d.history.CanUndo() }
 // CanRedo reports whether there is an undone step.
 func (d *Desk) CanRedo() bool { return d.history.CanRedo() }
 
-// Duplicate adds a copy of the present part after it.
+// Duplicate adds a copy of the present part after it, and goes on in it at the same step.
 func (d *Desk) Duplicate() error {
 	j, id, err := d.Job().Duplicate(d.part)
-	return d.became(j, id, err)
+	step := d.Step()
+	if err := d.became(j, id, err); err != nil {
+		return err
+	}
+	d.Go(step)
+	return nil
 }
 
 // became makes an edited job the present one and looks at a part of it.
