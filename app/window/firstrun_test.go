@@ -42,6 +42,23 @@ func TestANewcomerIsShownRoundOnce(t *testing.T) {
 	}
 }
 
+// Jobs are read beside the window, but what a newcomer is asked about lies on the desk of
+// the one window by then.
+func TestANewcomerHasOneWindow(t *testing.T) {
+	app := test.NewApp()
+	t.Cleanup(app.Quit)
+	w := New(app, desk.New(words.English(), desk.Recent{File: filepath.Join(t.TempDir(), "recent")}))
+	var b bench
+	w.desk.Aside = b.aside
+	w.receive()
+	require.Equal(t, []string{"Signal-cabin timepiece"}, shown(w))
+	test.Tap(button(t, w, "Begin my own job"))
+	require.Empty(t, w.desk.Part())
+	require.Equal(t, w.welcome.add, w.Canvas().Focused())
+	b.all()
+	require.Len(t, shown(w), 1)
+}
+
 func TestOneWhoHasOpenedAJobIsNoNewcomer(t *testing.T) {
 	state := t.TempDir()
 	first, _ := files(t)
