@@ -24,7 +24,7 @@ unformatted=$(gofmt -l app assets geometry render)
 [ -z "$unformatted" ] || stop "gofmt would change: $unformatted"
 
 echo "== go vet"
-go vet -tags "$tags" ./...
+go vet -tags "$tags,measure" ./...
 
 if [ "${TIPLINE_FULL:-}" = 1 ]; then
 	sh app/care.sh

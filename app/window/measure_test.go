@@ -27,16 +27,16 @@ const measured, begun = "TIPLINE_MEASURED", "TIPLINE_BEGUN"
 // The toolkit's loop wants the thread that init runs on.
 func init() {
 	if which := os.Getenv(measured); which != "" {
-		if err := measure(which); err != nil {
+		if err := start(which); err != nil {
 			fmt.Fprintln(os.Stderr, err)
 			os.Exit(1)
 		}
 	}
 }
 
-// measure opens a window and, once it has been painted, prints the milliseconds since
+// start opens a window and, once it has been painted, prints the milliseconds since
 // the program was begun and its memory in MB, and ends.
-func measure(which string) error {
+func start(which string) error {
 	var start int64
 	if _, err := fmt.Sscan(os.Getenv(begun), &start); err != nil {
 		return err
