@@ -79,7 +79,8 @@ func widest(objects []fyne.CanvasObject) float32 {
 func (stripLayout) Layout(objects []fyne.CanvasObject, s fyne.Size) {
 	tabs := float32(len(objects)/2 + 1)
 	room := s.Width - (tabs-1)*linkWidth
-	even, more := room >= widest(objects)*tabs, room
+	least, more := widest(objects), room
+	even, width := room >= least*tabs, min(max(tabWidth, least), room/tabs)
 	if !even { // each goes by its own name
 		for i := 0; i < len(objects); i += 2 {
 			more -= objects[i].MinSize().Width
@@ -92,11 +93,10 @@ func (stripLayout) Layout(objects []fyne.CanvasObject, s fyne.Size) {
 			x += linkWidth
 			continue
 		}
-		wide := min(max(tabWidth, widest(objects)), room/tabs)
 		if !even {
-			wide = o.MinSize().Width + more/tabs
+			width = o.MinSize().Width + more/tabs
 		}
-		put(o, x, 0, wide, s.Height)
-		x += wide
+		put(o, x, 0, width, s.Height)
+		x += width
 	}
 }
