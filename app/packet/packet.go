@@ -23,9 +23,8 @@ type Options struct {
 
 // Build lays out the whole packet: cover, what to get in, the sheets of each wheel and
 // pinion in the order of the work, those of the pairs, trains and stacks, and the
-// cautions. A sheet that
-// cannot be drawn is left out, and the cover says what is missing. It gives way when
-// ctx is done.
+// cautions. A sheet that cannot be drawn is left out, and the cover says what is
+// missing. It gives way when ctx is done.
 func Build(ctx context.Context, r *solve.Result, o Options) (render.Document, error) {
 	doc, run, err := Plan(ctx, r, o)
 	if err != nil {
