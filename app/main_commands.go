@@ -11,7 +11,7 @@ import (
 )
 
 // open says that this program was built without a window.
-func open(command.Opening) int {
-	fmt.Fprintf(os.Stderr, "tipline: %s\n", language.Usual().Spoken().Say("window.not-built"))
+func open(o command.Opening) int {
+	fmt.Fprintf(os.Stderr, "tipline: %s\n", language.Usual().Asked(o.Language).Say("window.not-built"))
 	return command.Nothing
 }

@@ -26,13 +26,14 @@ import (
 // open opens the window and returns the exit code. A file that is no job is told on
 // stderr, or in the window where that is wanted anyhow.
 func open(o command.Opening) int {
-	spoken := language.Usual()
+	usual := language.Usual()
+	spoken := usual.Asked(o.Language)
 	if !screen() {
-		fmt.Fprintf(os.Stderr, "tipline: %s\n", spoken.Spoken().Say("window.no-screen"))
+		fmt.Fprintf(os.Stderr, "tipline: %s\n", spoken.Say("window.no-screen"))
 		return command.Nothing
 	}
-	d := desk.New(spoken.Spoken(), desk.Recent{File: filepath.Join(xdg.StateHome, "tipline", "recent")})
-	d.Language, d.Looks = spoken, appearance.InConfig()
+	d := desk.New(spoken, desk.Recent{File: filepath.Join(xdg.StateHome, "tipline", "recent")})
+	d.Language, d.Looks = usual, appearance.InConfig()
 	var refused error
 	if o.Job != "" {
 		refused = d.Open(o.Job)

@@ -11,13 +11,20 @@ import (
 )
 
 // solved reads the job, works it out and looks for its photographs: beside the job, or in
-// the present folder for one that comes in.
-func (c *call) solved() (*solve.Result, error) {
+// the present folder for one that comes in. When ctx is done it gives that up.
+func (c *call) solved(ctx context.Context) (*solve.Result, error) {
+	return unlessStopped(ctx, func() (*solve.Result, error) { return c.workOut(ctx) })
+}
+
+func (c *call) workOut(ctx context.Context) (*solve.Result, error) {
 	j, err := c.load()
 	if err != nil {
 		return nil, err
 	}
-	r := solve.Solve(context.Background(), j)
+	r := solve.Solve(ctx, j)
+	if r == nil {
+		return nil, ctx.Err()
+	}
 	r.Findings = append(r.Findings, solve.PhotographFindings(j, func(file string) error {
 		_, err := job.Picture(filepath.Dir(c.name), file)
 		return err
@@ -27,7 +34,7 @@ func (c *call) solved() (*solve.Result, error) {
 
 // figuresCommand prints every computed figure.
 func figuresCommand(c *call) (int, error) {
-	r, err := c.solved()
+	r, err := c.solved(context.Background())
 	if err != nil {
 		return Nothing, err
 	}
@@ -48,7 +55,7 @@ func figuresCommand(c *call) (int, error) {
 // findingsCommand prints the findings alone and tells by its exit code whether an
 // error is among them.
 func findingsCommand(c *call) (int, error) {
-	r, err := c.solved()
+	r, err := c.solved(context.Background())
 	if err != nil {
 		return Nothing, err
 	}

@@ -33,22 +33,24 @@ func packetCommand(c *call) (int, error) {
 	if copies != float64(int(copies)) {
 		return Nothing, refuse("command.whole", "flag", "copies", "value", c.flags["copies"], "min", 1, "max", mostCopies)
 	}
-	r, err := c.solved()
-	if err != nil {
-		return Nothing, err
-	}
-	o, err := c.options(r)
-	if err != nil {
-		return Nothing, err
-	}
-	if o.Kinds, err = c.sheetKinds(); err != nil {
-		return Nothing, err
-	}
-	if id := c.flags["wheel"]; id != "" {
-		o.Parts = []string{id}
-	}
-	o.Copies = int(copies)
-	return untilStopped(out, func(ctx context.Context) (int, error) { return c.writePacket(ctx, r, o, out) })
+	return untilStopped(out, func(ctx context.Context) (int, error) {
+		r, err := c.solved(ctx)
+		if err != nil {
+			return Nothing, err
+		}
+		o, err := c.options(r)
+		if err != nil {
+			return Nothing, err
+		}
+		if o.Kinds, err = c.sheetKinds(); err != nil {
+			return Nothing, err
+		}
+		if id := c.flags["wheel"]; id != "" {
+			o.Parts = []string{id}
+		}
+		o.Copies = int(copies)
+		return c.writePacket(ctx, r, o, out)
+	})
 }
 
 func (c *call) writePacket(ctx context.Context, r *solve.Result, o packet.Options, out string) (int, error) {

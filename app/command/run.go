@@ -7,14 +7,13 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"os"
-	"path/filepath"
 	"slices"
 	"strings"
 
 	"tipline/app/job"
 	printers "tipline/app/printer"
 	"tipline/assets/words"
+	"tipline/geometry/fault"
 )
 
 // Exit codes.
@@ -80,34 +79,6 @@ func commands() []command {
 	}
 }
 
-// Opening is what the program's arguments ask of the window.
-type Opening struct {
-	Job    string // the file, "" for none
-	Anyhow bool   // open the window though the file is no job, and say so there
-}
-
-// Opens reports whether the program's arguments ask for the window, and how. One
-// word that is no command and no flag is a job, if there is a file of that name or
-// the word has an ending as files have. After -window everything is a job: a desktop
-// asks so, whose user sees no stderr.
-func Opens(args []string) (o Opening, ok bool) {
-	if len(args) > 0 && strings.TrimLeft(args[0], "-") == "window" && args[0] != "window" {
-		o.Anyhow, args = true, args[1:]
-		if len(args) == 1 {
-			return Opening{args[0], true}, true
-		}
-	}
-	switch {
-	case len(args) == 0:
-		return o, true
-	case len(args) == 1 && !strings.HasPrefix(args[0], "-"):
-		_, known := find(args[0])
-		_, err := os.Stat(args[0])
-		return Opening{Job: args[0]}, !known && (err == nil || filepath.Ext(args[0]) != "")
-	}
-	return Opening{}, false
-}
-
 // Run does what the program's arguments ask for and returns the exit code. It speaks in
 // the words given unless another language is asked for. When nothing could be done, one
 // sentence on stderr says why.
@@ -119,7 +90,11 @@ func Run(w words.Words, args []string, stdin io.Reader, stdout, stderr io.Writer
 func (c *call) run(args []string, stdout, stderr io.Writer) int {
 	out := bufio.NewWriter(stdout)
 	c.out = out
-	code, err := c.do(args)
+	var code int
+	var err error
+	if f := fault.Caught(func() { code, err = c.do(args) }); f != nil {
+		err = refuse("command.fault", "reason", f)
+	}
 	if flushed := out.Flush(); err == nil && flushed != nil {
 		err = refuse("command.stdout", "reason", flushed)
 	}
@@ -134,13 +109,14 @@ func (c *call) do(args []string) (int, error) {
 	if len(args) == 0 {
 		return helpCommand(c)
 	}
+	args = behind(args)
 	name := strings.TrimLeft(args[0], "-")
 	if name == "h" {
 		name = "help"
 	}
 	known, ok := find(name)
 	if !ok || name != args[0] && name != "help" && name != "version" {
-		return Nothing, unknown(args[0])
+		return Nothing, c.noCommand(args)
 	}
 	switch err := c.take(known, args[1:]); {
 	case errors.Is(err, errHelp):
@@ -150,6 +126,20 @@ func (c *call) do(args []string) (int, error) {
 		return Nothing, err
 	}
 	return known.run(c)
+}
+
+// noCommand refuses words of which the first is no command, in the language asked for.
+func (c *call) noCommand(args []string) error {
+	var err error
+	speaks := command{name: "tipline", flags: []flag{valued("lang")}}
+	flag, rest := language(args)
+	if c.flags, _, err = parseFlags(speaks, flag); err == nil {
+		err = c.speak()
+	}
+	if err == nil {
+		err = unknown(rest[0])
+	}
+	return err
 }
 
 func unknown(name string) error {

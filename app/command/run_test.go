@@ -61,6 +61,10 @@ func TestWhatCannotBeDone(t *testing.T) {
 		{[]string{"figures", job, "-json=yes"}, "The flag -json takes no value."},
 		{[]string{"figures", job, "-json", "--json"}, "The flag -json is given twice."},
 		{[]string{"findings", job, "-lang", "xx"}, `The flag -lang is "xx", but must be one of: ` + strings.Join(words.Languages(), ", ") + "."},
+		{[]string{"-lang"}, "The flag -lang needs a value after it."},
+		{[]string{"-lang", "xx"}, `The flag -lang is "xx", but must be one of: ` + strings.Join(words.Languages(), ", ") + "."},
+		{[]string{"job.tipline", "-lang=xx"}, `The flag -lang is "xx", but must be one of: ` + strings.Join(words.Languages(), ", ") + "."},
+		{[]string{"-lang", "fr", "figures"}, "figures demande le nom d’un fichier de projet."},
 		{[]string{"version", "-x"}, "version has no flag -x; its flags are: -lang."},
 		{[]string{"sample", "nobody"}, `There is no sample job "nobody"; the command sample lists what there is.`},
 		{[]string{"packet", job}, "packet needs the flag -out."},
@@ -174,6 +178,18 @@ func TestOpens(t *testing.T) {
 		{[]string{"help"}, Opening{}, false},
 		{[]string{"--help"}, Opening{}, false},
 		{[]string{"job.tipline", "-json"}, Opening{}, false},
+		{[]string{"-lang", "fr"}, Opening{Language: "fr"}, true},
+		{[]string{"--lang=de"}, Opening{Language: "de"}, true},
+		{[]string{"-lang", "fr", "job.tipline"}, Opening{Job: "job.tipline", Language: "fr"}, true},
+		{[]string{"job.tipline", "-lang", "fr"}, Opening{Job: "job.tipline", Language: "fr"}, true},
+		{[]string{"-lang", "fr", "-window", "figures"}, Opening{Job: "figures", Anyhow: true, Language: "fr"}, true},
+		{[]string{"-window", "figures", "-lang=fr"}, Opening{Job: "figures", Anyhow: true, Language: "fr"}, true},
+		{[]string{"-window", "-lang"}, Opening{Job: "-lang", Anyhow: true}, true},
+		{[]string{"-lang"}, Opening{}, false},
+		{[]string{"-lang", "xx"}, Opening{}, false},
+		{[]string{"-lang", "xx", "job.tipline"}, Opening{}, false},
+		{[]string{"-lang", "fr", "figures"}, Opening{}, false},
+		{[]string{"figures", "job.tipline", "-lang", "fr"}, Opening{}, false},
 	} {
 		o, ok := Opens(row.args)
 		require.Equal(t, row.ok, ok, row.args)
@@ -199,6 +215,7 @@ func TestSmallCommands(t *testing.T) {
 	}
 	require.Equal(t, help, run("-h"))
 	require.Equal(t, help, run("--help"))
+	require.Equal(t, help, run("-lang", "en"))
 	require.Equal(t, help, run())
 	for _, name := range names() {
 		its := run(name, "-h")

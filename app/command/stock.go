@@ -1,6 +1,7 @@
 package command
 
 import (
+	"context"
 	"encoding/csv"
 	"fmt"
 	"strconv"
@@ -11,7 +12,7 @@ import (
 
 // stockCommand prints what the job needs, an item a line, as text or as CSV.
 func stockCommand(c *call) (int, error) {
-	r, err := c.solved()
+	r, err := c.solved(context.Background())
 	if err != nil {
 		return Nothing, err
 	}

@@ -6,6 +6,8 @@ import (
 	"os"
 	"os/signal"
 	"syscall"
+
+	"tipline/geometry/fault"
 )
 
 // untilStopped does what writes a file until it is done or the program is asked to end:
@@ -20,4 +22,22 @@ func untilStopped(file string, do func(context.Context) (int, error)) (int, erro
 		return Nothing, refuse("command.stopped", "file", file)
 	}
 	return code, err
+}
+
+// unlessStopped does what may wait for what comes in, or work long without looking up. When
+// ctx is done it is given up, and the error is that of ctx.
+func unlessStopped[T any](ctx context.Context, do func() (T, error)) (result T, err error) {
+	over := make(chan *fault.Fault, 1)
+	var done T
+	var failed error
+	go func() { over <- fault.Caught(func() { done, failed = do() }) }()
+	select {
+	case <-ctx.Done():
+		return result, ctx.Err()
+	case f := <-over:
+		if f != nil {
+			panic(f)
+		}
+		return done, failed
+	}
 }

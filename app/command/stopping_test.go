@@ -18,6 +18,7 @@ import (
 	"github.com/stretchr/testify/require"
 
 	"tipline/assets/words"
+	"tipline/geometry/fault"
 )
 
 // stoppedWhile names what this program, started again by its test, is asked to do until a
@@ -84,6 +85,51 @@ func TestStoppedBySignal(t *testing.T) {
 			untouched(t, out)
 		})
 	}
+}
+
+// A command that is stopped while it still reads the job, which comes in and does not end,
+// says so too and has written nothing.
+func TestStoppedWhileReading(t *testing.T) {
+	for _, args := range [][]string{{"packet", "-"}, {"template", "-", "-wheel", "w", "-kind", "crossing"}} {
+		for _, asked := range []os.Signal{os.Interrupt, syscall.SIGTERM} {
+			out := filepath.Join(t.TempDir(), "out.pdf")
+			require.NoError(t, os.WriteFile(out, []byte("old"), 0o644))
+			again := exec.Command(os.Args[0])
+			again.Env = append(os.Environ(), stoppedWhile+"="+strings.Join(append(args, "-out", out), "\n"))
+			var said bytes.Buffer
+			again.Stderr = &said
+			comes, err := again.StdinPipe()
+			require.NoError(t, err)
+			require.NoError(t, again.Start())
+			_, err = io.WriteString(comes, strings.Repeat(" ", 1<<20)) // more than any pipe holds, so it is being read
+			require.NoError(t, err)
+			require.NoError(t, again.Process.Signal(asked))
+			var ended *exec.ExitError
+			require.ErrorAs(t, again.Wait(), &ended)
+			require.Equal(t, Nothing, ended.ExitCode())
+			require.Equal(t, "tipline: Stopped. "+out+" is as it was before.\n", said.String())
+			untouched(t, out)
+		}
+	}
+}
+
+// What does not look up when it is asked to stop is not waited for; its fault is raised
+// where it was asked for.
+func TestWhatDoesNotStopIsGivenUp(t *testing.T) {
+	ctx, stop := context.WithCancel(t.Context())
+	never := make(chan int)
+	_, err := unlessStopped(ctx, func() (int, error) {
+		stop()
+		return <-never, nil
+	})
+	require.ErrorIs(t, err, context.Canceled)
+	f := fault.Caught(func() {
+		_, _ = unlessStopped(t.Context(), func() (int, error) { panic("at once") })
+	})
+	require.Equal(t, "at once", f.What)
+	n, err := unlessStopped(t.Context(), func() (int, error) { return 7, nil })
+	require.NoError(t, err)
+	require.Equal(t, 7, n)
 }
 
 // What is stopped while the file is being written leaves the old one whole too.

@@ -48,21 +48,23 @@ func templateCommand(c *call) (int, error) {
 	if err != nil {
 		return Nothing, err
 	}
-	r, err := c.solved()
-	if err != nil {
-		return Nothing, err
-	}
-	p, err := partNamed(r, id)
-	if err != nil {
-		return Nothing, err
-	}
-	if err := c.misplaced(p, c.flags["kind"]); err != nil {
-		return Nothing, err
-	}
-	if !o.kind.Needs(p) {
-		return Nothing, c.unbuildable(r, p, o.step)
-	}
-	return untilStopped(o.out, func(ctx context.Context) (int, error) { return Done, c.writeTemplate(ctx, r, p, o) })
+	return untilStopped(o.out, func(ctx context.Context) (int, error) {
+		r, err := c.solved(ctx)
+		if err != nil {
+			return Nothing, err
+		}
+		p, err := partNamed(r, id)
+		if err != nil {
+			return Nothing, err
+		}
+		if err := c.misplaced(p, c.flags["kind"]); err != nil {
+			return Nothing, err
+		}
+		if !o.kind.Needs(p) {
+			return Nothing, c.unbuildable(r, p, o.step)
+		}
+		return Done, c.writeTemplate(ctx, r, p, o)
+	})
 }
 
 // ordered reads what is asked for.

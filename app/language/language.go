@@ -58,6 +58,15 @@ func (c Choice) Spoken() words.Words {
 	return w
 }
 
+// Asked returns the words of the language of this code, or those spoken where there are
+// none of it or none is asked for.
+func (c Choice) Asked(code string) words.Words {
+	if w, err := words.Load(code); err == nil && code != "" {
+		return w
+	}
+	return c.Spoken()
+}
+
 // surrounding returns the language of messages that the surroundings name. As POSIX has
 // it, the first variable that says anything decides, whether there are words for it or not.
 func (c Choice) surrounding() string {

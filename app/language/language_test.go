@@ -51,6 +51,16 @@ func TestChoiceGoesBeforeTheSurroundings(t *testing.T) {
 	}
 }
 
+func TestALanguageThatIsAskedForGoesBeforeAll(t *testing.T) {
+	c := Choice{filepath.Join(t.TempDir(), "language"), func(string) string { return "fr_FR" }}
+	require.NoError(t, c.Keep("de"))
+	require.Equal(t, "en", c.Asked("en").Language())
+	for _, none := range []string{"", "xx"} {
+		require.Equal(t, "de", c.Asked(none).Language())
+	}
+	require.Equal(t, "de", c.Kept(), "what is asked for once is not kept")
+}
+
 func TestChoiceThatCannotBeKeptIsTold(t *testing.T) {
 	file := filepath.Join(t.TempDir(), "file")
 	require.NoError(t, os.WriteFile(file, nil, 0o644))

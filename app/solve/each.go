@@ -2,10 +2,10 @@ package solve
 
 import (
 	"context"
-	"fmt"
 	"runtime"
-	"sync"
 	"sync/atomic"
+
+	"tipline/geometry/fault"
 )
 
 // each works out the parts of a list, taking what is known from memory, as many at
@@ -38,24 +38,18 @@ func each[P, S any, K comparable](ctx context.Context, parts []P, known map[K]S,
 // soundly works one part out. Where the program itself fails on it, the part is one of
 // which nothing could be worked out, with a finding that says so; the others stand.
 func soundly[S any](part string, work func() S, broken func([]Finding) S) (s S) {
-	defer func() {
-		if fault := recover(); fault != nil {
-			s = broken([]Finding{{Error, part, "", "finding.fault", []Place{text("reason", fmt.Sprint(fault))}}})
-		}
-	}()
-	return work()
+	if f := fault.Caught(func() { s = work() }); f != nil {
+		return broken([]Finding{{Error, part, "", "finding.fault", []Place{text("reason", f.String())}}})
+	}
+	return s
 }
 
 // together does n things, as many at a time as there are processors.
 func together(n int, do func(int)) {
 	var taken atomic.Int64
-	var all sync.WaitGroup
-	for range min(n, runtime.GOMAXPROCS(0)) {
-		all.Go(func() {
-			for i := int(taken.Add(1)) - 1; i < n; i = int(taken.Add(1)) - 1 {
-				do(i)
-			}
-		})
-	}
-	all.Wait()
+	fault.Each(min(n, runtime.GOMAXPROCS(0)), func(int) {
+		for i := int(taken.Add(1)) - 1; i < n; i = int(taken.Add(1)) - 1 {
+			do(i)
+		}
+	})
 }

@@ -3,9 +3,9 @@ package depthing
 import (
 	"math"
 	"runtime"
-	"sync"
 
 	"tipline/geometry"
+	"tipline/geometry/fault"
 )
 
 // pairing is one tooth and one leaf met at every step of the driver while they
@@ -29,16 +29,11 @@ func (p *pairing) sample() {
 	p.first = -most
 	p.blocks = make([]block, 2*most+1)
 	runs := min(runtime.GOMAXPROCS(0), mostRuns)
-	var busy sync.WaitGroup
-	for r := range runs {
-		from, to := len(p.blocks)*r/runs, len(p.blocks)*(r+1)/runs
-		busy.Go(func() {
-			for i := from; i < to; i++ {
-				p.blocks[i] = p.meet(p.angle(p.first + i))
-			}
-		})
-	}
-	busy.Wait()
+	fault.Each(runs, func(r int) {
+		for i := len(p.blocks) * r / runs; i < len(p.blocks)*(r+1)/runs; i++ {
+			p.blocks[i] = p.meet(p.angle(p.first + i))
+		}
+	})
 }
 
 // mostRuns is how many runs of steps are met at a time at most: more would be too short

@@ -3,8 +3,8 @@ package screen
 import (
 	"image"
 	"runtime"
-	"sync"
 
+	"tipline/geometry/fault"
 	"tipline/render"
 )
 
@@ -38,16 +38,11 @@ func (p *Painter) hand(i int) *hand {
 func (p *Painter) share(dst *image.RGBA, d *render.Drawing, v View) {
 	high := dst.Rect.Dy()
 	n := max(1, min(runtime.GOMAXPROCS(0), mostHands, high/leastBand))
-	var busy sync.WaitGroup
-	for i := range n {
-		h, top, bottom := p.hand(i), high*i/n, high*(i+1)/n
-		if i+1 == n {
-			h.paint(band(dst, top, bottom), d, v.Pan(0, -float64(top)))
-			continue
-		}
-		busy.Go(func() { h.paint(band(dst, top, bottom), d, v.Pan(0, -float64(top))) })
-	}
-	busy.Wait()
+	p.hand(n - 1) // all are there before any paints
+	fault.Each(n, func(i int) {
+		top, bottom := high*i/n, high*(i+1)/n
+		p.hand(i).paint(band(dst, top, bottom), d, v.Pan(0, -float64(top)))
+	})
 }
 
 // band returns some rows of a picture as a picture of its own.
