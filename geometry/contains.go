@@ -12,28 +12,66 @@ func (o Outline) Winding(p Point) int {
 	o.each(func(from, to Point, bulge float64) {
 		n += rayCrossings(from, to, p)
 		if s := (Segment{From: from, To: to, Bulge: bulge}); !s.IsLine() {
-			n += bulgeTurns(s, p)
+			out, radius := circleOf(s)
+			n += bulgeTurns(s, out, radius, p)
 		}
 	})
 	return n
 }
 
-// rayCrossings counts the chord's crossing of the ray to the right of p.
-func rayCrossings(from, to, p Point) int {
-	side := sideOf(from, to, p)
+// winding is Winding for a closed chain of curves. Of a box that the ray passes
+// whole, only where the run begins and ends counts: a run that begins below the ray
+// and ends above it crosses it upward once more than downward.
+func (t *tree) winding(p Point) int {
+	if len(t.nodes) == 0 {
+		return 0
+	}
+	return t.windingNode(0, p)
+}
+
+func (t *tree) windingNode(k int, p Point) (turns int) {
+	n := &t.nodes[k]
 	switch {
-	case from.Y <= p.Y && to.Y > p.Y && side > 0:
+	case p.X > n.box.Max.X || p.Y > n.box.Max.Y || p.Y < n.box.Min.Y:
+		return 0
+	case p.X < n.box.Min.X:
+		return climbs(t.curves[n.first].From, t.curves[n.last-1].To, p)
+	case n.right != 0:
+		return t.windingNode(k+1, p) + t.windingNode(n.right, p)
+	}
+	for i := n.first; i < n.last; i++ {
+		c := &t.curves[i]
+		turns += rayCrossings(c.From, c.To, p)
+		if c.round {
+			turns += bulgeTurns(c.Segment, c.out, c.radius, p)
+		}
+	}
+	return turns
+}
+
+// climbs returns 1 for a way from below p's level to above it, −1 for one down.
+func climbs(from, to, p Point) int {
+	switch {
+	case from.Y <= p.Y && to.Y > p.Y:
 		return 1
-	case from.Y > p.Y && to.Y <= p.Y && side < 0:
+	case from.Y > p.Y && to.Y <= p.Y:
 		return -1
 	}
 	return 0
 }
 
+// rayCrossings counts the chord's crossing of the ray to the right of p.
+func rayCrossings(from, to, p Point) int {
+	n := climbs(from, to, p)
+	if n != 0 && float64(n)*sideOf(from, to, p) <= 0 {
+		return 0
+	}
+	return n
+}
+
 // bulgeTurns counts the turns round p of the circular segment between an arc and
-// its chord: one where p lies inside it.
-func bulgeTurns(s Segment, p Point) int {
-	out, radius := circleOf(s)
+// its chord, both with their circle as circleOf tells it: one where p lies inside it.
+func bulgeTurns(s Segment, out Point, radius float64, p Point) int {
 	way := p.Sub(s.From).Add(out)
 	if way.Dot(way) >= radius*radius {
 		return 0

@@ -38,9 +38,10 @@ const nudge = 2e-10
 
 // insetLeft returns the loops of the offset to the left of an outline.
 func (o Outline) insetLeft(d float64, inward bool) ([]Outline, error) {
+	source := newTree(o.curves())
 	var err error
 	for _, change := range [...]float64{0, nudge, -nudge, 2 * nudge, -2 * nudge} {
-		f := newOffset(o, math.Max(0, d+change), inward)
+		f := newOffset(source, math.Max(0, d+change), inward)
 		var loops []Outline
 		if loops, err = f.loops(); err == nil {
 			return loops, nil

@@ -7,18 +7,8 @@ import (
 	"slices"
 )
 
-// piece is a stretch of a part between two cuts, which the offset keeps.
-type piece struct {
-	part     int
-	from, to cut
-	start    int // node numbers
-	end      int
-	gone     bool
-}
-
 // loops returns the closed outlines that the kept pieces form.
 func (f *offset) loops() ([]Outline, error) {
-	f.cutParts()
 	k := knots{pieces: f.pieces()}
 	k.tie()
 	if lost := k.prune(f.parts); lost > lostLength {
@@ -40,58 +30,12 @@ func (f *offset) loops() ([]Outline, error) {
 // so at the angle α its length is at most 2·tooNear/α: 1e-4 mm at 2e-6 rad.
 const lostLength = 1e-4
 
-// cutParts finds where the parts meet and cuts them there.
-func (f *offset) cutParts() {
-	cs := make([]curve, len(f.parts))
-	for i := range f.parts {
-		cs[i] = f.parts[i].curve
-	}
-	newTree(cs).pairs(func(i, j int) bool {
-		pts, n := meet(&cs[i], &cs[j])
-		for _, p := range pts[:n] {
-			f.parts[i].cutAt(p)
-			f.parts[j].cutAt(p)
-		}
-		return true
-	})
-}
-
-// cutAt cuts the part at p unless that is one of its ends.
-func (c *part) cutAt(p Point) {
-	if t := c.share(p); t > 0 && t < 1 {
-		c.cuts = append(c.cuts, cut{p, t})
-	}
-}
-
-// pieces returns the stretches between cuts that the offset keeps.
-func (f *offset) pieces() []piece {
-	kept := make([]piece, 0, len(f.parts))
-	for i := range f.parts {
-		c := &f.parts[i]
-		slices.SortFunc(c.cuts, func(a, b cut) int { return cmp.Compare(a.share, b.share) })
-		from := cut{c.From, 0}
-		for _, to := range append(c.cuts, cut{c.To, 1}) {
-			if from.at.near(to.at) && to.share-from.share < 0.5 {
-				continue
-			}
-			middle := c.From.Toward(c.To, (from.share+to.share)/2)
-			if c.round {
-				middle = c.Segment.At((from.share + to.share) / 2)
-			}
-			if f.keeps(middle, c.cap) {
-				kept = append(kept, piece{part: i, from: from, to: to})
-			}
-			from = to
-		}
-	}
-	return kept
-}
-
 // knots ties pieces together where their ends meet.
 type knots struct {
 	pieces []piece
 	leave  [][]int // by node, the pieces that start there
 	arrive [][]int
+	place  []int // by node, one more than its place in the path that is walked; 0 off it
 }
 
 // tied is how far apart in millimetres ends may lie and count as one. Neighbours
@@ -112,32 +56,36 @@ func (k *knots) tie() {
 		ends = append(ends, end{p.from.at, i, false}, end{p.to.at, i, true})
 	}
 	slices.SortFunc(ends, func(a, b end) int { return cmp.Compare(a.at.X, b.at.X) })
-	number := make([]int, len(ends))
-	for i := range ends {
+	starts, stops, number := make([]int, 0, len(k.pieces)), make([]int, 0, len(k.pieces)), make([]int, len(ends))
+	nodes := 0
+	for i, e := range ends {
 		number[i] = -1
-		for j := i - 1; j >= 0 && ends[i].at.X-ends[j].at.X <= tied; j-- {
-			if math.Abs(ends[i].at.Y-ends[j].at.Y) <= tied {
+		for j := i - 1; j >= 0 && e.at.X-ends[j].at.X <= tied; j-- {
+			if math.Abs(e.at.Y-ends[j].at.Y) <= tied {
 				number[i] = number[j]
 				break
 			}
 		}
 		if number[i] < 0 {
-			number[i] = len(k.leave)
-			k.leave, k.arrive = append(k.leave, nil), append(k.arrive, nil)
+			number[i] = nodes
+			nodes++
 		}
-		if m := number[i]; ends[i].last {
-			k.pieces[ends[i].piece].end = m
-			k.arrive[m] = append(k.arrive[m], ends[i].piece)
+		if e.last {
+			k.pieces[e.piece].end = number[i]
+			stops = append(stops, e.piece)
 		} else {
-			k.pieces[ends[i].piece].start = m
-			k.leave[m] = append(k.leave[m], ends[i].piece)
+			k.pieces[e.piece].start = number[i]
+			starts = append(starts, e.piece)
 		}
 	}
+	k.leave = grouped(starts, nodes, func(i int) int { return k.pieces[i].start })
+	k.arrive = grouped(stops, nodes, func(i int) int { return k.pieces[i].end })
+	k.place = make([]int, nodes)
 }
 
 // prune drops the pieces that begin or end loose, and returns the length of the
 // longest.
-func (k *knots) prune(parts []part) (longest float64) {
+func (k *knots) prune(parts []curve) (longest float64) {
 	for again := true; again; {
 		again = false
 		for i := range k.pieces {
@@ -146,7 +94,7 @@ func (k *knots) prune(parts []part) (longest float64) {
 				continue
 			}
 			p.gone, again = true, true
-			length := parts[p.part].Length() * (p.to.share - p.from.share)
+			length := parts[p.from.part].Length() * (p.to.share - p.from.share)
 			longest = math.Max(longest, length)
 		}
 	}
@@ -160,41 +108,46 @@ func (k *knots) alive(pieces []int) bool {
 // walk returns the pieces of a loop through piece i, taking the sharpest turn to
 // the left at each node, and takes them away. Pieces that lead into the loop but
 // are no part of it stay.
-func (k *knots) walk(parts []part, i int) []piece {
-	seen := map[int]int{}
+func (k *knots) walk(parts []curve, i int) []piece {
 	var path []int
+	defer func() {
+		for _, j := range path {
+			k.place[k.pieces[j].start] = 0
+		}
+	}()
 	for {
 		path = append(path, i)
-		seen[k.pieces[i].start] = len(path) - 1
-		end := k.pieces[i].end
-		if first, ok := seen[end]; ok {
-			var loop []piece
-			for _, j := range path[first:] {
-				k.pieces[j].gone = true
-				loop = append(loop, k.pieces[j])
-			}
-			return loop
+		k.place[k.pieces[i].start] = len(path)
+		if first := k.place[k.pieces[i].end]; first > 0 {
+			return k.take(path[first-1:])
 		}
-		i = k.next(parts, i)
-		if i < 0 {
-			for _, j := range path {
-				k.pieces[j].gone = true
-			}
+		if i = k.next(parts, i); i < 0 {
+			k.take(path)
 			return nil
 		}
 	}
 }
 
+// take takes pieces away and returns them.
+func (k *knots) take(path []int) []piece {
+	taken := make([]piece, len(path))
+	for n, j := range path {
+		k.pieces[j].gone = true
+		taken[n] = k.pieces[j]
+	}
+	return taken
+}
+
 // next returns the piece that leaves where piece i ends with the sharpest turn
 // to the left, −1 for none.
-func (k *knots) next(parts []part, i int) int {
+func (k *knots) next(parts []curve, i int) int {
 	best, least := -1, Angle(0)
-	in := parts[k.pieces[i].part].travel(k.pieces[i].to.at)
+	in := parts[k.pieces[i].from.part].travel(k.pieces[i].to.at)
 	for _, j := range k.leave[k.pieces[i].end] {
 		if k.pieces[j].gone {
 			continue
 		}
-		turn := in.Angle(parts[k.pieces[j].part].travel(k.pieces[j].from.at))
+		turn := in.Angle(parts[k.pieces[j].from.part].travel(k.pieces[j].from.at))
 		if best < 0 || turn > least {
 			best, least = j, turn
 		}
@@ -205,10 +158,10 @@ func (k *knots) next(parts []part, i int) int {
 // outline returns a loop of pieces as an outline, neighbours of one part made one
 // again, and whether it encloses more than a sliver.
 func (f *offset) outline(loop []piece) (Outline, bool) {
-	var joined []piece
+	joined := make([]piece, 0, len(loop))
 	for _, p := range loop {
 		last := len(joined) - 1
-		if last >= 0 && joined[last].part == p.part && joined[last].to == p.from {
+		if last >= 0 && joined[last].from.part == p.from.part && joined[last].to == p.from {
 			joined[last].to = p.to
 			continue
 		}
@@ -216,7 +169,7 @@ func (f *offset) outline(loop []piece) (Outline, bool) {
 	}
 	vs := make([]Vertex, len(joined))
 	for i, p := range joined {
-		c := &f.parts[p.part]
+		c := &f.parts[p.from.part]
 		next := joined[(i+1)%len(joined)].from.at
 		vs[i] = Vertex{p.from.at, c.stretch(p.from, p.to, next), c.Quantity}
 	}

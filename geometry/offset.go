@@ -5,38 +5,28 @@ import "math"
 // offset is an outline's parallel in the making: every curve on which its points
 // may lie, to the left of each segment and round the corners.
 type offset struct {
-	source Outline
 	tree   *tree // of the source's curves
 	d      float64
 	inward bool // the left is the inside
-	parts  []part
+	parts  []curve
+	over   []bool // the parts that may reach over to the right of the source
 }
 
-// part is a curve on which points of the offset may lie.
-type part struct {
-	curve
-	cap  bool // may reach over to the right of the source
-	cuts []cut
-}
-
-// cut is a place along a part where another part meets it.
-type cut struct {
-	at    Point
-	share float64
-}
-
-func newOffset(o Outline, d float64, inward bool) *offset {
-	f := &offset{source: o, tree: newTree(o.curves()), d: d, inward: inward}
-	n := o.Len()
-	f.parts = make([]part, 0, 2*n)
+func newOffset(source *tree, d float64, inward bool) *offset {
+	n := len(source.curves)
+	f := &offset{tree: source, d: d, inward: inward, parts: make([]curve, 0, 2*n), over: make([]bool, 0, 2*n)}
 	for i := range n {
 		c := &f.tree.curves[i]
 		if s, ok := c.parallel(d); ok {
-			f.parts = append(f.parts, part{curve: newCurve(s)})
+			f.add(s, false)
 		}
 		f.corner(c, &f.tree.curves[(i+1)%n])
 	}
 	return f
+}
+
+func (f *offset) add(s Segment, over bool) {
+	f.parts, f.over = append(f.parts, newCurve(s)), append(f.over, over)
 }
 
 // collapsed is the radius in millimetres at which a parallel arc is taken for a
@@ -74,8 +64,7 @@ func (f *offset) roll(v, from, to Point, q Quantity, over bool) {
 	if turn > 0 {
 		turn -= 2 * math.Pi
 	}
-	s := Segment{p, r, math.Tan(turn / 4), q}
-	f.parts = append(f.parts, part{curve: newCurve(s), cap: over})
+	f.add(Segment{p, r, math.Tan(turn / 4), q}, over)
 }
 
 // tooNear is by how much a point of the offset may lie nearer to the source than
@@ -87,5 +76,5 @@ const tooNear = 1e-10
 // of the source is nearer than the distance.
 func (f *offset) keeps(p Point, over bool) bool {
 	clear := f.tree.about(p, f.d, func(i int) bool { return f.tree.curves[i].dist(p) >= f.d-tooNear })
-	return clear && (!over || (f.source.Winding(p) != 0) == f.inward)
+	return clear && (!over || (f.tree.winding(p) != 0) == f.inward)
 }

@@ -54,6 +54,32 @@ func TestContainsOnTheLevelOfVerticesAndChords(t *testing.T) {
 	require.Equal(t, -1, kite.Reverse().Winding(Point{1, 0}))
 }
 
+func TestWindingByATreeIsWinding(t *testing.T) {
+	rnd := trial.Rand(t, 15)
+	for n := range trial.Count(5000) {
+		o := starry(t, rnd)
+		if n%2 == 0 { // one that crosses itself, some corners level with each other
+			vs := make([]Vertex, 3+rnd.IntN(30))
+			for i := range vs {
+				vs[i] = Vertex{Point: Point{float64(2*rnd.IntN(9) + i%2), float64(rnd.IntN(9))}, Bulge: float64(rnd.IntN(5)-2) * 0.4}
+			}
+			vs[len(vs)-1].X += 0.5
+			o = made(t, vs)
+		}
+		source, b := newTree(o.curves()), o.Bounds()
+		for k := range 40 {
+			p := Point{b.Min.X + (1.2*rnd.Float64()-0.1)*b.Width(), b.Min.Y + (1.2*rnd.Float64()-0.1)*b.Height()}
+			if k%4 == 0 {
+				p.Y = o.Vertex(k).Y
+			}
+			if on, _ := o.Nearest(p); on.Dist(p) > 1e-9 {
+				require.Equal(t, o.Winding(p), source.winding(p), "case %d: %v in %v", n, p, o.Vertices())
+			}
+		}
+	}
+	require.Zero(t, newTree(nil).winding(Point{}))
+}
+
 func TestAlongASegment(t *testing.T) {
 	s := Segment{From: Point{5, 0}, To: Point{0, 5}, Bulge: math.Tan(math.Pi / 8), Quantity: "land"}
 	require.InDelta(t, 0, s.At(0.5).Dist(Polar(5, math.Pi/4)), 1e-12)

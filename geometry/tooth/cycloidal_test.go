@@ -224,3 +224,13 @@ func BenchmarkWheel(b *testing.B) {
 		}
 	}
 }
+
+func BenchmarkInset(b *testing.B) {
+	w, err := Cycloidal{Count: 360, Module: 0.4, Leaves: 12}.Wheel()
+	require.NoError(b, err)
+	for b.Loop() {
+		if _, err := w.Outline.Inset(0.05); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
