@@ -1,6 +1,8 @@
 package solve
 
 import (
+	"sync"
+
 	"tipline/app/job"
 	"tipline/geometry"
 	"tipline/geometry/depthing"
@@ -20,8 +22,9 @@ type Pair struct {
 	Turn     *depthing.Turn // at the distance typed, else the nominal one
 	Findings []Finding
 
-	key  meshKey
-	foul *geometry.Limit // why it jams; nil where it does not
+	key     meshKey
+	closest func() (float64, error) // centres at which it does not jam; worked out once, when it first jams
+	foul    *geometry.Limit         // why it jams; nil where it does not
 }
 
 // ID returns the pair's id.
@@ -55,8 +58,8 @@ const meshSteps = 250
 
 // meshKey is what a mesh hangs on: an edit of anything else leaves it as it was.
 type meshKey struct {
-	wheel, pinion gearKey
-	centres       float64
+	gears   [2]gearKey // of the wheel and the pinion
+	centres float64
 }
 
 // gearKey is what the outline of a part's teeth hangs on.
@@ -77,9 +80,26 @@ func gearKeyOf(m Made) gearKey {
 	return gearKey{}
 }
 
+// meshes are pairs by what their mesh hangs on, and by their gears alone.
+type meshes struct {
+	turned map[meshKey]*Pair
+	geared map[[2]gearKey]*Pair
+}
+
+// meshesOf returns the pairs that were turned.
+func meshesOf(pairs []*Pair) meshes {
+	m := meshes{make(map[meshKey]*Pair, len(pairs)), make(map[[2]gearKey]*Pair, len(pairs))}
+	for _, p := range pairs {
+		if p.Turn != nil {
+			m.turned[p.key], m.geared[p.key.gears] = p, p
+		}
+	}
+	return m
+}
+
 // solvePair turns one pair, or takes the turn of one whose teeth and centres were
-// the same.
-func solvePair(part *job.Pair, wheel, pinion Made, unit measure.Unit, known map[meshKey]*Pair) *Pair {
+// the same, or the closest centres of one whose teeth were.
+func solvePair(part *job.Pair, wheel, pinion Made, unit measure.Unit, known meshes) *Pair {
 	r := &reader{part: part.ID, unit: unit}
 	p := &Pair{Part: part, Wheel: wheel, Pinion: pinion}
 	p.mesh(r, known)
@@ -88,7 +108,7 @@ func solvePair(part *job.Pair, wheel, pinion Made, unit measure.Unit, known map[
 	return p
 }
 
-func (p *Pair) mesh(r *reader, known map[meshKey]*Pair) {
+func (p *Pair) mesh(r *reader, known meshes) {
 	mark := len(r.findings)
 	p.Driver = r.gear("wheel", p.Part.Wheel, p.Wheel)
 	p.Follower = r.gear("pinion", p.Part.Pinion, p.Pinion)
@@ -103,15 +123,22 @@ func (p *Pair) mesh(r *reader, known map[meshKey]*Pair) {
 	if !r.sound(mark) {
 		return
 	}
-	p.key = meshKey{gearKeyOf(p.Wheel), gearKeyOf(p.Pinion), centres}
-	if q := known[p.key]; q != nil && q.Turn != nil {
-		p.Turn, p.foul = q.Turn, q.foul
+	p.key = meshKey{[2]gearKey{gearKeyOf(p.Wheel), gearKeyOf(p.Pinion)}, centres}
+	if q := known.turned[p.key]; q != nil {
+		p.Turn, p.closest, p.foul = q.Turn, q.closest, q.foul
 		return
 	}
 	turn, err := depthing.Mesh(p.Driver, p.Follower, centres, meshSteps)
-	if !r.fail("centres", err) {
-		p.Turn, p.foul = &turn, depthing.Foul(p.Driver, p.Follower, turn)
+	if r.fail("centres", err) {
+		return
 	}
+	if q := known.geared[p.key.gears]; q != nil {
+		p.closest = q.closest
+	} else {
+		driver, follower := p.Driver, p.Follower
+		p.closest = sync.OnceValues(func() (float64, error) { return depthing.Closest(driver, follower) })
+	}
+	p.Turn, p.foul = &turn, turn.Foul(p.closest)
 }
 
 // gear returns a part as its neighbour in a pair meets it.

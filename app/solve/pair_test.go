@@ -211,3 +211,29 @@ func TestBadPinions(t *testing.T) {
 	r := solve.Solve(context.Background(), set(t, jobOf(t, lanternPair), "p", "trundle", "9 mm"))
 	require.Contains(t, errorsOf(r, "p")[0], "trundle: ")
 }
+
+// What a pair that jams is told would do is remembered while its centres are typed, and
+// found anew for other teeth.
+func TestWhatWouldDoIsThatOfTheTeeth(t *testing.T) {
+	j := jobOf(t, goingTrain)
+	var s solve.Solver
+	told := map[string]bool{}
+	for _, edit := range []struct{ part, field, text string }{
+		{"m2", "centres", "35.9 mm"},
+		{"m2", "centres", "36.5 mm"},
+		{"m2", "centres", "35.8 mm"},
+		{"centre", "teeth.count", "97"},
+		{"centre", "teeth.count", "98"},
+		{"p2", "leaves", "9"},
+		{"p2", "form", "lantern"},
+		{"", "units", "in"},
+	} {
+		j = set(t, j, edit.part, quantity(edit.field), edit.text)
+		r, fresh := s.Solve(context.Background(), j), solve.Solve(context.Background(), j)
+		require.Equal(t, fresh.Pairs[1].Findings, r.Pairs[1].Findings, "%v", edit)
+		if r.Pairs[1].Turn.Jams() {
+			told[r.Pairs[1].Findings[0].Sentence(english, solve.Units(j, english))] = true
+		}
+	}
+	require.GreaterOrEqual(t, len(told), 5, "%v", told)
+}

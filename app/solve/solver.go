@@ -21,7 +21,7 @@ type memory struct {
 	stacks  map[*job.Stack]*Stack
 	pinions map[pinionKey]*Pinion
 	pairs   map[pairKey]*Pair
-	meshes  map[meshKey]*Pair // by what the mesh alone hangs on
+	meshes  meshes // of the pairs
 	trains  map[trainKey]*Train
 	works   works // that the trains are made of
 }
@@ -127,10 +127,7 @@ func (r *Result) pairs(ctx context.Context, known memory, next *memory, unit mea
 			return soundly(p.ID, func() *Pair { return solvePair(p, made[p.Wheel], made[p.Pinion], unit, known.meshes) },
 				func(fs []Finding) *Pair { return &Pair{Part: p, Findings: fs} })
 		})
-	next.meshes = make(map[meshKey]*Pair, len(r.Pairs))
-	for _, p := range r.Pairs {
-		next.meshes[p.key] = p
-	}
+	next.meshes = meshesOf(r.Pairs)
 	return ok
 }
 

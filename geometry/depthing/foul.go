@@ -20,8 +20,8 @@ const (
 )
 
 // Foul says why the turned pair jams and from which distance of centres on it
-// would not; nil where it does not jam.
-func Foul(driver, follower Gear, t Turn) *geometry.Limit {
+// would not, as Closest returns it; nil where it does not jam, and Closest is not asked.
+func (t Turn) Foul(closest func() (float64, error)) *geometry.Limit {
 	if !t.Jams() {
 		return nil
 	}
@@ -32,11 +32,11 @@ func Foul(driver, follower Gear, t Turn) *geometry.Limit {
 	case t.FollowerClearance < 0:
 		code = "depthing.follower-tips"
 	}
-	closest, err := Closest(driver, follower)
+	least, err := closest()
 	if err != nil {
 		return geometry.Between("centres", t.Centres, 0, t.Centres, "depthing.never")
 	}
-	return geometry.AtLeast("centres", t.Centres, closest, code)
+	return geometry.AtLeast("centres", t.Centres, least, code)
 }
 
 // Closest returns the least distance of centres in mm, to 1 µm and rounded up, at

@@ -25,7 +25,8 @@ func TestAJammingPairIsToldWhatWouldDo(t *testing.T) {
 		t.Run(c.name, func(t *testing.T) {
 			turn, err := Mesh(c.driver, c.follower, c.centres, 200)
 			require.NoError(t, err)
-			limit := Foul(c.driver, c.follower, turn)
+			closest := func() (float64, error) { return Closest(c.driver, c.follower) }
+			limit := turn.Foul(closest)
 			require.NotNil(t, limit)
 			require.Equal(t, c.code, limit.Code)
 			require.Equal(t, geometry.Quantity("centres"), limit.Quantity)
@@ -35,7 +36,7 @@ func TestAJammingPairIsToldWhatWouldDo(t *testing.T) {
 				return turn
 			}
 			require.False(t, at(limit.Min+1e-9).Jams())
-			require.Nil(t, Foul(c.driver, c.follower, at(limit.Min+1e-9)))
+			require.Nil(t, at(limit.Min+1e-9).Foul(closest))
 			require.True(t, at(limit.Min-2e-3).Jams())
 		})
 	}
