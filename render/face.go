@@ -23,6 +23,8 @@ type Face struct {
 	shapes sync.Map // glyph number → *shape
 	latin  [common]letterform
 	kerns  [common * common]atomic.Int32 // of two glyph numbers: what the font says, with known added
+
+	extents extents
 }
 
 // common is how many letters, counted by their numbers in Unicode, and how many glyphs, by

@@ -23,22 +23,16 @@ func (t Text) Letters() (letters []Letter, width float64) {
 }
 
 // Width returns how far the text runs along its baseline, in millimetres.
-func (t Text) Width() float64 { return t.walk(func(Letter) {}) }
+func (t Text) Width() float64 { return t.Face().extent(t.String).width * t.Height }
 
 // walk goes from letter to letter and returns the width of the whole.
 func (t Text) walk(at func(Letter)) (width float64) {
-	face := t.Face()
-	before := -1
-	for _, r := range t.String {
-		form := face.legible(r)
-		if before >= 0 {
-			width += face.Kern(uint16(before), form.glyph)
-		}
-		at(Letter{form.rune, form.glyph, width * t.Height})
-		width += face.Advance(form.glyph)
-		before = int(form.glyph)
-	}
-	return width * t.Height
+	line := NewLine(t.Bold)
+	line.write(t.String, func(l Letter) {
+		l.X *= t.Height
+		at(l)
+	})
+	return line.width * t.Height
 }
 
 // Origin returns the left end of the baseline.
@@ -73,26 +67,22 @@ func (t Text) Ways() (along, up geometry.Point) {
 // Bounds returns the box of the text's ink; a text without ink has the box of its
 // place alone.
 func (t Text) Bounds() geometry.Box {
-	base, face := t.baseline(t.Width()), t.Face()
+	face := t.Face()
+	whole := face.extent(t.String)
+	base := t.baseline(whole.width * t.Height)
+	switch along, _ := t.Ways(); {
+	case whole.ink.Empty():
+		return geometry.NoBox().With(base.start)
+	case upright(along):
+		return base.around(whole.ink)
+	}
 	bounds := geometry.NoBox()
 	t.walk(func(l Letter) {
-		ink := face.shape(l.Glyph).ink
-		if ink.Empty() {
-			return
-		}
-		at := base.letter(l)
-		for _, corner := range corners(ink) {
-			bounds = bounds.With(at.place(corner))
+		if ink := face.shape(l.Glyph).ink; !ink.Empty() {
+			bounds = bounds.Union(base.letter(l).around(ink))
 		}
 	})
-	if bounds.Empty() {
-		return bounds.With(base.start)
-	}
 	return bounds
-}
-
-func corners(b geometry.Box) [4]geometry.Point {
-	return [4]geometry.Point{b.Min, {X: b.Max.X, Y: b.Min.Y}, b.Max, {X: b.Min.X, Y: b.Max.Y}}
 }
 
 // Glyphs returns the outlines of the text's letters where they stand on the
@@ -133,6 +123,15 @@ func (b baseline) place(p geometry.Point) geometry.Point {
 		X: b.start.X + p.X*b.along.X + p.Y*b.up.X,
 		Y: b.start.Y + p.X*b.along.Y + p.Y*b.up.Y,
 	}
+}
+
+// around returns the box of a box in capital heights, as it is placed.
+func (b baseline) around(ink geometry.Box) geometry.Box {
+	bounds := geometry.NoBox()
+	for _, corner := range [4]geometry.Point{ink.Min, {X: ink.Max.X, Y: ink.Min.Y}, ink.Max, {X: ink.Min.X, Y: ink.Max.Y}} {
+		bounds = bounds.With(b.place(corner))
+	}
+	return bounds
 }
 
 func (b baseline) contour(c Contour) Contour {

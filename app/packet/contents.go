@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"tipline/app/solve"
+	"tipline/geometry/fault"
 	"tipline/render"
 	"tipline/render/sheet"
 	"tipline/render/template"
@@ -27,15 +28,19 @@ type subject struct{ part, title string }
 func planContents(ctx context.Context, r *solve.Result, o Options) (*contents, error) {
 	c := &contents{}
 	c.add("", stock(r, o)...)
-	for _, p := range o.Printed(r) {
-		if err := ctx.Err(); err != nil {
-			return c, err
+	parts := o.Printed(r)
+	of := make([][]sheet.Sheet, len(parts))
+	failed := make([]error, len(parts))
+	fault.All(len(parts), func(i int) {
+		if failed[i] = ctx.Err(); failed[i] == nil {
+			of[i], failed[i] = partSheets(r, parts[i], o)
 		}
-		of, err := partSheets(r, p, o)
-		if err != nil {
-			return c, err
+	})
+	for i, p := range parts {
+		if failed[i] != nil {
+			return c, failed[i]
 		}
-		c.add(p.ID(), of...)
+		c.add(p.ID(), of[i]...)
 	}
 	if o.Takes(Cautions) {
 		c.add("", sheet.Sheet{Drawing: template.Cautions(o.Style), Block: titleBlock(r, o.Style.Words.Say("template.kind.cautions"))})

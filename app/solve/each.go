@@ -2,8 +2,6 @@ package solve
 
 import (
 	"context"
-	"runtime"
-	"sync/atomic"
 
 	"tipline/geometry/fault"
 )
@@ -23,7 +21,7 @@ func each[P, S any, K comparable](ctx context.Context, parts []P, known map[K]S,
 			fresh = append(fresh, i)
 		}
 	}
-	together(len(fresh), func(n int) {
+	fault.All(len(fresh), func(n int) {
 		if ctx.Err() == nil {
 			all[fresh[n]] = work(parts[fresh[n]])
 		}
@@ -42,14 +40,4 @@ func soundly[S any](part string, work func() S, broken func([]Finding) S) (s S) 
 		return broken([]Finding{{Error, part, "", "finding.fault", []Place{text("reason", f.String())}}})
 	}
 	return s
-}
-
-// together does n things, as many at a time as there are processors.
-func together(n int, do func(int)) {
-	var taken atomic.Int64
-	fault.Each(min(n, runtime.GOMAXPROCS(0)), func(int) {
-		for i := int(taken.Add(1)) - 1; i < n; i = int(taken.Add(1)) - 1 {
-			do(i)
-		}
-	})
 }

@@ -8,6 +8,7 @@ import (
 
 	"tipline/app/job"
 	"tipline/geometry"
+	"tipline/geometry/fault"
 	"tipline/geometry/measure"
 	"tipline/geometry/mount"
 )
@@ -43,7 +44,7 @@ func standings(stacks []*job.Stack) map[string]standing {
 // A stack whose wheels are as they were is taken from memory with them.
 func (r *Result) stacks(ctx context.Context, known memory, next *memory, unit measure.Unit) bool {
 	r.Stacks = make([]*Stack, len(r.Job.Stacks))
-	together(len(r.Stacks), func(i int) {
+	fault.All(len(r.Stacks), func(i int) {
 		part := r.Job.Stacks[i]
 		bare := make([]*Wheel, len(part.Wheels))
 		for n, id := range part.Wheels {

@@ -8,6 +8,7 @@ import (
 	"runtime"
 	"strings"
 	"sync"
+	"sync/atomic"
 )
 
 // Fault is what went wrong and where in the program's text, "crossing/window.go:112".
@@ -70,4 +71,14 @@ func Each(n int, do func(i int)) {
 			panic(f)
 		}
 	}
+}
+
+// All does n things, as many at a time as there are processors, as Each does its few.
+func All(n int, do func(i int)) {
+	var taken atomic.Int64
+	Each(min(n, runtime.GOMAXPROCS(0)), func(int) {
+		for i := int(taken.Add(1)) - 1; i < n; i = int(taken.Add(1)) - 1 {
+			do(i)
+		}
+	})
 }

@@ -36,3 +36,22 @@ func TestAFaultBesideOthers(t *testing.T) {
 	}
 	Each(0, func(int) { t.Error("there is nothing to do") })
 }
+
+func TestAllAreDoneOnce(t *testing.T) {
+	for _, n := range []int{0, 1, 2, 1000} {
+		done := make([]atomic.Int64, n)
+		All(n, func(i int) { done[i].Add(1) })
+		for i := range done {
+			require.EqualValues(t, 1, done[i].Load(), "%d of %d", i, n)
+		}
+	}
+	f := Caught(func() {
+		All(1000, func(i int) {
+			if i == 500 {
+				panic("one of many")
+			}
+		})
+	})
+	require.NotNil(t, f)
+	require.Equal(t, "one of many", f.What)
+}

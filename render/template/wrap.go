@@ -12,16 +12,22 @@ import (
 // own.
 func Wrap(text string, height, width float64, bold bool) []string {
 	var lines []string
+	empty := render.NewLine(bold)
 	for _, paragraph := range strings.Split(text, "\n") {
-		line := ""
-		for _, word := range words.Pieces(paragraph) {
-			longer := strings.TrimSpace(line + " " + word)
-			if line != "" && (render.Text{String: longer, Height: height, Bold: bold}).Width() > width {
-				lines, longer = append(lines, line), word
+		line, begins := empty, 0
+		pieces := words.Pieces(paragraph)
+		for i, word := range pieces {
+			longer := line.With(" ").With(word)
+			if i > 0 && longer.Width(height) > width {
+				lines = append(lines, strings.Join(pieces[begins:i], " "))
+				begins = i
+			}
+			if i == begins {
+				longer = empty.With(word)
 			}
 			line = longer
 		}
-		lines = append(lines, line)
+		lines = append(lines, strings.Join(pieces[begins:], " "))
 	}
 	return lines
 }
