@@ -20,6 +20,11 @@ func (b Box) Width() float64 { return b.Max.X - b.Min.X }
 // Height returns the box's extent in y.
 func (b Box) Height() float64 { return b.Max.Y - b.Min.Y }
 
+// Corners returns the box's corners, anticlockwise from its least point.
+func (b Box) Corners() [4]Point {
+	return [4]Point{b.Min, {b.Max.X, b.Min.Y}, b.Max, {b.Min.X, b.Max.Y}}
+}
+
 // Centre returns the middle of the box.
 func (b Box) Centre() Point { return b.Min.Toward(b.Max, 0.5) }
 

@@ -128,7 +128,7 @@ func (b baseline) place(p geometry.Point) geometry.Point {
 // around returns the box of a box in capital heights, as it is placed.
 func (b baseline) around(ink geometry.Box) geometry.Box {
 	bounds := geometry.NoBox()
-	for _, corner := range [4]geometry.Point{ink.Min, {X: ink.Max.X, Y: ink.Min.Y}, ink.Max, {X: ink.Min.X, Y: ink.Max.Y}} {
+	for _, corner := range ink.Corners() {
 		bounds = bounds.With(b.place(corner))
 	}
 	return bounds

@@ -47,7 +47,7 @@ func (l layout) corners() (box geometry.Box, diagonal float64) {
 func (l layout) drawCorners(b *template.Board) {
 	box, diagonal := l.corners()
 	s := template.Stroke{Layer: render.LayerSheet, Quantity: cornerQuantity, Pen: render.Hair}
-	for _, at := range []geometry.Point{box.Min, {X: box.Max.X, Y: box.Min.Y}, box.Max, {X: box.Min.X, Y: box.Max.Y}} {
+	for _, at := range box.Corners() {
 		b.Line(s,
 			geometry.Line{From: at.Add(geometry.Point{X: -cornerReach}), To: at.Add(geometry.Point{X: cornerReach})},
 			geometry.Line{From: at.Add(geometry.Point{Y: -cornerReach}), To: at.Add(geometry.Point{Y: cornerReach})})

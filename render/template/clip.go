@@ -1,6 +1,8 @@
 package template
 
 import (
+	"math"
+	"slices"
 	"sort"
 
 	"tipline/geometry"
@@ -8,9 +10,8 @@ import (
 
 // Edges returns the four edges of a box.
 func Edges(box geometry.Box) []geometry.Line {
-	a, c := box.Min, box.Max
-	b, d := geometry.Point{X: c.X, Y: a.Y}, geometry.Point{X: a.X, Y: c.Y}
-	return []geometry.Line{{From: a, To: b}, {From: b, To: c}, {From: c, To: d}, {From: d, To: a}}
+	c := box.Corners()
+	return []geometry.Line{{From: c[0], To: c[1]}, {From: c[1], To: c[2]}, {From: c[2], To: c[3]}, {From: c[3], To: c[0]}}
 }
 
 // Split cuts a segment wherever it meets one of the lines.
@@ -56,10 +57,7 @@ func ClipOutline(o geometry.Outline, box geometry.Box) (geometry.Outline, bool) 
 		line := geometry.Line{From: e.From.Sub(along), To: e.To.Add(along)}
 		var vs []geometry.Vertex
 		for i := range o.Len() {
-			for _, part := range Split(o.Segment(i), []geometry.Line{line}) {
-				if along.Cross(part.At(0.5).Sub(e.From)) < 0 {
-					continue
-				}
+			for _, part := range left(o.Segment(i), line) {
 				if n := len(vs); n > 0 && Same(vs[n-1].Point, part.From) {
 					vs = vs[:n-1]
 				}
@@ -76,6 +74,33 @@ func ClipOutline(o geometry.Outline, box geometry.Box) (geometry.Outline, bool) 
 		o = next
 	}
 	return o, true
+}
+
+// left returns the parts of a segment to the left of a line, which ends beyond it.
+func left(s geometry.Segment, line geometry.Line) []geometry.Segment {
+	least, most := sides(s.Bounds(), line)
+	if most < 0 {
+		return nil
+	}
+	if least >= 0 {
+		return []geometry.Segment{s}
+	}
+	return slices.DeleteFunc(Split(s, []geometry.Line{line}), func(part geometry.Segment) bool { return side(part.At(0.5), line) < 0 })
+}
+
+// side is positive left of a line.
+func side(p geometry.Point, line geometry.Line) float64 {
+	return line.To.Sub(line.From).Cross(p.Sub(line.From))
+}
+
+// sides returns between what a box's points lie beside a line.
+func sides(b geometry.Box, line geometry.Line) (least, most float64) {
+	least, most = math.Inf(1), math.Inf(-1)
+	for _, corner := range b.Corners() {
+		s := side(corner, line)
+		least, most = min(least, s), max(most, s)
+	}
+	return least, most
 }
 
 // sameWithin is the distance below which two ends are one point: coordinates agree
