@@ -26,6 +26,10 @@ import (
 const stoppedWhile = "TIPLINE_TEST_STOPPED_WHILE"
 
 func TestMain(m *testing.M) {
+	if name := os.Getenv(hostileJob); name != "" {
+		tryAll(name)
+		os.Exit(0)
+	}
 	if args := os.Getenv(stoppedWhile); args != "" {
 		c := &call{words: words.English(), in: os.Stdin, terminal: newCue(os.Stdout)}
 		os.Exit(c.run(strings.Split(args, "\n"), io.Discard, os.Stderr))

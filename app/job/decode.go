@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"reflect"
+	"strconv"
 	"sync"
 )
 
@@ -113,8 +114,11 @@ func decodeList(n *node, path string, into reflect.Value) error {
 		return wrongShape(n, path, "job.is.list")
 	}
 	items := n.open().items
-	if len(items) == 0 {
+	switch {
+	case len(items) == 0:
 		return nil
+	case len(items) > maxItems:
+		return n.refuse(&Refusal{Code: "job.too-many-items", Path: path, Max: strconv.Itoa(maxItems)})
 	}
 	into.Set(reflect.MakeSlice(into.Type(), len(items), len(items)))
 	for i := range items {

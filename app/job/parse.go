@@ -14,6 +14,7 @@ import (
 const (
 	maxBytes  = 16 << 20
 	maxParts  = 2000
+	maxItems  = 2000 // of any list
 	maxDepth  = 100
 	maxValues = 250_000 // over a hundred to each of the most parts
 )

@@ -32,8 +32,8 @@ var formats = []format{
 }
 
 // Picture reads a photograph that lies in a folder: a PNG or JPEG file, told by
-// what is in it, of up to 64 MB and 100 megapixels. The file is a bare name, so that
-// a job reaches no other folder. What is none of this is a *Refusal.
+// what is in it, of up to 64 MB and 100 megapixels. The file is a bare name, and no link to
+// another folder, so that a job reaches none. What is none of this is a *Refusal.
 func Picture(folder, file string) (image.Image, error) {
 	if !BareName(file) {
 		return nil, &Refusal{Code: "picture.not-bare", Value: file}
@@ -73,7 +73,7 @@ func pictureFile(name string) ([]byte, error) {
 		return nil, &Refusal{Code: "picture.missing"}
 	case err != nil:
 		return nil, err
-	case !info.Mode().IsRegular():
+	case !info.Mode().IsRegular() || leadsOut(name):
 		return nil, &Refusal{Code: "picture.no-file"}
 	case info.Size() > mostPicture:
 		return nil, &Refusal{Code: "picture.too-large"}
@@ -87,6 +87,21 @@ func pictureFile(name string) ([]byte, error) {
 		return nil, &Refusal{Code: "picture.too-large"}
 	}
 	return data, err
+}
+
+// leadsOut reports whether a name is a link to a file in another folder.
+func leadsOut(name string) bool {
+	info, err := os.Lstat(name)
+	if err != nil || info.Mode()&os.ModeSymlink == 0 {
+		return false
+	}
+	end, err := filepath.EvalSymlinks(name)
+	if err != nil {
+		return true
+	}
+	there, err := os.Stat(filepath.Dir(end))
+	here, failed := os.Stat(filepath.Dir(name))
+	return err != nil || failed != nil || !os.SameFile(here, there)
 }
 
 // most is how many pixels a picture of these colours may have: those of 16 bits take twice

@@ -54,6 +54,23 @@ func TestPictureIsToldByWhatIsInIt(t *testing.T) {
 	require.Equal(t, color.RGBA{255, 0, 0, 255}, color.RGBAModel.Convert(m.At(2, 1)))
 }
 
+// A link within the folder is followed, one to another folder is not.
+func TestPictureByALink(t *testing.T) {
+	folder, other := t.TempDir(), t.TempDir()
+	for _, name := range []string{filepath.Join(folder, "bit.png"), filepath.Join(other, "bit.png")} {
+		require.NoError(t, os.WriteFile(name, pngOf(t, small()), 0o600))
+	}
+	for name, to := range map[string]string{"near": "bit.png", "whole": filepath.Join(folder, "bit.png"), "far": filepath.Join(other, "bit.png")} {
+		require.NoError(t, os.Symlink(to, filepath.Join(folder, name)))
+		_, err := Picture(folder, name)
+		if name == "far" {
+			require.EqualError(t, err, `"far" is no file that could hold a picture.`)
+			continue
+		}
+		require.NoError(t, err, name)
+	}
+}
+
 func TestPicturesThatAreRefused(t *testing.T) {
 	folder := t.TempDir()
 	beside := filepath.Join(folder, "job")

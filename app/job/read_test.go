@@ -55,6 +55,7 @@ func TestMoreRefusals(t *testing.T) {
 	for _, row := range []struct{ name, in, want string }{
 		{"too many parts", `{"tipline": 1, "arbors": [` + strings.Join(many, ",") + `]}`, "job.too-many-parts"},
 		{"names without end", `{"tipline": 1, "arbors": [{"id": "a", "parts": ["w"` + strings.Repeat(`,"w"`, maxValues) + `]}]}`, "job.too-many-values"},
+		{"a list too long", `{"tipline": 1, "arbors": [{"id": "a", "parts": ["w"` + strings.Repeat(`,"w"`, maxItems) + `]}]}`, "job.too-many-items"},
 		{"groups without end", `{"tipline": 1, "wheels": [{}` + strings.Repeat(`,{}`, maxValues) + `]}`, "job.too-many-values"},
 		{"unknown fields without end", `{"tipline": 1` + strings.Repeat(`,"x":1`, maxValues) + `}`, "job.too-many-values"},
 		{"too large", `{"tipline": 1, "title": "` + strings.Repeat("x", maxBytes) + `"}`, "job.too-large"},

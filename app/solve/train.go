@@ -93,7 +93,7 @@ func (r *reader) arbor(w works, field geometry.Quantity, id string) string {
 // way returns the way between two arbors, and a finding on the field where there
 // is none.
 func (r *reader) way(w works, field geometry.Quantity, from, to, first, last string) (depthing.Train, bool) {
-	way, err := depthing.Ratio(w.engaged, from, to)
+	way, err := w.gearing.Train(from, to)
 	switch {
 	case errors.Is(err, depthing.ErrLocks):
 		r.find(Error, field, depthing.ErrLocks.Error())

@@ -18,6 +18,7 @@ type works struct {
 	arborOf map[string]string     // by the id of a part, or the arbor's own
 	engaged []depthing.Engagement // the pairs whose parts are there
 	engages []*Pair               // likewise
+	gearing *depthing.Gearing     // of the engaged
 	stuck   []*Pair               // those whose parts stand on one arbor
 }
 
@@ -44,6 +45,7 @@ func newWorks(unit measure.Unit, made map[string]Made, pairs []*Pair, arbors []*
 		}
 		w.engages, w.engaged = append(w.engages, p), append(w.engaged, e)
 	}
+	w.gearing = depthing.Geared(w.engaged)
 	return w
 }
 

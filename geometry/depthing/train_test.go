@@ -28,7 +28,7 @@ func perMinute(t *testing.T, wheels, pinions [2]int, escape int) (float64, Beat)
 		{"third", "escape", wheels[1], pinions[1]},
 		{"centre", "third", wheels[0], pinions[0]},
 	}
-	train, err := Ratio(pairs, "centre", "escape")
+	train, err := Geared(pairs).Train("centre", "escape")
 	require.NoError(t, err)
 	require.Equal(t, []int{1, 0}, train.Pairs)
 	require.False(t, train.Reverse)
@@ -77,7 +77,7 @@ func TestBeckettsTrainOfThree(t *testing.T) {
 	for to, minutes := range map[string]*big.Rat{
 		"great": big.NewRat(720, 1), "centre": big.NewRat(60, 1), "third": big.NewRat(15, 2), "escape": big.NewRat(1, 1),
 	} {
-		train, err := Ratio(pairs, "great", to)
+		train, err := Geared(pairs).Train("great", to)
 		require.NoError(t, err)
 		require.Zero(t, minutes.Cmp(new(big.Rat).Quo(big.NewRat(720, 1), train.Ratio)), to)
 	}
@@ -98,15 +98,15 @@ func TestPendulums(t *testing.T) {
 
 func TestTrainsThatCannotBeCounted(t *testing.T) {
 	pairs := []Engagement{{"a", "b", 60, 8}, {"b", "c", 64, 8}, {"x", "y", 8, 8}}
-	_, err := Ratio(pairs, "a", "x")
+	_, err := Geared(pairs).Train("a", "x")
 	require.ErrorIs(t, err, ErrNoWay)
-	_, err = Ratio(append(pairs, Engagement{"a", "c", 60, 1}), "a", "c")
+	_, err = Geared(append(pairs, Engagement{"a", "c", 60, 1})).Train("a", "c")
 	require.ErrorIs(t, err, ErrLocks, "the same speed, but the other way round")
-	_, err = Ratio(append(pairs, Engagement{"c", "c", 60, 8}), "a", "c")
+	_, err = Geared(append(pairs, Engagement{"c", "c", 60, 8})).Train("a", "c")
 	require.ErrorIs(t, err, ErrLocks)
-	_, err = Ratio([]Engagement{{"a", "b", 0, 8}}, "a", "b")
+	_, err = Geared([]Engagement{{"a", "b", 0, 8}}).Train("a", "b")
 	require.ErrorIs(t, err, ErrLocks)
-	back, err := Ratio(pairs, "c", "a")
+	back, err := Geared(pairs).Train("c", "a")
 	require.NoError(t, err)
 	require.Zero(t, back.Ratio.Cmp(big.NewRat(1, 60)))
 	_, err = Beats(new(big.Rat), big.NewRat(1, 1), 30)
