@@ -53,3 +53,6 @@ func (b Box) Contains(p Point) bool {
 func (b Box) Touches(c Box) bool {
 	return b.Min.X <= c.Max.X && c.Min.X <= b.Max.X && b.Min.Y <= c.Max.Y && c.Min.Y <= b.Max.Y
 }
+
+// holds reports whether c lies in b, edges included.
+func (b Box) holds(c Box) bool { return b.Contains(c.Min) && b.Contains(c.Max) }

@@ -7,8 +7,8 @@ import "errors"
 type Chain struct{ vertices []Vertex }
 
 // NewChain returns the chain through the vertices. It refuses fewer than two
-// vertices, coordinates that are no numbers, an arc that turns a full circle, and
-// neighbours that coincide.
+// vertices, coordinates that are no numbers or beyond all bounds, an arc that turns a
+// full circle, and neighbours that coincide.
 func NewChain(vertices []Vertex) (Chain, error) {
 	if len(vertices) < 2 {
 		return Chain{}, errors.New("chain: fewer than two vertices")

@@ -12,8 +12,7 @@ func (o Outline) Winding(p Point) int {
 	o.each(func(from, to Point, bulge float64) {
 		n += rayCrossings(from, to, p)
 		if s := (Segment{From: from, To: to, Bulge: bulge}); !s.IsLine() {
-			out, radius := circleOf(s)
-			n += bulgeTurns(s, out, radius, p)
+			n += bulgeTurns(s, p)
 		}
 	})
 	return n
@@ -43,7 +42,7 @@ func (t *tree) windingNode(k int, p Point) (turns int) {
 		c := &t.curves[i]
 		turns += rayCrossings(c.From, c.To, p)
 		if c.round {
-			turns += bulgeTurns(c.Segment, c.out, c.radius, p)
+			turns += bulgeTurns(c.Segment, p)
 		}
 	}
 	return turns
@@ -70,20 +69,18 @@ func rayCrossings(from, to, p Point) int {
 }
 
 // bulgeTurns counts the turns round p of the circular segment between an arc and
-// its chord, both with their circle as circleOf tells it: one where p lies inside it.
-func bulgeTurns(s Segment, out Point, radius float64, p Point) int {
-	way := p.Sub(s.From).Add(out)
-	if way.Dot(way) >= radius*radius {
+// its chord: one where p lies inside it. With w and v the ways to p from the chord's
+// ends, p lies inside the circle where its power, w·v − (chord×w)(1 − b²)/2b, is
+// negative; unlike p's distance from the centre, that needs no large numbers.
+func bulgeTurns(s Segment, p Point) int {
+	side, b := sideOf(s.From, s.To, p), s.Bulge
+	if b*side > 0 || p.Sub(s.From).Dot(p.Sub(s.To)) >= s.To.Sub(s.From).Cross(p.Sub(s.From))*(1-b*b)/(2*b) {
 		return 0
 	}
-	side := sideOf(s.From, s.To, p)
-	if s.Bulge > 0 && side < 0 {
+	if b > 0 {
 		return 1
 	}
-	if s.Bulge < 0 && side > 0 {
-		return -1
-	}
-	return 0
+	return -1
 }
 
 // sideOf returns more than 0 where p lies left of the chord and less where it

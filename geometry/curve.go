@@ -21,12 +21,21 @@ func newCurve(s Segment) curve {
 
 // tight returns the curve with the least box that holds it.
 func tight(s Segment) curve {
-	c := curve{Segment: s, box: between(s.From, s.To)}
+	c := boxless(s)
+	c.box = between(s.From, s.To)
+	if c.round {
+		c.box = c.bulging(c.box)
+	}
+	return c
+}
+
+// boxless returns the curve with its circle alone, for a single question.
+func boxless(s Segment) curve {
+	c := curve{Segment: s}
 	if !s.IsLine() {
 		c.round = true
 		c.out, c.radius = circleOf(s)
 		c.centre = s.From.Sub(c.out)
-		c.box = c.bulging(c.box)
 	}
 	return c
 }
@@ -43,19 +52,29 @@ func circleOf(s Segment) (out Point, radius float64) {
 // bulging returns the box of the arc's ends widened to the quarter points of its
 // circle that it spans.
 func (c *curve) bulging(b Box) Box {
-	if c.reaches(Point{c.centre.X + c.radius, c.centre.Y}) {
-		b.Max.X = max(b.Max.X, c.centre.X+c.radius)
+	if x := c.From.X + c.rise(c.out.X, c.out.Y); c.reaches(Point{x, c.centre.Y}) {
+		b.Max.X = max(b.Max.X, x)
 	}
-	if c.reaches(Point{c.centre.X - c.radius, c.centre.Y}) {
-		b.Min.X = min(b.Min.X, c.centre.X-c.radius)
+	if x := c.From.X - c.rise(-c.out.X, c.out.Y); c.reaches(Point{x, c.centre.Y}) {
+		b.Min.X = min(b.Min.X, x)
 	}
-	if c.reaches(Point{c.centre.X, c.centre.Y + c.radius}) {
-		b.Max.Y = max(b.Max.Y, c.centre.Y+c.radius)
+	if y := c.From.Y + c.rise(c.out.Y, c.out.X); c.reaches(Point{c.centre.X, y}) {
+		b.Max.Y = max(b.Max.Y, y)
 	}
-	if c.reaches(Point{c.centre.X, c.centre.Y - c.radius}) {
-		b.Min.Y = min(b.Min.Y, c.centre.Y-c.radius)
+	if y := c.From.Y - c.rise(-c.out.Y, c.out.X); c.reaches(Point{c.centre.X, y}) {
+		b.Min.Y = min(b.Min.Y, y)
 	}
 	return b
+}
+
+// rise returns how far a circle's quarter point lies beyond a point of it that is along
+// and across from the centre: r − along, which equals across²/(r + along) and has its
+// digits whole so where the two are nearly one.
+func (c *curve) rise(along, across float64) float64 {
+	if along > 0 {
+		return across * across / (c.radius + along)
+	}
+	return c.radius - along
 }
 
 // between returns the least box that holds two points.
@@ -94,9 +113,7 @@ func (c *curve) dist(p Point) float64 {
 		}
 		return math.Abs(chord.Cross(way)) / root(chord)
 	}
-	way := p.Sub(c.centre)
-	length := root(way)
-	if length == 0 || c.reaches(c.centre.Add(way.Times(c.radius/length))) {
+	if p.Sub(c.From).Add(c.out) == (Point{}) || c.reaches(c.facing(p)) {
 		return math.Abs(c.height(p))
 	}
 	return math.Min(root(p.Sub(c.From)), root(p.Sub(c.To)))
@@ -113,6 +130,13 @@ func (c *curve) height(p Point) float64 {
 	way := p.Sub(c.From)
 	power := way.Dot(way) + 2*way.Dot(c.out)
 	return power / (root(way.Add(c.out)) + c.radius)
+}
+
+// facing returns the point of the arc's circle nearest to p, which is not its centre. p
+// is moved by its height, so that a far centre's rounding is not in it.
+func (c *curve) facing(p Point) Point {
+	way := p.Sub(c.From).Add(c.out)
+	return p.Sub(way.Times(c.height(p) / root(way)))
 }
 
 // holds reports whether p, on the endless line or circle, lies on the segment or
@@ -146,6 +170,8 @@ func (c *curve) share(p Point) float64 {
 	case !c.round:
 		chord := c.To.Sub(c.From)
 		return math.Min(1, math.Max(0, p.Sub(c.From).Dot(chord)/chord.Dot(chord)))
+	case math.Abs(c.Bulge) <= bowed: // by the chord to p, since a far centre tells no angles
+		return math.Min(1, math.Asin(math.Min(1, root(p.Sub(c.From))/(2*c.radius)))/(2*math.Atan(math.Abs(c.Bulge))))
 	}
 	way := p.Sub(c.centre)
 	turn := Angle(math.Atan2(c.out.Cross(way), c.out.Dot(way)))

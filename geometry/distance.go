@@ -85,8 +85,7 @@ func (c *curve) distance(r *curve) (d float64, a, b Point) {
 	try(c.nearest(r.To), r.To)
 	switch {
 	case c.round && r.round:
-		out := r.centre.Sub(c.centre)
-		for _, p := range c.towards(out) {
+		for _, p := range c.towards(r.centre) {
 			try(p, r.nearest(p))
 		}
 	case c.round:
@@ -99,19 +98,23 @@ func (c *curve) distance(r *curve) (d float64, a, b Point) {
 	return d, a, b
 }
 
-// towards returns the arc's points in a direction from its centre and against it,
-// each moved to the arc's nearer end where the arc does not span that.
-func (c *curve) towards(way Point) [2]Point {
+// towards returns the arc's points in the direction of q from its centre and against
+// it, each moved to the arc's nearer end where the arc does not span that.
+func (c *curve) towards(q Point) [2]Point {
+	way := q.Sub(c.From).Add(c.out)
 	length := root(way)
 	if length == 0 {
 		return [2]Point{c.From, c.To}
 	}
 	u := way.Times(c.radius / length)
-	return [2]Point{c.nearest(c.centre.Add(u)), c.nearest(c.centre.Sub(u))}
+	facing := c.centre.Add(u)
+	if c.radius > distant && root(q) <= distant { // a far centre's digits end before the arc
+		facing = q
+	}
+	return [2]Point{c.nearest(facing), c.nearest(c.centre.Sub(u))}
 }
 
-// nearest returns the segment's point nearest to p. On an arc p is moved by its
-// height, so that a far centre's rounding is not in it.
+// nearest returns the segment's point nearest to p.
 func (c *curve) nearest(p Point) Point {
 	if !c.round {
 		chord := c.To.Sub(c.From)
@@ -124,12 +127,10 @@ func (c *curve) nearest(p Point) Point {
 			return c.From.Toward(c.To, t)
 		}
 	}
-	way := p.Sub(c.From).Add(c.out)
-	length := root(way)
-	if length == 0 {
+	if p.Sub(c.From).Add(c.out) == (Point{}) {
 		return c.From
 	}
-	if q := p.Sub(way.Times(c.height(p) / length)); c.reaches(q) {
+	if q := c.facing(p); c.reaches(q) {
 		return q
 	}
 	if root(p.Sub(c.From)) <= root(p.Sub(c.To)) {

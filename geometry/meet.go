@@ -86,20 +86,10 @@ func Meet(a, b Segment) []Meeting {
 
 // meet returns the points two curves share, as Meet.
 func meet(a, b *curve) (pts [4]Point, n int) {
-	var found [2]Point
-	k := 0
-	switch {
-	case !a.box.Touches(b.box):
+	if !a.box.Touches(b.box) {
 		return pts, 0
-	case !a.round && !b.round:
-		found[0], k = lineLine(a, b)
-	case !a.round:
-		found, k = b.line(a.From, a.To.Sub(a.From))
-	case !b.round:
-		found, k = a.line(b.From, b.To.Sub(b.From))
-	default:
-		found, k = a.circles(b)
 	}
+	found, k := a.crossings(b)
 	if k == 0 {
 		return along(a, b)
 	}
@@ -110,6 +100,20 @@ func meet(a, b *curve) (pts [4]Point, n int) {
 		}
 	}
 	return pts, n
+}
+
+// crossings returns where the endless lines or circles of two curves cross.
+func (c *curve) crossings(r *curve) (pts [2]Point, n int) {
+	switch {
+	case !c.round && !r.round:
+		pts[0], n = lineLine(c, r)
+		return pts, n
+	case !c.round:
+		return r.line(c.From, c.To.Sub(c.From))
+	case !r.round:
+		return c.line(r.From, r.To.Sub(r.From))
+	}
+	return c.circles(r)
 }
 
 // lineLine returns where the endless lines of two straight segments cross; none

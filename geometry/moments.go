@@ -47,7 +47,7 @@ func (o Outline) Centroid() Point {
 	if area == 0 {
 		return Point{}
 	}
-	return sum.Times(1 / area)
+	return Point{sum.X / area, sum.Y / area}
 }
 
 // PolarMoment returns ∫ r² dA about the origin in mm⁴, signed as Area. A triangle

@@ -16,8 +16,8 @@ type Vertex struct {
 type Outline struct{ vertices []Vertex }
 
 // NewOutline returns the outline through the vertices. It refuses fewer than two
-// vertices, two that form no area, coordinates that are no numbers, an arc that
-// turns a full circle, and neighbours that coincide.
+// vertices, two that form no area, coordinates that are no numbers or beyond all
+// bounds, an arc that turns a full circle, and neighbours that coincide.
 func NewOutline(vertices []Vertex) (Outline, error) {
 	if len(vertices) < 2 {
 		return Outline{}, errors.New("outline: fewer than two vertices")
@@ -29,12 +29,13 @@ func NewOutline(vertices []Vertex) (Outline, error) {
 }
 
 // Circle returns the full circle about c as two half arcs, anticlockwise from
-// its rightmost point.
+// its rightmost point. It refuses a radius that is not more than nothing, or so little
+// that c's own digits end before it, and what lies farther off than a vertex may.
 func Circle(c Point, radius float64, q Quantity) (Outline, error) {
-	if !finite(radius) || radius <= 0 || !c.Finite() {
+	east, west := Point{c.X + radius, c.Y}, Point{c.X - radius, c.Y}
+	if !(east.X > west.X) || !placed(east) || !placed(west) {
 		return Outline{}, AtLeast(q, radius, 0, "circle.radius")
 	}
-	east, west := Point{c.X + radius, c.Y}, Point{c.X - radius, c.Y}
 	return Outline{[]Vertex{{east, 1, q}, {west, 1, q}}}, nil
 }
 

@@ -96,19 +96,19 @@ func (c *curve) normals(r *curve, visit func(a, b Point)) {
 			c.middles(r, on, back, visit)
 			return
 		}
-		for _, p := range c.towards(out) {
-			for _, q := range r.towards(out) {
+		for _, p := range c.towards(r.centre) {
+			for _, q := range r.towards(c.centre) {
 				visit(p, q)
 			}
 		}
 	case c.round:
 		foot := r.nearest(c.centre)
-		for _, p := range c.towards(foot.Sub(c.centre)) {
+		for _, p := range c.towards(foot) {
 			visit(p, foot)
 		}
 	case r.round:
 		foot := c.nearest(r.centre)
-		for _, q := range r.towards(foot.Sub(r.centre)) {
+		for _, q := range r.towards(foot) {
 			visit(foot, q)
 		}
 	default:
@@ -151,6 +151,6 @@ func (c *curve) feet(p Point) []Point {
 	if !c.round {
 		return []Point{c.nearest(p)}
 	}
-	feet := c.towards(p.Sub(c.centre))
+	feet := c.towards(p)
 	return feet[:]
 }

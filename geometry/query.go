@@ -43,41 +43,15 @@ func (s Segment) Part(t0, t1 float64) Segment {
 
 // Nearest returns the segment's point nearest to p and its share along it.
 func (s Segment) Nearest(p Point) (Point, float64) {
-	t := 0.0
-	if a, ok := s.Arc(); ok {
-		t = a.share(p.Sub(a.Centre).Direction())
-		if t > 1 {
-			t = 0
-			if p.Dist(s.To) < p.Dist(s.From) {
-				t = 1
-			}
-		}
-	} else {
-		d := s.To.Sub(s.From)
-		t = math.Min(1, math.Max(0, p.Sub(s.From).Dot(d)/d.Dot(d)))
-	}
-	switch t {
-	case 0:
-		return s.From, 0
-	case 1:
-		return s.To, 1
-	}
-	return s.At(t), t
+	c := boxless(s)
+	q := c.nearest(p)
+	return q, c.share(q)
 }
 
 // Dist returns the distance of p from the segment.
 func (s Segment) Dist(p Point) float64 {
-	q, _ := s.Nearest(p)
-	return p.Dist(q)
-}
-
-// share returns how far along the arc, as a share of its sweep, direction d from
-// the centre lies; above 1 when the arc does not reach it.
-func (a Arc) share(d Angle) float64 {
-	if a.Sweep < 0 {
-		return float64((a.Start - d).Turn() / -a.Sweep)
-	}
-	return float64((d - a.Start).Turn() / a.Sweep)
+	c := boxless(s)
+	return p.Dist(c.nearest(p))
 }
 
 // Bounds returns the least box that holds the segment.

@@ -49,8 +49,12 @@ func (c *curve) distantLine(p, dir Point) (pts [2]Point, n int) {
 
 // distantMeet returns the points that two circles share, both worked out from their
 // arcs' starts: they lie on the line that is left of one circle's equation when the
-// other's is taken from it.
+// other's is taken from it. That line crosses the smaller circle the more steeply, and
+// is all but tangent to one that is far larger.
 func (c *curve) distantMeet(r *curve) (pts [2]Point, n int) {
+	if c.radius > r.radius {
+		return r.distantMeet(c)
+	}
 	between := r.From.Sub(c.From)
 	normal := between.Add(c.out).Sub(r.out)
 	if normal == (Point{}) {

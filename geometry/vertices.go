@@ -5,11 +5,19 @@ import (
 	"math"
 )
 
+// farthest is how far from the origin, in millimetres along an axis, a vertex may lie:
+// even of the roundest arc, 1e16 times as large as its chord, the moments, fourth powers
+// of lengths, are numbers then.
+const farthest = 1e50
+
+// placed reports whether a vertex may lie at p.
+func placed(p Point) bool { return math.Abs(p.X) <= farthest && math.Abs(p.Y) <= farthest }
+
 // checkVertices refuses vertices that no outline or chain may have.
 func checkVertices(vs []Vertex, closed bool) error {
 	for i, v := range vs {
-		if !v.Finite() || !finite(v.Bulge) {
-			return fmt.Errorf("outline: vertex %d is no number", i)
+		if !placed(v.Point) || !finite(v.Bulge) {
+			return fmt.Errorf("outline: vertex %d is nowhere", i)
 		}
 		if i+1 == len(vs) && !closed {
 			break
