@@ -79,10 +79,10 @@ func (h *History) Go(n int) *Job {
 	return h.Job()
 }
 
-// MarkSaved says that the present state is what is on the disk.
-func (h *History) MarkSaved() {
+// MarkSaved says that a state is what is on the disk.
+func (h *History) MarkSaved(j *Job) {
 	h.EndRun()
-	h.saved = h.Job()
+	h.saved = j
 }
 
 // Saved reports whether the present state is what is on the disk.

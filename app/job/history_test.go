@@ -57,7 +57,7 @@ func TestSavedMark(t *testing.T) {
 	require.True(t, h.Saved())
 	typed(t, h, "teeth.count", "8")
 	require.False(t, h.Saved())
-	h.MarkSaved()
+	h.MarkSaved(h.Job())
 	require.True(t, h.Saved())
 	typed(t, h, "teeth.count", "80")
 	require.False(t, h.Saved())

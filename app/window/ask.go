@@ -15,8 +15,12 @@ import (
 )
 
 // careful does what would lose the job that is on the desk, after asking whether
-// to save it where it is not saved.
+// to save it where it is not saved. A job that is being written is waited for.
 func (w *Window) careful(then func()) {
+	w.desk.AfterSaving(func() { w.carefully(then) })
+}
+
+func (w *Window) carefully(then func()) {
 	if w.desk.Saved() {
 		then()
 		return
@@ -90,11 +94,18 @@ func (w *Window) save(then func()) {
 
 // write writes the job over its file and then goes on.
 func (w *Window) write(then func()) {
-	if err := w.desk.Save(); err != nil {
-		w.tell(err)
-		return
+	w.desk.Save(w.saved(then))
+}
+
+// saved tells what kept a job from being written, or goes on.
+func (w *Window) saved(then func()) func(error) {
+	return func(err error) {
+		if err != nil {
+			w.tell(err)
+			return
+		}
+		then()
 	}
-	then()
 }
 
 // askOpen asks for a job file and opens it.
@@ -131,10 +142,6 @@ func (w *Window) askSave(then func()) {
 			w.inform("told.trouble", w.desk.Words().Say("told.open-here", "file", filepath.Base(name)))
 			return
 		}
-		if err := w.desk.SaveAs(name); err != nil {
-			w.tell(err)
-			return
-		}
-		then()
+		w.desk.SaveAs(name, w.saved(then))
 	})
 }

@@ -1,6 +1,7 @@
 package window
 
 import (
+	"os"
 	"path/filepath"
 	"testing"
 
@@ -91,7 +92,7 @@ func TestAFileIsNotWrittenOverUnasked(t *testing.T) {
 	w := opened(t)
 	folder := t.TempDir()
 	name := filepath.Join(folder, "job.tipline")
-	require.NoError(t, w.desk.SaveAs(name))
+	saved(t, w, name)
 	retype(t, w, "crossing.rim", "3 mm")
 	w.askSave(func() {})
 	saveAs(t, w, folder, "job")
@@ -204,4 +205,12 @@ func TestEscapeClosesTheQuestionForAFolderAlone(t *testing.T) {
 	require.Equal(t, asked, w.Canvas().Overlays().Top())
 	w.turn(&fyne.KeyEvent{Name: fyne.KeyEscape})
 	require.Nil(t, w.Canvas().Overlays().Top())
+}
+
+// saved saves the job of a window that does everything at once.
+func saved(t *testing.T, w *Window, name string) {
+	t.Helper()
+	failed := os.ErrExist
+	w.desk.SaveAs(name, func(err error) { failed = err })
+	require.NoError(t, failed)
 }

@@ -16,7 +16,7 @@ import (
 // with changes of one's own or without.
 func overtaken(t *testing.T, mine bool) *Window {
 	w := opened(t)
-	require.NoError(t, w.desk.SaveAs(filepath.Join(t.TempDir(), "job")))
+	saved(t, w, filepath.Join(t.TempDir(), "job"))
 	w.look()
 	require.Nil(t, w.question, "nothing has happened")
 	if mine {

@@ -73,7 +73,7 @@ func TestAllThatACrashLeftIsOpened(t *testing.T) {
 // What a crash left of the job that is being opened takes its place.
 func TestWhatACrashLeftOfTheJobThatIsOpened(t *testing.T) {
 	w := opened(t)
-	require.NoError(t, w.desk.SaveAs(filepath.Join(t.TempDir(), "job")))
+	saved(t, w, filepath.Join(t.TempDir(), "job"))
 	folder := filepath.Join(t.TempDir(), "unsaved")
 	require.NoError(t, os.Mkdir(folder, 0o700))
 	text := strconv.Quote(w.desk.File()) + "\n{\"tipline\": 1, \"title\": \"Further on\"}"

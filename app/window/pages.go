@@ -28,7 +28,8 @@ func newPages(d *desk.Desk, others func(*fyne.KeyEvent)) *pages {
 	p := &pages{desk: d, leaves: map[fyne.CanvasObject]*pageLeaf{}, others: others, seen: -1}
 	p.thumbs = newThumbs(d, p.repaint)
 	p.HideSeparators = true
-	p.Length = func() int { count, _ := d.Pages(); return count }
+	p.Hidden = true
+	p.Length = p.length
 	p.CreateItem = func() fyne.CanvasObject {
 		l := newPageLeaf(p)
 		p.leaves[l.Container] = l
@@ -48,6 +49,15 @@ func newPages(d *desk.Desk, others func(*fyne.KeyEvent)) *pages {
 	}
 	p.ExtendBaseWidget(p)
 	return p
+}
+
+// length returns how many pages there are; elsewhere than on paper nothing is laid out.
+func (p *pages) length() int {
+	if p.Hidden {
+		return 0
+	}
+	count, _ := p.desk.Pages()
+	return count
 }
 
 // shown reports whether the list is seen, and brings it in line with the desk.

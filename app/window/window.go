@@ -167,6 +167,9 @@ func (w *Window) showDrawing() {
 	}
 	_, turning := w.desk.Mesh()
 	w.board.grips.show(w.desk.Handles(), w.desk.Picked())
+	if w.desk.Awaits() && w.desk.Step() != desk.Paper {
+		return // what was shown last stands until the part is worked out
+	}
 	w.board.show(scene{key, seen, whole, w.desk.Lit(), page, turning || w.desk.Dragging()})
 }
 

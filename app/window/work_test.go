@@ -275,7 +275,7 @@ func TestAPhotographIsPickedOnAndSavedBesideTheJob(t *testing.T) {
 	lies := w.desk.Result().Wheel("escape").Photograph.Lies
 	require.InDelta(t, 8.0/200, lies.Scale, 1e-3)
 	folder := t.TempDir()
-	require.NoError(t, w.desk.SaveAs(filepath.Join(folder, "job.tipline")))
+	saved(t, w, filepath.Join(folder, "job.tipline"))
 	require.FileExists(t, filepath.Join(folder, "bit.png"))
 	require.True(t, w.desk.Saved())
 	w.desk.DropPhotograph()

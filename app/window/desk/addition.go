@@ -91,7 +91,8 @@ func (d *Desk) AddAddition(kind string) {
 	case "note":
 		starts["text"] = d.words.Say("additions.note")
 	}
-	i, j := len(w.Part.Additions), d.Job()
+	j := d.Job()
+	i := len(j.Wheel(d.part).Additions)
 	for _, of := range append([]string{"kind"}, addedFields[kind]...) {
 		if text := starts[of]; text != "" {
 			j = d.with(j, addition(i, of), text)

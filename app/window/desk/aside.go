@@ -16,33 +16,46 @@ type solving struct {
 	result *solve.Result // nil where it gave way
 }
 
-// workAside has what was typed or dragged solved by Aside and shown when that is
-// done; until then the last result stands. What is typed meanwhile is solved next,
-// all but the newest passed over. Without Aside it is solved at once.
+// solve has the job solved as it now stands: by Aside, and then shown, the last results
+// standing for its parts until that is done. What is done to the job meanwhile is solved
+// next, all but the newest passed over. Without Aside it is solved at once.
+func (d *Desk) solve() {
+	if d.Aside == nil {
+		d.solveNow()
+		return
+	}
+	d.have(d.standing(d.result))
+	if d.solving == nil {
+		d.start()
+	}
+}
+
+func (d *Desk) solveNow() { d.take(d.solver.Solve(context.Background(), d.Job())) }
+
+// workAside is work for what is typed or dragged: nothing else changes before it is
+// solved.
 func (d *Desk) workAside() {
 	if d.Aside == nil {
 		d.work()
 		return
 	}
 	d.keepCopy()
-	if d.solving == nil {
-		d.start()
-	}
+	d.solve()
 }
 
 // start has the job solved as it now stands.
 func (d *Desk) start() {
 	ctx, cancel := context.WithCancel(context.Background())
-	s := &solving{job: d.Job(), cancel: cancel, over: make(chan struct{})}
+	s, solver := &solving{job: d.Job(), cancel: cancel, over: make(chan struct{})}, d.solver
 	d.solving = s
 	d.Aside(func() {
 		defer close(s.over)
-		s.result = d.solver.Solve(ctx, s.job)
+		s.result = solver.Solve(ctx, s.job)
 	}, func() { d.came(s) })
 }
 
-// came shows what a job came to, unless it was overtaken, and goes on with what was
-// typed since.
+// came shows what a job came to, unless it gave way, and goes on with what was done
+// since.
 func (d *Desk) came(s *solving) {
 	if s != d.solving {
 		return
@@ -56,18 +69,20 @@ func (d *Desk) came(s *solving) {
 	d.show()
 }
 
-// overtake ends what is being solved aside: the job is about to be solved anew.
-func (d *Desk) overtake() {
+// giveWay ends what is being solved aside; it is read no more.
+func (d *Desk) giveWay() {
 	if s := d.solving; s != nil {
 		s.cancel()
-		<-s.over
 		d.solving = nil
 	}
 }
 
 // catchUp has the result be that of the job as it now stands.
 func (d *Desk) catchUp() {
-	if d.solving != nil {
-		d.work()
+	if s := d.solving; s != nil {
+		d.giveWay()
+		<-s.over
+		d.solveNow()
+		d.show()
 	}
 }

@@ -1,9 +1,12 @@
 package desk
 
 import (
+	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/require"
+
+	"tipline/app/solve"
 )
 
 // bench solves aside when it is told to, one job after the other.
@@ -42,10 +45,128 @@ func TestWhatIsTypedIsSolvedAsideAndTheNewestWins(t *testing.T) {
 	require.Empty(t, b.waiting)
 	require.Equal(t, 2, *changes)
 	d.Undo()
+	require.Equal(t, "", fieldOf(t, d, "crossing.rim").Refusal)
+	require.NotSame(t, result.Job, d.Result().Job, "it is solved aside too")
+	require.Equal(t, 3, *changes, "and shown as it was typed at once")
+	b.next()
 	require.Same(t, result.Job, d.Result().Job)
 }
 
-// An edit that is solved at once ends what is being solved aside, whose result is
+// rest does all that waits.
+func (b *bench) rest() {
+	for len(b.waiting) > 0 {
+		b.next()
+	}
+}
+
+// Whatever is done, undone and done again beside the window comes to what it comes to at
+// once, and until it does there is something to look at.
+func TestEveryKindOfEditIsSolvedAside(t *testing.T) {
+	all := slices.Clone(edits)
+	for _, kind := range Kinds() {
+		all = append(all, edit{"a new " + kind, "great", Blank, func(t *testing.T, d *Desk) { require.NoError(t, d.Add(kind)) }})
+	}
+	for _, edit := range all {
+		t.Run(edit.name, func(t *testing.T) {
+			d, _ := opened(t)
+			d.AddAddition("circle")
+			d.Choose(edit.part)
+			d.Go(edit.step)
+			before := fileOf(t, d)
+			var b bench
+			d.Aside, d.Changed = b.aside, func() { looked(t, d) }
+			edit.do(t, d)
+			after := fileOf(t, d)
+			require.NotEqual(t, before, after)
+			require.NotEmpty(t, b.waiting, "nothing is solved at the window")
+			b.rest()
+			same(t, d)
+			part, step := d.Part(), d.Step()
+			d.Undo()
+			d.Redo()
+			d.Undo()
+			require.Equal(t, before, fileOf(t, d))
+			b.rest()
+			same(t, d)
+			d.Redo()
+			require.Equal(t, after, fileOf(t, d))
+			b.rest()
+			same(t, d)
+			if d.kindOf(part) != noPart && d.Part() == part {
+				require.Contains(t, d.Steps(), step)
+			}
+		})
+	}
+}
+
+// looked looks at all that a window shows, and finds the parts of the job as it stands.
+func looked(t *testing.T, d *Desk) {
+	t.Helper()
+	var listed, there []string
+	for _, g := range d.Groups() {
+		for _, e := range g.Parts {
+			listed = append(listed, e.ID)
+			d.Picture(e.ID)
+			d.Trouble(e.ID)
+		}
+	}
+	for _, p := range solve.Solve(t.Context(), d.Job()).Parts() {
+		there = append(there, p.ID())
+	}
+	require.ElementsMatch(t, there, listed)
+	require.Contains(t, listed, d.Part())
+	drawing, _ := d.Drawing()
+	require.True(t, drawing != nil || d.Awaits() || d.Missing() != "")
+	require.NotEmpty(t, d.Summary())
+	d.Fields()
+	d.Remarks()
+	d.Handles()
+	d.Tables()
+	d.Bit()
+	d.PhotographFields()
+	d.Additions()
+	d.Layers()
+	d.Arbors()
+	for _, s := range d.Steps() {
+		d.Mark(s)
+	}
+}
+
+// same requires what is shown to be what the job comes to.
+func same(t *testing.T, d *Desk) {
+	t.Helper()
+	require.Same(t, d.Job(), d.Result().Job)
+	require.False(t, d.Awaits())
+	fresh := solve.Solve(t.Context(), d.Job())
+	require.Equal(t, fresh.Findings, d.Result().Findings[:len(fresh.Findings)])
+}
+
+// A part that is added while another edit is being solved is still the one that is looked
+// at when that comes.
+func TestAPartAddedMeanwhileStays(t *testing.T) {
+	d, _ := opened(t)
+	var b bench
+	d.Aside = b.aside
+	d.Type("great", "crossing.rim", "3 mm")
+	require.NoError(t, d.Duplicate())
+	copied := d.Part()
+	require.NotEqual(t, "great", copied)
+	require.True(t, d.Awaits())
+	d.Type(copied, "crossing.rim", "4 mm")
+	b.next()
+	require.Equal(t, copied, d.Part())
+	require.Equal(t, "4 mm", fieldOf(t, d, "crossing.rim").Text)
+	b.rest()
+	same(t, d)
+	require.InDelta(t, 4, d.wheel().Teeth.RootRadius-d.wheel().Crossing.RimRadius, 1e-9)
+	require.NoError(t, d.Delete())
+	require.NotEqual(t, copied, d.Part())
+	drawing, stale := d.Drawing()
+	require.NotNil(t, drawing, "its neighbour is known")
+	require.False(t, stale)
+}
+
+// What must be of the job as it stands ends what is being solved aside, whose result is
 // then no longer wanted.
 func TestWhatIsSolvedAtOnceOvertakes(t *testing.T) {
 	d, _ := opened(t)
@@ -61,7 +182,7 @@ func TestWhatIsSolvedAtOnceOvertakes(t *testing.T) {
 	}
 	d.Type("great", "crossing.rim", "3 mm")
 	close(begin)
-	d.Undo()
+	d.catchUp()
 	<-ended
 	require.Same(t, d.Job(), d.Result().Job)
 	result := d.Result()

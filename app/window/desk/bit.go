@@ -56,6 +56,7 @@ func (c BitCorner) Trouble() string { return cmp.Or(c.X.Refusal, c.Y.Refusal, c.
 // StartBit begins the measured bit with the corners of the wanted form, to be
 // changed to what is measured.
 func (d *Desk) StartBit() {
+	d.catchUp()
 	t := tooling(d.of(d.part))
 	if t == nil || t.Cut == nil {
 		return
@@ -100,6 +101,7 @@ func (d *Desk) with(j *job.Job, path geometry.Quantity, text string) *job.Job {
 
 // AddCorner adds a corner half way along the last piece of the edge.
 func (d *Desk) AddCorner() {
+	d.catchUp()
 	n := len(d.Bit())
 	last, before := geometry.Point{}, geometry.Point{}
 	if t := tooling(d.of(d.part)); n >= 2 && t != nil && t.Ground != nil {

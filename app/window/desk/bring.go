@@ -17,7 +17,7 @@ type Brought struct {
 	imprint imprint
 	held    held
 	lost    *Lost // that it was; nil for none
-	solver  solve.Solver
+	solver  *solve.Solver
 	result  *solve.Result
 }
 
@@ -95,6 +95,7 @@ func FromLost(l *Lost) Source {
 func (s Source) work(ctx context.Context) (*Brought, error) {
 	b, err := s.bring()
 	if err == nil {
+		b.solver = new(solve.Solver)
 		b.result = b.solver.Solve(ctx, b.history.Job())
 	}
 	return b, err

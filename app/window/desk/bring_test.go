@@ -124,7 +124,7 @@ func TestReloadingAside(t *testing.T) {
 	d, _ := opened(t)
 	var b bench
 	name := filepath.Join(t.TempDir(), "job.tipline")
-	require.NoError(t, d.SaveAs(name))
+	saveAs(t, d, name)
 	d.Aside = b.aside
 	theirs(t, name, "Theirs")
 	failed := keep.ErrHeld
@@ -141,8 +141,14 @@ func TestReloadingAside(t *testing.T) {
 	d.Undo()
 	require.Equal(t, "Mine", d.Title())
 	d.Reload(func(err error) { failed = err })
-	require.NoError(t, d.Save())
-	b.next()
+	var unsaved error
+	d.Save(func(err error) { unsaved = err })
+	require.Len(t, b.waiting, 3, "the title of before, the file's job, and ours to be written")
+	b.waiting[1], b.waiting[2] = b.waiting[2], b.waiting[1]
+	for len(b.waiting) > 0 {
+		b.next()
+	}
+	require.NoError(t, unsaved)
 	require.Equal(t, "Mine", d.Title())
 	require.Equal(t, Kept, d.Look())
 }

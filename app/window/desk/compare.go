@@ -67,6 +67,7 @@ func (d *Desk) CanSuggest() bool {
 // Suggest puts a crossing to start from into the present wheel's fields, in one step
 // of undoing; false where there is no room for any.
 func (d *Desk) Suggest() bool {
+	d.catchUp()
 	if !d.CanSuggest() {
 		return false
 	}

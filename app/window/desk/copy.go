@@ -32,7 +32,7 @@ func (d *Desk) Paste(text string) error {
 		return err
 	}
 	j, id, err := d.Job().Paste(from)
-	return d.became(j, id, err)
+	return d.became(j, id, err, d.firstStep)
 }
 
 // NameField returns the field that a part is renamed by: its name, or its id where it

@@ -45,11 +45,13 @@ type Desk struct {
 	imprint imprint
 	strayed bool // the file is no longer what was read or saved
 	held    held
-	solver  solve.Solver
+	solver  *solve.Solver
 	solving *solving  // aside; nil for nothing
+	saving  *saving   // aside; nil for nothing
 	coming  *bringing // nil for nothing
 	result  *solve.Result
 	known   map[string]solve.Part // of the result, by id
+	awaited map[string]bool       // those of the parts of which nothing is worked out yet, by id
 	part    string
 	step    Step // last gone to
 	turn    float64
@@ -107,17 +109,17 @@ func (d *Desk) lay(b *Brought) {
 
 // stand has a job that was brought be the one that is worked on.
 func (d *Desk) stand(b *Brought) {
-	d.overtake()
+	d.giveWay()
 	if d.solver = b.solver; b.result == nil {
-		d.work()
-		return
+		d.solver = new(solve.Solver)
+		b.result = d.solver.Solve(context.Background(), d.Job())
 	}
 	d.keepCopy()
 	d.take(b.result)
 	d.show()
 }
 
-// work solves the job as it now stands and says that something changed.
+// work has the job solved as it now stands and says that something changed.
 func (d *Desk) work() {
 	d.keepCopy()
 	d.solve()
@@ -138,22 +140,20 @@ func (d *Desk) show() {
 	d.Changed()
 }
 
-func (d *Desk) solve() {
-	d.overtake()
-	d.take(d.solver.Solve(context.Background(), d.Job()))
+// take makes what a job comes to the result that is shown.
+func (d *Desk) take(r *solve.Result) {
+	d.awaited = map[string]bool{}
+	d.have(d.standing(d.looked(r)))
 }
 
-// take makes a job's result the one that is shown. Where the part that is looked at is
-// no more, its neighbour is looked at.
-func (d *Desk) take(r *solve.Result) {
-	known := make(map[string]solve.Part)
-	for _, p := range r.Parts() {
-		known[p.ID()] = p
-	}
+// have makes a result the one that is shown. Where the part that is looked at is no more,
+// its neighbour is looked at.
+func (d *Desk) have(r *solve.Result) {
+	known := partsOf(r)
 	if d.part != "" && known[d.part] == nil {
 		d.part, d.turn = d.neighbour(func(id string) bool { return known[id] != nil }), 0
 	}
-	d.result, d.known = d.looked(r), known
+	d.result, d.known = r, known
 }
 
 // of returns what a part comes to, nil for none of the id.

@@ -102,7 +102,7 @@ func taken(file string) (p imprint, err error) {
 // Look returns what has become of the job's file. Whoever is told of another fate than
 // Kept answers with Reload, Leave or Save; until then Look says the same again.
 func (d *Desk) Look() Fate {
-	if d.file == "" {
+	if d.file == "" || d.saving != nil {
 		return Kept
 	}
 	fate, now := d.imprint.look(d.file)
@@ -154,7 +154,7 @@ func (d *Desk) Reload(then func(error)) {
 		if err == nil && d.file == file && d.imprint == was {
 			d.leave()
 			d.history.Do(b.history.Job())
-			d.history.MarkSaved()
+			d.history.MarkSaved(d.history.Job())
 			d.imprint, d.strayed, d.photos = b.imprint, false, photos{}
 			d.stand(b)
 		}

@@ -16,7 +16,7 @@ import (
 func filed(t *testing.T) (*Desk, string) {
 	d, _ := opened(t)
 	name := filepath.Join(t.TempDir(), "job.tipline")
-	require.NoError(t, d.SaveAs(name))
+	saveAs(t, d, name)
 	return d, name
 }
 
@@ -65,7 +65,7 @@ func TestWhatBecomesOfTheJobsFile(t *testing.T) {
 			require.Equal(t, Kept, d.Look(), "answered")
 			require.False(t, d.Saved())
 			if row.name != "its folder taken away" {
-				require.NoError(t, d.Save())
+				saveAs(t, d, d.File())
 				require.Equal(t, Kept, d.Look())
 				require.True(t, d.Saved())
 			}
@@ -118,7 +118,7 @@ func TestAFileThatIsGoneIsWrittenAnew(t *testing.T) {
 	require.NoError(t, os.Remove(name))
 	require.Equal(t, Gone, d.Look())
 	d.Leave()
-	require.NoError(t, d.Save())
+	saveAs(t, d, d.File())
 	require.FileExists(t, name)
 	require.True(t, d.Saved())
 }
@@ -131,8 +131,12 @@ func TestLookingAsideTellsNothingOfAJobThatWasSavedMeanwhile(t *testing.T) {
 	look := func() { d.LookAside(func(f Fate) { told = append(told, f) }) }
 	theirs(t, name, "Theirs")
 	look()
-	require.NoError(t, d.Save())
+	looked := over
+	d.Save(func(err error) { require.NoError(t, err) })
+	looked()
+	require.Empty(t, told, "it is being saved")
 	over()
+	looked()
 	require.Empty(t, told)
 	theirs(t, name, "Theirs again")
 	look()
@@ -193,7 +197,7 @@ func TestAnUntouchedDeskHasNothingOfItsMaker(t *testing.T) {
 	require.False(t, d.Untouched(), "what was undone can be had back")
 	d.Begin()
 	require.True(t, d.Untouched(), "an empty job")
-	require.NoError(t, d.SaveAs(filepath.Join(t.TempDir(), "job")))
+	saveAs(t, d, filepath.Join(t.TempDir(), "job"))
 	require.False(t, d.Untouched(), "a file")
 }
 

@@ -95,7 +95,7 @@ func (d *Desk) drawn(part string, step Step) (*render.Drawing, bool) {
 		return was.drawing, was.stale
 	}
 	var err error
-	if now.drawing, err = d.drawPart(p, step, d.Style()); err != nil || d.lacking(p, step) && was.drawing != nil {
+	if now.drawing, err = d.drawPart(p, step, d.Style()); err != nil || lacking(p, step) && was.drawing != nil {
 		now.drawing, now.stale = was.drawing, was.drawing != nil
 	}
 	d.last[at] = now
@@ -112,8 +112,8 @@ func sameMesh(a, b solve.Part) bool {
 
 // lacking reports whether a part lacks what the step is about, though the rest of it can
 // be drawn.
-func (d *Desk) lacking(p solve.Part, step Step) bool {
-	if c := d.cutterOf(p.ID()); step == Cutter && c != nil && c.Bit != nil && len(c.Bit.Chain) > 0 {
+func lacking(p solve.Part, step Step) bool {
+	if c := cutterIn(p); step == Cutter && c != nil && c.Bit != nil && len(c.Bit.Chain) > 0 {
 		return tooling(p).Ground == nil
 	}
 	w, ok := p.(*solve.Wheel)

@@ -115,23 +115,25 @@ func (d *Desk) CanRedo() bool { return d.history.CanRedo() }
 func (d *Desk) Duplicate() error {
 	j, id, err := d.Job().Duplicate(d.part)
 	step := d.Step()
-	if err := d.became(j, id, err); err != nil {
-		return err
-	}
-	d.Go(step)
-	return nil
+	return d.became(j, id, err, func() Step { return step })
 }
 
-// became makes an edited job the present one and looks at a part of it.
-func (d *Desk) became(j *job.Job, part string, err error) error {
+// firstStep returns the step that the work on the present part begins with.
+func (d *Desk) firstStep() Step { return d.Steps()[0] }
+
+// became makes an edited job the present one and looks at a step of one of its parts.
+func (d *Desk) became(j *job.Job, part string, err error, step func() Step) error {
 	if err != nil {
 		return err
 	}
+	d.draft = nil
 	d.history.Do(j)
 	d.leave()
 	d.part, d.turn = part, 0
-	d.work()
-	d.Go(d.Steps()[0])
+	d.keepCopy()
+	d.solve()
+	d.step = step()
+	d.show()
 	return nil
 }
 

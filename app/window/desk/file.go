@@ -18,41 +18,12 @@ func (d *Desk) Begin() { d.lay(&Brought{history: job.NewHistory(job.New("mm"))})
 // Untouched reports whether the desk has an empty job or a sample on it that nothing
 // has been done to, so that another may take its place.
 func (d *Desk) Untouched() bool {
-	return d.file == "" && d.Saved() && !d.CanUndo() && !d.CanRedo() && !d.Dragging()
+	return d.file == "" && d.saving == nil && d.Saved() && !d.CanUndo() && !d.CanRedo() && !d.Dragging()
 }
 
 // Open puts the job in a file on the desk; what was there stays if it cannot be
 // read, and, with ErrElsewhere, if it is open on another desk.
 func (d *Desk) Open(name string) error { return d.Take(FromFile(name)) }
-
-// Save writes the job to its file. It must have one.
-func (d *Desk) Save() error { return d.SaveAs(d.file) }
-
-// SaveAs writes the job to a file of another name, which from then on is its own.
-// A name without an ending is given the job file's.
-func (d *Desk) SaveAs(name string) error {
-	if filepath.Ext(name) == "" {
-		name += Extension
-	}
-	d.PutBack()
-	j := d.bringPhotographs(filepath.Dir(name))
-	if err := job.Save(name, j); err != nil {
-		return err
-	}
-	d.history.Do(j)
-	if !d.Holds(name) || d.held.hold == nil {
-		d.held.letGo()
-		d.held, _ = d.recent.hold(name)
-	}
-	d.file, d.imprint, d.strayed = name, imprintOf(j), false
-	d.recent.writePrints(name, d.prints.of)
-	d.history.MarkSaved()
-	d.keepCopy()
-	d.solve()
-	d.recent.Add(name)
-	d.Changed()
-	return nil
-}
 
 // File returns where the job is kept, empty until it is saved.
 func (d *Desk) File() string { return d.file }

@@ -88,7 +88,11 @@ func (d *Desk) remark(f solve.Finding) Remark {
 func (d *Desk) cause(r Remark) Remark {
 	for seen := map[string]bool{}; r.waits != "" && !seen[r.waits]; {
 		seen[r.waits] = true
-		said := d.of(r.waits).Said()
+		mends := d.of(r.waits)
+		if mends == nil {
+			break
+		}
+		said := mends.Said()
 		i := slices.IndexFunc(said, func(f solve.Finding) bool { return f.Severity == solve.Error })
 		if i < 0 {
 			break

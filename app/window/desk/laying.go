@@ -20,14 +20,15 @@ type laying struct {
 	err    error
 }
 
-// layOut has the packet laid out as it is now chosen, unless it is; until that is done
+// layOut has the packet laid out as it is now chosen, unless it is or the job is still
+// being solved; until that is done
 // the pages stand as they were laid out last. Without Aside it is done at once.
 func (d *Desk) layOut() {
 	p, now := &d.packet, order{result: d.result}
 	if p.chosen.what == thisPart {
 		now.part = d.part
 	}
-	if p.laid != nil && *p.laid == now {
+	if d.solving != nil || p.laid != nil && *p.laid == now {
 		return
 	}
 	if p.laying != nil {
@@ -49,6 +50,9 @@ func (d *Desk) layOut() {
 		}
 	})
 }
+
+// layingOut reports whether other pages are to come.
+func (d *Desk) layingOut() bool { return d.packet.laying != nil || d.solving != nil }
 
 // laidOut takes the pages that were laid out, unless others were asked for since.
 func (d *Desk) laidOut(l *laying) bool {

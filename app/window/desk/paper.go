@@ -127,7 +127,7 @@ func (d *Desk) paperSummary() string {
 	p := &d.packet
 	paper := d.choiceLabel(paperField, d.paper().Name)
 	switch of, n := len(p.leaves), d.Printing(); {
-	case p.laying != nil && of == 0:
+	case d.layingOut() && of == 0:
 		return d.words.Say("summary.laying")
 	case p.err != nil:
 		return d.words.Say("summary.no-pages")

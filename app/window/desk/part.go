@@ -195,7 +195,20 @@ func tooling(p solve.Part) *solve.Tooling {
 
 // cutterOf returns the cutter of a part as typed, nil where it has none.
 func (d *Desk) cutterOf(id string) *job.Cutter {
-	switch p := d.of(id).(type) {
+	if w := d.Job().Wheel(id); w != nil {
+		return w.Cutter
+	}
+	for _, p := range d.Job().Pinions {
+		if p.ID == id {
+			return p.Cutter
+		}
+	}
+	return nil
+}
+
+// cutterIn returns the cutter that a part was worked out with, nil where it has none.
+func cutterIn(p solve.Part) *job.Cutter {
+	switch p := p.(type) {
 	case *solve.Wheel:
 		return p.Part.Cutter
 	case *solve.Pinion:

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"image"
 	"io"
+	"maps"
 	"os"
 	"path/filepath"
 	"slices"
@@ -169,28 +170,39 @@ func bring(name, folder string) (string, error) {
 	}
 }
 
-// bringPhotographs copies the job's photographs to where it is saved, and returns
-// the job with the names that they have there. What cannot be copied is left to be
-// told of where it is missed.
-func (d *Desk) bringPhotographs(folder string) *job.Job {
-	j := d.Job()
-	if folder == d.photoFolder() {
-		return j
-	}
+// photographs are the files of the job's photographs, by the ids of their parts.
+func (d *Desk) photographs() map[string]string {
+	files := map[string]string{}
 	for _, id := range d.order() {
-		c := d.cutterOf(id)
-		if c == nil || c.Bit == nil || c.Bit.Photograph == nil {
+		if c := d.cutterOf(id); c != nil && c.Bit != nil && c.Bit.Photograph != nil {
+			files[id] = c.Bit.Photograph.File
+		}
+	}
+	return files
+}
+
+// bringAll copies photographs from one folder into another and returns those that have
+// another name there. What cannot be copied is left to be told of where it is missed.
+func bringAll(photos map[string]string, from, to string) map[string]string {
+	if from == to {
+		return nil
+	}
+	fresh := map[string]string{}
+	for _, id := range slices.Sorted(maps.Keys(photos)) {
+		if _, err := job.Picture(from, photos[id]); err != nil {
 			continue
 		}
-		old := c.Bit.Photograph.File
-		if i, _ := d.photo(old); i == nil {
-			continue
+		if file, err := bring(filepath.Join(from, photos[id]), to); err == nil && file != photos[id] {
+			fresh[id] = file
 		}
-		file, err := bring(filepath.Join(d.photoFolder(), old), folder)
-		if err != nil {
-			continue
-		}
-		if next, err := j.Set(id, photographFile, file); err == nil {
+	}
+	return fresh
+}
+
+// rephotographed returns a job whose parts have photographs of other names.
+func rephotographed(j *job.Job, names map[string]string) *job.Job {
+	for _, id := range slices.Sorted(maps.Keys(names)) {
+		if next, err := j.Set(id, photographFile, names[id]); err == nil {
 			j = next
 		}
 	}

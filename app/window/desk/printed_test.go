@@ -41,7 +41,7 @@ func TestPrintsAreRememberedBesideTheJob(t *testing.T) {
 	d := New(words.English(), state)
 	require.NoError(t, d.Take(FromSample(samples.First)))
 	first, other := filepath.Join(folder, "first.tipline"), filepath.Join(folder, "other.tipline")
-	require.NoError(t, d.SaveAs(first))
+	saveAs(t, d, first)
 	before, err := os.ReadFile(first)
 	require.NoError(t, err)
 	_, err = exported(d, filepath.Join(folder, "packet.pdf"))
@@ -50,7 +50,7 @@ func TestPrintsAreRememberedBesideTheJob(t *testing.T) {
 	d.Type("great", "crossing.rim", "3 mm")
 	require.Contains(t, reprints(d), "great")
 	require.NotContains(t, reprints(d), "escape")
-	require.NoError(t, d.SaveAs(other))
+	saveAs(t, d, other)
 	d.Close()
 	for file, want := range map[string]bool{first: false, other: true} {
 		again := New(words.English(), state)

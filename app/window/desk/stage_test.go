@@ -109,9 +109,9 @@ func TestUndoSurvivesSaving(t *testing.T) {
 	d, _ := opened(t)
 	d.Type("great", "crossing.rim", "3 mm")
 	file := filepath.Join(t.TempDir(), "job.tipline")
-	require.NoError(t, d.SaveAs(file))
+	saveAs(t, d, file)
 	d.Type("great", "crossing.rim", "3.5 mm")
-	require.NoError(t, d.Save())
+	saveAs(t, d, d.File())
 	require.True(t, d.Saved())
 	for _, want := range []string{"3 mm", "4 mm"} {
 		d.Undo()

@@ -34,7 +34,7 @@ func (d *Desk) Add(kind string) error {
 		return err
 	}
 	j, id, err := d.added(j, kind)
-	return d.became(j, id, err)
+	return d.became(j, id, err, d.firstStep)
 }
 
 // Sketch returns the small picture of a part of a kind as it is when it is added, nil where

@@ -177,6 +177,7 @@ func pointFields(t *job.Teeth) []geometry.Quantity {
 // places are the fields that the steps of a part show, for one state of the job.
 type places struct {
 	result *solve.Result
+	job    *job.Job
 	part   string
 	step   map[geometry.Quantity]Step
 	extra  map[Step][]geometry.Quantity // that a step shows because of what is said of them
@@ -196,8 +197,8 @@ func (d *Desk) StepOf(field geometry.Quantity) (Step, bool) {
 // placed returns on which step of the present part each field is shown, the first
 // of several.
 func (d *Desk) placed() map[geometry.Quantity]Step {
-	if p := &d.places; p.result != d.result || p.part != d.part {
-		*p = places{result: d.result, part: d.part, step: map[geometry.Quantity]Step{}}
+	if p := &d.places; p.result != d.result || p.job != d.Job() || p.part != d.part {
+		*p = places{result: d.result, job: d.Job(), part: d.part, step: map[geometry.Quantity]Step{}}
 		for _, s := range slices.Backward(d.Steps()) {
 			for _, f := range d.fieldsAt(s) {
 				p.step[f] = s

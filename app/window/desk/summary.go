@@ -14,6 +14,9 @@ func (d *Desk) Summary() string {
 	if d.at() == Paper {
 		return d.paperSummary()
 	}
+	if d.Awaits() {
+		return d.words.Say("summary.working")
+	}
 	switch p := d.of(d.part).(type) {
 	case nil:
 		return d.words.Say("summary.none")
@@ -112,7 +115,7 @@ func (d *Desk) plain(v float64, decimals int) string {
 // elsewhere.
 func (d *Desk) Missing() string {
 	switch {
-	case d.at() == Paper && d.packet.laying != nil:
+	case d.at() == Paper && d.layingOut():
 		return d.words.Say("summary.laying")
 	case d.at() == Paper && d.packet.err == nil:
 		return d.words.Say("printing.nothing")

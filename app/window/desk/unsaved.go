@@ -37,11 +37,12 @@ type unsaved struct {
 	name string     // of the copy, without its ending
 }
 
-// note has a job kept a moment later, all but the newest passed over.
+// note has a job kept a moment later, or for none the copy taken away, all but the newest
+// passed over.
 func (u *unsaved) note(j *job.Job, file string, s sum, later func(func())) {
 	u.mu.Lock()
 	defer u.mu.Unlock()
-	if u.folder == "" || j == u.job && file == u.file && s == u.sum {
+	if u.folder == "" || j != nil && j == u.job && file == u.file && s == u.sum {
 		return
 	}
 	u.job, u.file, u.sum = j, file, s
@@ -51,7 +52,7 @@ func (u *unsaved) note(j *job.Job, file string, s sum, later func(func())) {
 	}
 }
 
-// write writes what is to be kept. It may be called on any goroutine.
+// write writes what is to be kept, or takes the copy away where that is nothing. It may be called on any goroutine.
 func (u *unsaved) write() {
 	u.disk.Lock()
 	defer u.disk.Unlock()
@@ -59,6 +60,9 @@ func (u *unsaved) write() {
 	j, file, s := u.job, u.file, u.sum
 	u.waiting = false
 	u.mu.Unlock()
+	if j == nil {
+		u.drop()
+	}
 	if j == nil || u.hold == nil && !u.begin() {
 		return
 	}
@@ -84,13 +88,17 @@ func (u *unsaved) begin() bool {
 	return true
 }
 
-// forget takes the copy away.
+// forget takes the copy away at once.
 func (u *unsaved) forget() {
 	u.mu.Lock()
 	u.job = nil
 	u.mu.Unlock()
 	u.disk.Lock()
 	defer u.disk.Unlock()
+	u.drop()
+}
+
+func (u *unsaved) drop() {
 	if u.hold != nil {
 		drop(u.name, u.hold)
 		u.hold = nil
@@ -112,6 +120,8 @@ func drop(name string, hold *keep.Hold) {
 // is kept once it is dropped.
 func (d *Desk) keepCopy() {
 	switch {
+	case d.Saved() && d.Later != nil:
+		d.unsaved.note(nil, "", sum{}, d.Later)
 	case d.Saved():
 		d.unsaved.forget()
 	case d.Later != nil:

@@ -47,7 +47,7 @@ func crashed(t *testing.T, d *Desk) *Desk {
 func TestAnUnsavedJobIsOfferedBackAfterACrash(t *testing.T) {
 	d, m := keeping(t)
 	file := filepath.Join(t.TempDir(), "job.tipline")
-	require.NoError(t, d.SaveAs(file))
+	saveAs(t, d, file)
 	for _, text := range []string{"3", "3.", "3.5 mm"} {
 		d.Type("great", "crossing.rim", text)
 	}
@@ -101,7 +101,7 @@ func TestACopyOfALaterTimeIsOfferedBack(t *testing.T) {
 
 func TestNothingIsOfferedBackOfWhatEndedWell(t *testing.T) {
 	for name, end := range map[string]func(*testing.T, *Desk){
-		"saved":         func(t *testing.T, d *Desk) { require.NoError(t, d.SaveAs(filepath.Join(t.TempDir(), "job"))) },
+		"saved":         func(t *testing.T, d *Desk) { saveAs(t, d, filepath.Join(t.TempDir(), "job")) },
 		"closed":        func(_ *testing.T, d *Desk) { d.Close() },
 		"another begun": func(_ *testing.T, d *Desk) { d.Begin() },
 		"all undone":    func(_ *testing.T, d *Desk) { d.Undo() },
