@@ -38,4 +38,7 @@ func (f Finding) Waits() string {
 }
 
 // waits names a part that must be mended before what the finding is about.
-func waits(m Part) Place { return Place{Name: "part", Text: m.Name(), Waits: m.ID()} }
+func waits(m Part) Place { return waitsAs("part", m) }
+
+// waitsAs is waits under another name in the sentence.
+func waitsAs(name string, m Part) Place { return Place{Name: name, Text: m.Name(), Waits: m.ID()} }

@@ -67,7 +67,7 @@ func (t *Train) follow(r *reader, w works) {
 		p := w.engages[i]
 		t.Pairs = append(t.Pairs, p)
 		if p.Turn == nil || p.foul != nil {
-			r.find(Caution, "to", "train.stuck", text("pair", p.Name()))
+			r.find(Caution, "to", "train.stuck", waitsAs("pair", p))
 		}
 	}
 	if known, ok := r.way(w, "hour", hour, to, named(t.Part.Hour, t.Part.From), t.Part.To); ok && r.sound(mark) {
@@ -98,7 +98,11 @@ func (r *reader) way(w works, field geometry.Quantity, from, to, first, last str
 	case errors.Is(err, depthing.ErrLocks):
 		r.find(Error, field, depthing.ErrLocks.Error())
 	case err != nil:
-		r.find(Error, field, depthing.ErrNoWay.Error(), text("from", first), text("to", last))
+		places := []Place{text("from", first), text("to", last)}
+		if len(w.idle) > 0 {
+			places = append(places, waitsAs("pair", w.idle[0])) // it may be the way
+		}
+		r.find(Error, field, depthing.ErrNoWay.Error(), places...)
 	}
 	return way, err == nil
 }

@@ -20,6 +20,7 @@ type works struct {
 	engages []*Pair               // likewise
 	gearing *depthing.Gearing     // of the engaged
 	stuck   []*Pair               // those whose parts stand on one arbor
+	idle    []*Pair               // those that have a part without teeth
 }
 
 func newWorks(unit measure.Unit, made map[string]Made, pairs []*Pair, arbors []*job.Arbor) works {
@@ -36,6 +37,7 @@ func newWorks(unit measure.Unit, made map[string]Made, pairs []*Pair, arbors []*
 	for _, p := range pairs {
 		from, to := TeethOf(p.Wheel), TeethOf(p.Pinion)
 		if from == 0 || to == 0 {
+			w.idle = append(w.idle, p)
 			continue
 		}
 		e := depthing.Engagement{From: w.arborOf[p.Part.Wheel], To: w.arborOf[p.Part.Pinion], FromTeeth: from, ToTeeth: to}
@@ -51,7 +53,7 @@ func newWorks(unit measure.Unit, made map[string]Made, pairs []*Pair, arbors []*
 
 // same reports whether parts turn one another as they do in the other.
 func (w works) same(other works) bool {
-	return w.unit == other.unit && slices.Equal(w.engaged, other.engaged) && maps.Equal(w.arborOf, other.arborOf)
+	return w.unit == other.unit && slices.Equal(w.engaged, other.engaged) && slices.Equal(w.idle, other.idle) && maps.Equal(w.arborOf, other.arborOf)
 }
 
 // kept returns those trains of earlier works that are as they were: no part turns

@@ -116,8 +116,13 @@ func (v *veil) keys() keyTable {
 	}
 }
 
-func (v *veil) TypedKey(e *fyne.KeyEvent) { v.keys().press(e.Name) }
-func (v *veil) TypedRune(r rune)          { v.keys().sign(r) }
+func (v *veil) TypedRune(r rune) { v.keys().sign(r) }
+
+func (v *veil) TypedKey(e *fyne.KeyEvent) {
+	if !v.keys().press(e.Name) {
+		pass(v, e)
+	}
+}
 
 type cornerPlan struct{ *corner }
 

@@ -21,7 +21,8 @@ func (b *board) all() geometry.Box {
 }
 
 // fitting returns the view that shows a box of the drawing above the legend, and under the
-// buttons where its lines would reach into their corner; a blank one where there is no
+// buttons or beside them, whichever is larger, where its lines would reach into their
+// corner; a blank one where there is no
 // drawing, or no room yet.
 func (b *board) fitting(bounds geometry.Box) screen.View {
 	s := b.Size()
@@ -32,10 +33,14 @@ func (b *board) fitting(bounds geometry.Box) screen.View {
 	wide, high := float64(s.Width), float64(max(s.Height-legendHeight, 1))
 	v := screen.Fit(bounds, wide, high, margin)
 	corner := geometry.Box{Min: v.ToDrawing(screen.Pixel{X: wide - float64(cornerWide), Y: buttons}), Max: v.ToDrawing(screen.Pixel{X: wide})}
-	if high > 4*buttons && reaches(b.drawing, corner) {
-		v = screen.Fit(bounds, wide, high-buttons, margin).Pan(0, buttons)
+	if !reaches(b.drawing, corner) {
+		return v
 	}
-	return v
+	under := screen.Fit(bounds, wide, high-buttons, margin).Pan(0, buttons)
+	if beside := screen.Fit(bounds, wide-float64(cornerWide), high, margin); beside.Scale > under.Scale {
+		return beside
+	}
+	return under
 }
 
 // reaches reports whether a line or a text of a drawing reaches into a box: by the box of

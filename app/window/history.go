@@ -38,7 +38,11 @@ func (s *steps) keys() keyTable {
 	}
 }
 
-func (s *steps) TypedKey(e *fyne.KeyEvent) { s.keys().press(e.Name) }
+func (s *steps) TypedKey(e *fyne.KeyEvent) {
+	if !s.keys().press(e.Name) {
+		pass(s, e)
+	}
+}
 
 func newHistory(w *Window) *history {
 	say := w.desk.Words().Say

@@ -21,6 +21,7 @@ type menu struct {
 	recent               *fyne.MenuItem
 	onPart               []*fyne.MenuItem
 	step                 *fyne.Menu
+	units                *fyne.MenuItem
 	steps                []desk.Step
 	shownRecent          []string
 	edited, redoable, of bool
@@ -148,7 +149,7 @@ func (m *menu) viewMenu() *fyne.Menu {
 		keyed(m.item("stock", func() { w.column.stock.open() }), fyne.KeyG),
 		keyed(m.item("rule", w.measure), fyne.KeyM),
 		keyed(m.item("layers", w.chooseLayers), fyne.KeyL),
-		fyne.NewMenuItemSeparator(), m.shades(), m.sizes(), m.languages())
+		fyne.NewMenuItemSeparator(), m.lengths(), m.shades(), m.sizes(), m.languages())
 }
 
 // stepMenu leads to the steps of the present part.
@@ -172,7 +173,7 @@ func (m *menu) listSteps() {
 func (m *menu) show() {
 	d := m.window.desk
 	recent := d.Recent()
-	same := slices.Equal(recent, m.shownRecent) && slices.Equal(m.steps, d.Steps())
+	same := !m.tickUnit() && slices.Equal(recent, m.shownRecent) && slices.Equal(m.steps, d.Steps())
 	if same && m.edited == d.CanUndo() && m.redoable == d.CanRedo() && m.of == (d.Part() != "") && len(m.recent.ChildMenu.Items) > 0 {
 		return
 	}

@@ -20,6 +20,7 @@ type part struct {
 	trouble        solve.Severity // empty for none
 	picture        *picture
 	rail           *rail
+	ring           ring
 	kind           string // the heading it stands under
 	hovered, focus bool
 	pulled         float32 // how far down it has been dragged
@@ -45,8 +46,8 @@ func (p *part) TypedRune(rune)                 {}
 
 func (p *part) MouseIn(*desktop.MouseEvent) { p.hovered = true; p.told() }
 func (p *part) MouseOut()                   { p.hovered = false; p.told() }
-func (p *part) FocusGained()                { p.focus = true; reveal(p); p.told() }
-func (p *part) FocusLost()                  { p.focus = false; p.told() }
+func (p *part) FocusGained()                { p.focus = true; p.ring.show(true); reveal(p); p.told() }
+func (p *part) FocusLost()                  { p.focus = false; p.ring.show(false); p.told() }
 
 // told shows the part as it is come to or left, and what there is to say of it beside it.
 func (p *part) told() {
@@ -61,25 +62,45 @@ func (p *part) told() {
 
 func (p *part) CreateRenderer() fyne.WidgetRenderer {
 	r := &partRenderer{
-		part: p, ground: sheetOf(panel), name: written("", readSize, ink, false),
+		part: p, ground: sheetOf(panel), mark: canvas.NewRectangle(blue), name: written("", readSize, ink, false),
 		more: written("", readSize, ink, false), note: written("", smallSize, faint, false),
 	}
 	for _, t := range []*canvas.Text{r.name, r.more, r.note} {
 		t.Alignment = fyne.TextAlignCenter
 	}
 	r.Refresh()
-	return r
+	return p.ring.round(r)
 }
 
 type partRenderer struct {
 	part   *part
 	ground *canvas.Rectangle
+	mark   *canvas.Rectangle // of the part that is looked at; that which has the keyboard wears a ring
 	name   *canvas.Text
 	more   *canvas.Text // the second line of a long name
 	note   *canvas.Text
 	badge  fyne.CanvasObject
 	again  fyne.CanvasObject // the mark of a part to be printed again
+	broken broken
 }
+
+// broken is a name as it was last broken into lines.
+type broken struct {
+	name  string
+	bold  bool
+	lines []string
+}
+
+// named returns the lines of the part's name.
+func (r *partRenderer) named() []string {
+	if b := &r.broken; b.lines == nil || b.name != r.part.Name || b.bold != r.part.chosen {
+		*b = broken{r.part.Name, r.part.chosen, namedIn(r.part.Name, r.part.chosen)}
+	}
+	return r.broken.lines
+}
+
+// markWidth is how wide the mark of the part that is looked at is.
+const markWidth = 4
 
 // pictureSize is the width and height of a part's picture.
 const pictureSize = 64
@@ -90,7 +111,7 @@ const underPicture = 9 + pictureSize + 3
 func (r *partRenderer) MinSize() fyne.Size {
 	line := r.name.MinSize().Height
 	high := underPicture + line + 6
-	if len(namedIn(r.part.Name, r.part.chosen)) > 1 {
+	if len(r.named()) > 1 {
 		high += line - 1
 	}
 	if r.part.Note != "" {
@@ -102,6 +123,7 @@ func (r *partRenderer) Destroy() {}
 
 func (r *partRenderer) Layout(s fyne.Size) {
 	put(r.ground, 0, 0, s.Width, s.Height)
+	put(r.mark, 4, 8, markWidth, s.Height-16)
 	put(r.part.picture.Raster, (s.Width-pictureSize)/2, 9, pictureSize, pictureSize)
 	high := r.name.MinSize().Height
 	put(r.name, 2, underPicture, s.Width-4, high)
@@ -116,7 +138,7 @@ func (r *partRenderer) Layout(s fyne.Size) {
 }
 
 func (r *partRenderer) Objects() []fyne.CanvasObject {
-	objects := []fyne.CanvasObject{r.ground, r.part.picture.Raster, r.name, r.more, r.note}
+	objects := []fyne.CanvasObject{r.ground, r.mark, r.part.picture.Raster, r.name, r.more, r.note}
 	for _, mark := range []fyne.CanvasObject{r.badge, r.again} {
 		if mark != nil {
 			objects = append(objects, mark)
@@ -128,18 +150,18 @@ func (r *partRenderer) Objects() []fyne.CanvasObject {
 func (r *partRenderer) Refresh() {
 	p := r.part
 	r.ground.FillColor, r.ground.StrokeColor, r.ground.StrokeWidth = panel, panel, 1
+	r.mark.Hidden, r.mark.CornerRadius = !p.chosen, markWidth/2
 	switch {
 	case p.chosen:
-		r.ground.FillColor, r.ground.StrokeColor, r.ground.StrokeWidth = well, blue, 1.6
+		r.ground.FillColor, r.ground.StrokeColor = well, edge
 	case p.hovered:
 		r.ground.StrokeColor = edge
 	}
-	if p.focus {
-		r.ground.StrokeColor, r.ground.StrokeWidth = blue, 2.4
-	}
 	r.name.TextStyle.Bold, r.more.TextStyle.Bold = p.chosen, p.chosen
-	lines := append(namedIn(p.Name, p.chosen), "")
-	r.name.Text, r.more.Text = lines[0], lines[1]
+	r.name.Text, r.more.Text = r.named()[0], ""
+	if lines := r.named(); len(lines) > 1 {
+		r.more.Text = lines[1]
+	}
 	first, _, _ := strings.Cut(p.Note, "\n")
 	r.note.Text = shortened(first, smallSize, fyne.TextStyle{}, partWidth-8)
 	r.badge, r.again = nil, nil

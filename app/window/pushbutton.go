@@ -36,6 +36,16 @@ func (b *pushButton) FocusLost() {
 
 func (b *pushButton) TypedKey(e *fyne.KeyEvent) {
 	if b.Disabled() || !pressing(b.OnTapped).press(e.Name) {
-		b.Button.TypedKey(e)
+		pass(b, e)
 	}
+}
+
+// pass hands a key that a thing has no use for to its window, as though nothing had the
+// keyboard.
+func pass(from fyne.CanvasObject, e *fyne.KeyEvent) {
+	c := fyne.CurrentApp().Driver().CanvasForObject(from)
+	if c == nil || c.OnTypedKey() == nil {
+		return
+	}
+	c.OnTypedKey()(e)
 }

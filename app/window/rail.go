@@ -75,20 +75,21 @@ func (r *rail) about(e desk.Entry) (note, reprint string) {
 func (r *rail) rebuild(groups []desk.Group) {
 	old := r.parts
 	r.tip.hide(r.tip.of)
-	r.parts, r.titles, r.column.Objects = nil, nil, nil
+	r.parts, r.titles = nil, nil
+	var listed []fyne.CanvasObject // the container sets all anew for each that it is given by itself
 	for _, g := range groups {
 		title := written(g.Title, smallSize, faint, true)
 		title.Alignment = fyne.TextAlignCenter
 		r.titles = append(r.titles, g.Title)
-		r.column.Add(title)
+		listed = append(listed, title)
 		for _, e := range g.Parts {
 			p := r.partFor(e.ID, old)
 			p.kind, p.Entry = g.Title, e
 			r.parts = append(r.parts, p)
-			r.column.Add(p)
+			listed = append(listed, p)
 		}
 	}
-	r.seen = ""
+	r.seen, r.column.Objects = "", listed
 	r.column.Refresh()
 	if r.listed != r.desk.Sought() {
 		r.listed = r.desk.Sought()

@@ -41,7 +41,9 @@ func (r *remark) FocusLost()                     { r.focus = false; r.Refresh() 
 func (r *remark) TypedRune(rune)                 {}
 
 func (r *remark) TypedKey(e *fyne.KeyEvent) {
-	pressing(r.tapped).press(e.Name)
+	if !pressing(r.tapped).press(e.Name) {
+		pass(r, e)
+	}
 }
 
 func (r *remark) CreateRenderer() fyne.WidgetRenderer {

@@ -48,7 +48,9 @@ func (t *tab) TypedKey(e *fyne.KeyEvent) {
 		t.help()
 		return
 	}
-	pressing(t.tapped).press(e.Name)
+	if !pressing(t.tapped).press(e.Name) {
+		pass(t, e)
+	}
 }
 
 func (t *tab) CreateRenderer() fyne.WidgetRenderer {

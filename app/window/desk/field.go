@@ -211,7 +211,7 @@ func (d *Desk) refusal(part string, path geometry.Quantity) (sentence string, gr
 // hint returns the field's length in the job's unit where it was typed in another
 // way, else its help.
 func (d *Desk) hint(path geometry.Quantity, known job.Field, text string) string {
-	if path == unitsField {
+	if path == UnitsField {
 		return d.unitsHint()
 	}
 	if known.Kind == job.Length {

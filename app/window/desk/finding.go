@@ -20,9 +20,9 @@ type Remark struct {
 	waits    string // the part that must be mended first
 }
 
-// Remarks returns what there is to say: of the present part and of the job, the
-// present step's own first within each severity; on paper of every part, but then
-// no notes.
+// Remarks returns what there is to say: of the present part and of the job, the gravest
+// first, what waits for another part after what is said of that, and otherwise the present
+// step's own first; on paper of every part, but then no notes.
 func (d *Desk) Remarks() []Remark {
 	var rs []Remark
 	for _, f := range d.result.Findings {
@@ -32,6 +32,9 @@ func (d *Desk) Remarks() []Remark {
 	}
 	slices.SortStableFunc(rs, func(a, b Remark) int {
 		if by := rank(b.Severity) - rank(a.Severity); by != 0 {
+			return by
+		}
+		if by := d.behind(a) - d.behind(b); by != 0 {
 			return by
 		}
 		return d.here(b) - d.here(a)
@@ -83,24 +86,48 @@ func (d *Desk) remark(f solve.Finding) Remark {
 	return r
 }
 
+// causes returns what must be mended before what a remark is about, one after the other
+// to the first cause; none where it waits for nothing.
+func (d *Desk) causes(r Remark) []Remark {
+	var list []Remark
+	for seen := map[string]bool{}; r.waits != "" && !seen[r.waits]; {
+		seen[r.waits] = true
+		said, ok := d.gravest(r.waits)
+		if !ok {
+			break
+		}
+		r = Remark{Part: said.Part, Field: said.Field, waits: d.waited(said)}
+		list = append(list, r)
+	}
+	return list
+}
+
+// gravest returns the first of the gravest findings on a part; false where there is
+// nothing graver than a note.
+func (d *Desk) gravest(part string) (solve.Finding, bool) {
+	p := d.of(part)
+	if p == nil {
+		return solve.Finding{}, false
+	}
+	worst, _ := solve.Worst(p.Said())
+	i := slices.IndexFunc(p.Said(), func(f solve.Finding) bool { return f.Severity == worst && worst != solve.Note })
+	if i < 0 {
+		return solve.Finding{}, false
+	}
+	return p.Said()[i], true
+}
+
 // cause returns what keeps the part from being worked out that a remark waits for, or
 // the remark itself.
 func (d *Desk) cause(r Remark) Remark {
-	for seen := map[string]bool{}; r.waits != "" && !seen[r.waits]; {
-		seen[r.waits] = true
-		mends := d.of(r.waits)
-		if mends == nil {
-			break
-		}
-		said := mends.Said()
-		i := slices.IndexFunc(said, func(f solve.Finding) bool { return f.Severity == solve.Error })
-		if i < 0 {
-			break
-		}
-		r = Remark{Part: said[i].Part, Field: said[i].Field, waits: d.waited(said[i])}
+	if list := d.causes(r); len(list) > 0 {
+		return list[len(list)-1]
 	}
 	return r
 }
+
+// behind returns how many things must be mended before what a remark is about.
+func (d *Desk) behind(r Remark) int { return len(d.causes(r)) }
 
 // waited returns the part that a finding waits for, empty for none.
 func (d *Desk) waited(f solve.Finding) string {

@@ -38,30 +38,55 @@ func (d *Desk) paperFields() []Field {
 	say := d.words.Say
 	fs := []Field{
 		d.chosenField(),
-		{Path: paperField, Label: say("field.printing.paper"), Text: d.paper().Name, Choices: papers},
+		{Path: paperField, Label: say("field.printing.paper"), Text: d.paper().Name, Choices: papers, Hint: d.paperHint()},
 		{
 			Path: copiesField, Label: say("field.printing.copies"), Text: d.packet.copies, Empty: "1",
 			Hint: say("help.printing.copies"), Refusal: d.copiesRefusal(),
 		},
 	}
 	fs = append(fs, d.printingFields()...)
-	for _, of := range []geometry.Quantity{"title", "maker", "number", "revised", unitsField} {
+	for _, of := range []geometry.Quantity{"title", "maker", "number", "revised", UnitsField} {
 		fs = append(fs, d.field("", of))
 	}
 	return fs
 }
 
-// unitsField is the unit of the job.
-const unitsField geometry.Quantity = "units"
+// UnitsField is the unit of the job.
+const UnitsField geometry.Quantity = "units"
+
+// UnitChoices lists the units that the job's lengths may be in.
+func (d *Desk) UnitChoices() []Choice { return d.field("", UnitsField).Choices }
+
+// turned reports whether the last step that stands is that of another unit, and how many
+// other fields it changed.
+func (d *Desk) turned() (others int, ok bool) {
+	_, stand := d.history.Steps()
+	if stand == 0 || d.draft != nil {
+		return 0, false
+	}
+	step := d.history.Step(stand)
+	return len(step) - 1, len(step) > 0 && step[0].Field == UnitsField
+}
+
+// paperHint says why the paper is what it is where none was chosen: another unit has
+// another.
+func (d *Desk) paperHint() string {
+	if d.packet.paper != "" {
+		return ""
+	}
+	_, unit := d.Unit()
+	if _, ok := d.turned(); ok {
+		return d.words.Say("paper.turned", "paper", d.choiceLabel(paperField, d.paper().Name), "unit", unit)
+	}
+	return d.words.Say("paper.usual", "unit", unit)
+}
 
 // unitsHint says what became of the bare lengths where another unit was just chosen, else
 // what the unit is for.
 func (d *Desk) unitsHint() string {
-	if _, stand := d.history.Steps(); stand > 0 && d.draft == nil {
-		step := d.history.Step(stand)
-		if n := len(step) - 1; n > 0 && step[0].Field == unitsField {
-			return d.words.Say("units.kept", "count", n, "unit", d.history.After(stand-1).Unit())
-		}
+	if n, ok := d.turned(); ok && n > 0 {
+		_, stand := d.history.Steps()
+		return d.words.Say("units.kept", "count", n, "unit", d.history.After(stand-1).Unit())
 	}
 	return d.words.Say("help.units")
 }

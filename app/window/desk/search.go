@@ -3,6 +3,9 @@ package desk
 import (
 	"slices"
 	"strings"
+	"unicode"
+
+	"golang.org/x/text/unicode/norm"
 
 	"tipline/app/solve"
 )
@@ -14,7 +17,7 @@ const handful = 8
 func (d *Desk) Searchable() bool { return len(d.order()) > handful }
 
 // Search has only those parts listed whose name, id or count of teeth or leaves begins
-// a word with the text; all for an empty one.
+// a word with the text, whatever the case and accents of either; all for an empty one.
 func (d *Desk) Search(text string) {
 	if text != d.sought {
 		d.sought = text
@@ -31,11 +34,11 @@ func (d *Desk) Found() []string {
 }
 
 func (d *Desk) found(id string) bool {
-	sought := strings.Fields(strings.ToLower(d.sought))
+	sought := strings.Fields(plainly(d.sought))
 	if len(sought) == 0 {
 		return true
 	}
-	words := strings.FieldsFunc(strings.ToLower(d.Name(id)+" "+id+" "+d.counted(id)), func(r rune) bool {
+	words := strings.FieldsFunc(plainly(d.Name(id)+" "+id+" "+d.counted(id)), func(r rune) bool {
 		return strings.ContainsRune(" -–+,()", r)
 	})
 	for _, s := range sought {
@@ -45,6 +48,19 @@ func (d *Desk) found(id string) bool {
 	}
 	return true
 }
+
+// plainly returns a text in small letters without accents, as it is searched for.
+func plainly(text string) string {
+	return joinedLetters.Replace(strings.Map(func(r rune) rune {
+		if unicode.Is(unicode.Mn, r) {
+			return -1
+		}
+		return r
+	}, norm.NFD.String(strings.ToLower(text))))
+}
+
+// joinedLetters are letters that are another's with no accent to take off.
+var joinedLetters = strings.NewReplacer("ß", "ss", "æ", "ae", "œ", "oe", "ø", "o", "ł", "l")
 
 // counted returns how many teeth or leaves a part has, as typed.
 func (d *Desk) counted(id string) string {

@@ -67,7 +67,7 @@ func (d *Desk) account(changes []job.Change, before, after *job.Job) string {
 	switch {
 	case first.Act == job.Renamed || first.Act == job.Deleted || first.Act == job.Added:
 		others = follow(first, changes[1:])
-	case first.Field == unitsField: // bare lengths were given their unit
+	case first.Field == UnitsField: // bare lengths were given their unit
 		others = 0
 	}
 	sentence := d.change(first, before, after)
@@ -178,5 +178,7 @@ func (d *Desk) lookAt(c job.Change, undone bool) {
 		d.step = step
 	} else if c.Part == "" && c.Field != "" {
 		d.step = Paper
+	} else if d.at() == Paper {
+		d.step = shows(d.Steps()) // a part added, deleted or moved is not seen on a page
 	}
 }
