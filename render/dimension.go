@@ -30,20 +30,6 @@ func Linear(from, to geometry.Point, offset float64, text string) []Item {
 	return s.items()
 }
 
-// Diameter returns the dimension of a circle's diameter, drawn through its centre
-// in the direction given, or, where the text does not fit inside, on a leader
-// from outside.
-func Diameter(centre geometry.Point, radius float64, direction geometry.Angle, text string) []Item {
-	var s sketch
-	out := geometry.Polar(1, direction)
-	if 2*radius >= max(figureWidth(text), 3*arrowLength) {
-		s.span(centre.Sub(out.Times(radius)), centre.Add(out.Times(radius)), text)
-	} else {
-		s.leader(centre.Add(out.Times(radius)), centre.Add(out.Times(radius+2*tail)), text)
-	}
-	return s.items()
-}
-
 // Radius returns the dimension of an arc's radius: a line from its centre with an
 // arrowhead on the arc, in the direction given, or, where the text does not fit
 // along it, a leader from outside.
@@ -58,14 +44,6 @@ func Radius(centre geometry.Point, radius float64, direction geometry.Angle, tex
 	} else {
 		s.leader(end, end.Add(out.Times(2*tail)), text)
 	}
-	return s.items()
-}
-
-// Leader returns a note on a line that points at at from elbow and ends in a
-// shelf under the text.
-func Leader(at, elbow geometry.Point, text string) []Item {
-	var s sketch
-	s.leader(at, elbow, text)
 	return s.items()
 }
 

@@ -1,7 +1,6 @@
 package render
 
 import (
-	"math"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -35,11 +34,8 @@ func figure(t *testing.T, items []Item) *Text {
 
 func TestDimensionsAreBlueAndThin(t *testing.T) {
 	all := map[string][]Item{
-		"linear":   Linear(point(0, 0), point(40, 0), 8, "40.00 mm"),
-		"radius":   Radius(point(0, 0), 30, 0.5, "R 30"),
-		"diameter": Diameter(point(0, 0), 30, 0.5, "Ø 60"),
-		"angle":    AngleBetween(point(0, 0), 0, 1, 30, "57.3°"),
-		"leader":   Leader(point(0, 0), point(10, 10), "start hole"),
+		"linear": Linear(point(0, 0), point(40, 0), 8, "40.00 mm"),
+		"radius": Radius(point(0, 0), 30, 0.5, "R 30"),
 	}
 	for name, items := range all {
 		t.Run(name, func(t *testing.T) {
@@ -68,12 +64,6 @@ func TestArrowsPointAtTheWork(t *testing.T) {
 		{"short linear", Linear(point(0, 0), point(2, 0), 8, "2"), []geometry.Point{point(0, 8), point(2, 8)}},
 		{"radius", Radius(point(1, 1), 30, 0, "R 30"), []geometry.Point{point(31, 1)}},
 		{"small radius", Radius(point(1, 1), 2, 0, "R 2"), []geometry.Point{point(3, 1)}},
-		{"diameter", Diameter(point(1, 1), 30, 0, "Ø 60"), []geometry.Point{point(-29, 1), point(31, 1)}},
-		{"small diameter", Diameter(point(1, 1), 1, 0, "Ø 2"), []geometry.Point{point(2, 1)}},
-		{"angle", AngleBetween(point(0, 0), 0, math.Pi/2, 20, "90°"), []geometry.Point{point(20, 0), point(0, 20)}},
-		{"angle the other way", AngleBetween(point(0, 0), math.Pi/2, -math.Pi/2, 20, "90°"), []geometry.Point{point(20, 0), point(0, 20)}},
-		{"small angle", AngleBetween(point(0, 0), 0, 0.1, 20, "5.7°"), []geometry.Point{point(20, 0), geometry.Polar(20, 0.1)}},
-		{"leader", Leader(point(3, 4), point(10, 10), "here"), []geometry.Point{point(3, 4)}},
 	} {
 		t.Run(row.name, func(t *testing.T) {
 			got := tips(row.items)
@@ -116,16 +106,5 @@ func TestLongFigure(t *testing.T) {
 
 func TestNothingToMeasure(t *testing.T) {
 	require.Empty(t, Linear(point(1, 1), point(1, 1), 5, "0"))
-	require.Empty(t, AngleBetween(point(0, 0), 0, 0, 10, "0°"))
-	require.Empty(t, AngleBetween(point(0, 0), 0, 1, 0, "57°"))
-	require.Empty(t, Leader(point(1, 1), point(1, 1), "here"))
 	require.Empty(t, CentreLine(point(1, 1), point(1, 1)).Chains)
-}
-
-func TestTagged(t *testing.T) {
-	items := Tagged("third", "crossing.rim", Linear(point(0, 0), point(40, 0), 8, "40")...)
-	for _, it := range items {
-		require.Equal(t, "third", it.Part)
-		require.Equal(t, geometry.Quantity("crossing.rim"), it.Quantity)
-	}
 }

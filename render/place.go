@@ -77,16 +77,6 @@ func (it Item) placed(at geometry.Point, scale float64, turn geometry.Angle) Ite
 	return it
 }
 
-// Tagged returns the items with their part and quantity set, so that a click on
-// any of them finds the field that made it.
-func Tagged(part string, q geometry.Quantity, items ...Item) []Item {
-	tagged := append([]Item(nil), items...)
-	for i := range tagged {
-		tagged[i].Part, tagged[i].Quantity = part, q
-	}
-	return tagged
-}
-
 // Level is what stands on one layer, in the order it is drawn.
 type Level struct {
 	Layer Layer

@@ -17,6 +17,7 @@ type TwistDrill struct {
 	Source string
 }
 
+// drills are number drills 1 to 97, letter drills A to Z and every 64th of an inch to 1/2.
 var drills = sync.OnceValue(func() []TwistDrill {
 	var list []TwistDrill
 	for _, r := range sheet("drills.csv") {
@@ -39,10 +40,6 @@ func twistDrill(r row) TwistDrill {
 	return d
 }
 
-// Drills lists number drills 1 to 97, letter drills A to Z and every 64th of an
-// inch to 1/2.
-func Drills() []TwistDrill { return append([]TwistDrill(nil), drills()...) }
-
 // DrillNamed returns the drill of that name: "#60", "F", "1/16".
 func DrillNamed(name string) (TwistDrill, bool) {
 	for _, d := range drills() {
@@ -51,12 +48,6 @@ func DrillNamed(name string) (TwistDrill, bool) {
 		}
 	}
 	return TwistDrill{}, false
-}
-
-// Drill returns the diameter in millimetres of the drill of that name.
-func Drill(name string) (mm float64, ok bool) {
-	d, ok := DrillNamed(name)
-	return d.MM, ok
 }
 
 // NearestDrill returns the drill nearest to a diameter in millimetres, the

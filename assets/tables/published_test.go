@@ -44,7 +44,7 @@ func TestDrillsAgreeWithPrintedCopies(t *testing.T) {
 // memory.
 func TestDrillsThatRestOnMemory(t *testing.T) {
 	var names []string
-	for _, d := range Drills() {
+	for _, d := range drills() {
 		if d.Status == "from memory" {
 			names = append(names, d.Name)
 		}
@@ -114,7 +114,7 @@ func TestTapDrillsLeaveAUsualThread(t *testing.T) {
 }
 
 func TestDrillFrom(t *testing.T) {
-	all := Drills()
+	all := drills()
 	for mm := 0.05; mm < 12.7; mm += 0.013 {
 		from := DrillFrom(mm)
 		require.GreaterOrEqual(t, from.MM, mm)

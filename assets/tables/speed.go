@@ -17,6 +17,7 @@ type Speed struct {
 	Source    string
 }
 
+// speeds are the cutting speeds there are figures for.
 var speeds = sync.OnceValue(func() []Speed {
 	var list []Speed
 	for _, r := range sheet("speeds.csv") {
@@ -28,9 +29,6 @@ var speeds = sync.OnceValue(func() []Speed {
 	}
 	return list
 })
-
-// Speeds lists the cutting speeds there are figures for.
-func Speeds() []Speed { return append([]Speed(nil), speeds()...) }
 
 // SpeedFor returns the cutting speed of an HSS cutter, the first in the table,
 // for an operation on a material, whatever its case; false where the table has

@@ -38,8 +38,8 @@ func TestSpeedFor(t *testing.T) {
 }
 
 func TestSpeedsAreSpeeds(t *testing.T) {
-	require.Len(t, Speeds(), 15)
-	for _, s := range Speeds() {
+	require.Len(t, speeds(), 15)
+	for _, s := range speeds() {
 		require.True(t, s.Low > 0 && s.Low <= s.High && s.High < 300, "%+v", s)
 	}
 }

@@ -23,14 +23,14 @@ func TestEveryRowHasItsSource(t *testing.T) {
 
 // ASME B94.11M and 1 in = 25.4 mm; the table's own columns must agree.
 func TestDrillsAgreeWithThemselves(t *testing.T) {
-	require.Len(t, Drills(), 97+26+32)
+	require.Len(t, drills(), 97+26+32)
 	seen := map[string]bool{}
-	for i, d := range Drills() {
+	for i, d := range drills() {
 		require.False(t, seen[d.Name], d.Name)
 		seen[d.Name] = true
 		require.InDelta(t, sheet("drills.csv")[i].number("diameter_mm"), d.MM, 0.00006, d.Name)
-		if i > 0 && Drills()[i-1].Series == d.Series {
-			grows := d.MM > Drills()[i-1].MM
+		if i > 0 && drills()[i-1].Series == d.Series {
+			grows := d.MM > drills()[i-1].MM
 			require.Equal(t, d.Series != "number", grows, d.Name)
 		}
 	}
@@ -45,9 +45,9 @@ func TestDrillsAgreeWithTheThreadChart(t *testing.T) {
 			if name == "" {
 				continue
 			}
-			got, ok := Drill(name)
+			got, ok := DrillNamed(name)
 			require.True(t, ok, name)
-			require.InDelta(t, mm, got, 0.0006, "%s for %s", name, thread.Name())
+			require.InDelta(t, mm, got.MM, 0.0006, "%s for %s", name, thread.Name())
 			checked++
 		}
 	}
@@ -79,13 +79,13 @@ func TestDrillsByName(t *testing.T) {
 		})
 	}
 	for _, name := range []string{"", "#", "#0", "#98", "AA", "f", "2/4", "33/64"} {
-		_, ok := Drill(name)
+		_, ok := DrillNamed(name)
 		require.False(t, ok, name)
 	}
 }
 
 func TestNearestDrill(t *testing.T) {
-	all := Drills()
+	all := drills()
 	for mm := 0.05; mm < 14; mm += 0.013 {
 		nearest := NearestDrill(mm)
 		for _, d := range all {
@@ -123,9 +123,9 @@ func TestBlades(t *testing.T) {
 		require.Greater(t, b.Thickness, last.Thickness, b.Name)
 		require.Greater(t, b.Depth, b.Thickness, b.Name)
 		require.Greater(t, b.Turning(), last.Turning(), b.Name)
-		drill, ok := Drill(b.StartDrill)
+		drill, ok := DrillNamed(b.StartDrill)
 		require.True(t, ok, b.Name)
-		require.InDelta(t, drill, b.StartHole, 1e-9, b.Name)
+		require.InDelta(t, drill.MM, b.StartHole, 1e-9, b.Name)
 		require.Greater(t, b.StartHole, b.Depth, "%s goes through its hole", b.Name)
 		last = b
 	}
@@ -142,11 +142,11 @@ func TestTurningIsHalfTheDiagonal(t *testing.T) {
 }
 
 func TestPlateSet(t *testing.T) {
-	for _, circles := range [][]int{PlateSet(), TwoSidedPlate()} {
+	for _, circles := range [][]int{PlateSet(), circlesOf(OnePlate)} {
 		require.True(t, sort.IntsAreSorted(circles))
 	}
 	require.Len(t, PlateSet(), 18)
-	require.Len(t, TwoSidedPlate(), 22)
+	require.Len(t, circlesOf(OnePlate), 22)
 	PlateSet()[0] = 1
 	require.Equal(t, 15, PlateSet()[0], "the caller's copy is its own")
 }
