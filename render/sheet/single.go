@@ -163,8 +163,9 @@ func (p single) page(i int, number string, s template.Style) render.Page {
 		return p.lying.page(b.Drawing)
 	}
 	at := p.layout.free.Centre().Sub(p.tiles[i].region.Centre())
-	b.Drawing.Add(clipped(p.sheet.Drawing, p.tiles[i].region).Placed(at, 1, 0).Items...)
-	registerMarks(b, p.tiles, i, at)
+	d := offSeams(p.sheet.Drawing, p.tiles)
+	b.Drawing.Add(clipped(d, p.tiles[i].region).Placed(at, 1, 0).Items...)
+	registerMarks(b, d, p.tiles, i, at)
 	keyOf(p.tiles, p.layout.key).draw(b, p.sheet.Drawing, p.tiles, i)
 	return p.lying.page(b.Drawing)
 }

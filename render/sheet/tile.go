@@ -4,8 +4,6 @@ import (
 	"strconv"
 
 	"tipline/geometry"
-	"tipline/render"
-	"tipline/render/template"
 )
 
 // overlap is the least of the drawing that two neighbouring tiles share, in
@@ -77,57 +75,4 @@ func cut(bounds geometry.Box, width, height float64) []tile {
 		}
 	}
 	return tiles
-}
-
-// registerMarks draws, on tile i, the marks that lie on those of its neighbours,
-// its edge as a thin line, and its name.
-func registerMarks(b *template.Board, tiles []tile, i int, at geometry.Point) {
-	t := tiles[i]
-	thin := template.Stroke{Layer: render.LayerCentreLines, Pen: render.Hair, Ink: render.Grey}
-	b.Rectangle(thin, t.region.Min.Add(at), t.region.Max.Add(at))
-	for _, p := range marks(t) {
-		registerMark(b, p.Add(at))
-	}
-	first := tiles[0]
-	say := b.Say("sheet.tile", "tile", t.name(), "rows", first.rows, "columns", first.columns)
-	text := fit(say, false, t.region.Width(), heightSmall, heightLabel)
-	text.At = geometry.Point{X: t.region.Min.X, Y: t.region.Max.Y + 1.5}.Add(at)
-	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Black}, text)
-}
-
-// marks returns where a tile's register marks stand on the drawing: half way
-// across each overlap it shares, a quarter of the way from both ends, clear of the
-// middle of a drawing.
-func marks(t tile) []geometry.Point {
-	inner := geometry.Box{Min: t.region.Min.Add(t.shared.Times(0.5)), Max: t.region.Max.Sub(t.shared.Times(0.5))}
-	var points []geometry.Point
-	for _, share := range []float64{0.25, 0.75} {
-		x := t.region.Min.X + share*t.region.Width()
-		y := t.region.Min.Y + share*t.region.Height()
-		if t.column > 0 {
-			points = append(points, geometry.Point{X: inner.Min.X, Y: y})
-		}
-		if t.column < t.columns-1 {
-			points = append(points, geometry.Point{X: inner.Max.X, Y: y})
-		}
-		if t.row > 0 {
-			points = append(points, geometry.Point{X: x, Y: inner.Min.Y})
-		}
-		if t.row < t.rows-1 {
-			points = append(points, geometry.Point{X: x, Y: inner.Max.Y})
-		}
-	}
-	return points
-}
-
-// registerMarkQuantity tells register marks from the drawing they lie on.
-const registerMarkQuantity geometry.Quantity = "sheet.register"
-
-// registerMark draws a cross in a circle, above whatever is filled there.
-func registerMark(b *template.Board, at geometry.Point) {
-	s := template.Stroke{Layer: render.LayerCentreLines, Quantity: registerMarkQuantity, Pen: render.Hair}
-	b.Circle(s, at, 2)
-	b.Line(s,
-		geometry.Line{From: at.Add(geometry.Point{X: -4}), To: at.Add(geometry.Point{X: 4})},
-		geometry.Line{From: at.Add(geometry.Point{Y: -4}), To: at.Add(geometry.Point{Y: 4})})
 }

@@ -79,8 +79,9 @@ func TestRegisterMarksMeet(t *testing.T) {
 	tiles := cut(geometry.Box{Max: geometry.Point{X: 500, Y: 400}}, 180, 150)
 	require.Len(t, tiles, 9)
 	times := map[string]int{}
-	for _, tile := range tiles {
-		for _, p := range marks(tile) {
+	d := plate(500, 400, 1)
+	for i := range tiles {
+		for _, p := range marks(d, tiles, i) {
 			times[fmt.Sprintf("%.6f %.6f", p.X, p.Y)]++
 		}
 	}
