@@ -151,23 +151,6 @@ func (o Options) copiesOf(k Kind) int {
 	return max(1, o.Copies)
 }
 
-// scales are the enlargements of ISO 5455, the greatest first.
-var scales = []float64{50, 20, 10, 5, 2, 1}
-
-// enlarged returns a grinding template at the greatest scale that fits on one
-// sheet.
-func enlarged(r *solve.Result, p solve.Part, k Kind, o Options) (sheet.Sheet, error) {
-	var sh sheet.Sheet
-	var err error
-	for _, scale := range scales {
-		sh, err = Sheet(r, p, k, scale, o.Style)
-		if err != nil || o.Printing.Fits(sh.Drawing, o.Paper, sh.Block, o.Style) {
-			break
-		}
-	}
-	return sh, err
-}
-
 // document returns the document that a job's sheets belong to.
 func document(r *solve.Result, o Options) render.Document {
 	return render.Document{

@@ -23,6 +23,13 @@ func (o Options) Fits(d *render.Drawing, paper Paper, block TitleBlock, s templa
 	return err == nil && p.count() == 1
 }
 
+// FitsBare reports whether a drawing fits so on one sheet of the paper if less stands
+// beside it.
+func (o Options) FitsBare(d *render.Drawing, paper Paper, block TitleBlock, s template.Style) bool {
+	p, err := o.plan(Sheet{Drawing: o.Look.of(d, s), Block: block}, paper, s)
+	return err == nil && p.count() == 1
+}
+
 // Room returns how high a card of a width may be to stand on one sheet of the paper, which
 // lies as it then holds most.
 func (o Options) Room(card *render.Drawing, width float64, paper Paper, block TitleBlock, s template.Style) float64 {

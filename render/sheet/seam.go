@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"cmp"
+	"math"
 	"slices"
 
 	"tipline/geometry"
@@ -25,7 +27,7 @@ func strips(tiles []tile) (x, y []strip) {
 
 // offSeams returns the drawing with those texts moved that would be cut in two where a
 // tile ends, as little as has them stand whole in what two tiles share, or whole beside
-// it: half a number would be read for another one.
+// it: half a number would be read for another one. None is moved onto another text.
 func offSeams(d *render.Drawing, tiles []tile) *render.Drawing {
 	x, y := strips(tiles)
 	out := *d
@@ -35,14 +37,27 @@ func offSeams(d *render.Drawing, tiles []tile) *render.Drawing {
 			continue
 		}
 		box := it.Text.Bounds()
-		move := geometry.Point{X: aside(strip{box.Min.X, box.Max.X}, x), Y: aside(strip{box.Min.Y, box.Max.Y}, y)}
-		if move != (geometry.Point{}) {
-			text := *it.Text
-			text.At = text.At.Add(move)
-			out.Items[i].Text = &text
+		for _, along := range asides(strip{box.Min.X, box.Max.X}, x) {
+			for _, up := range asides(strip{box.Min.Y, box.Max.Y}, y) {
+				text := *it.Text
+				text.At = text.At.Add(geometry.Point{X: along, Y: up})
+				if out.Items[i].Text == it.Text && text.At != it.Text.At && !onAnother(out.Items, i, text.Bounds()) {
+					out.Items[i].Text = &text
+				}
+			}
 		}
 	}
 	return &out
+}
+
+// onAnother reports whether another text than that of an item stands in a box.
+func onAnother(items []render.Item, i int, box geometry.Box) bool {
+	for n, it := range items {
+		if n != i && it.Text != nil && it.Text.Bounds().Touches(box) {
+			return true
+		}
+	}
+	return false
 }
 
 // mostAside is the farthest that a text is moved off a seam: half of what tiles share, which
@@ -52,23 +67,23 @@ const mostAside = overlap / 2
 // seamClear is how far off a tile's edge a text then stands, in millimetres.
 const seamClear = 0.4
 
-// aside returns how far a text's stretch moves so that the ends of no strip lie in it;
-// nought where they do not, or where it would be too far.
-func aside(of strip, strips []strip) float64 {
+// asides returns how far a text's stretch may move so that no end of a strip lies in it, the
+// least first; nought alone where none does, or where it would be too far.
+func asides(of strip, strips []strip) []float64 {
 	for _, s := range strips {
 		for _, edge := range []float64{s.from, s.to} {
 			if of.to <= edge || of.from >= edge {
 				continue
 			}
-			back, on := edge-seamClear-of.to, edge+seamClear-of.from
-			move := on
-			if -back < on {
-				move = back
+			moves := []float64{edge - seamClear - of.to, edge + seamClear - of.from}
+			slices.SortFunc(moves, func(a, b float64) int { return cmp.Compare(math.Abs(a), math.Abs(b)) })
+			if math.Abs(moves[1]) > mostAside {
+				moves = moves[:1]
 			}
-			if max(move, -move) <= mostAside {
-				return move
+			if math.Abs(moves[0]) <= mostAside {
+				return moves
 			}
 		}
 	}
-	return 0
+	return []float64{0}
 }

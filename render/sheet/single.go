@@ -48,17 +48,20 @@ func (o Options) filled(block TitleBlock, scale float64, s template.Style) Title
 }
 
 // plan chooses how the paper lies, as planWhole does. Where what stands beside the drawing
-// takes so much room that the drawing needs more sheets, or has none, less stands there.
+// takes so much room that the drawing needs more sheets, or has none, less stands there, and
+// next to nothing where it then needs but one.
 func (o Options) plan(sh Sheet, paper Paper, s template.Style) (single, error) {
 	best, err := o.planWhole(sh, paper, s)
 	if best.count() == 1 {
 		return best, nil
 	}
-	if mute, err := o.planWhole(sh.mute(), paper, s); err == nil && (best.tiles == nil || mute.count() < best.count()) {
-		return mute, nil
+	if mute, e := o.planWhole(sh.mute(), paper, s); e == nil && (best.tiles == nil || mute.count() < best.count()) {
+		best, err = mute, nil
 	}
-	if best.tiles == nil {
-		return o.planWhole(sh.bare(), paper, s)
+	if best.count() != 1 {
+		if bare, e := o.planWhole(sh.bare(), paper, s); best.tiles == nil || e == nil && bare.count() == 1 {
+			return bare, e
+		}
 	}
 	return best, err
 }

@@ -29,6 +29,9 @@ const (
 	sightPast  = 13.0 // a sighting line runs on so far past the form
 	columnPast = 15.0 // the column of callouts stands so far off the form
 	calloutGap = 5.4  // least distance between two callouts
+
+	sightPastNarrow  = 8.0 // past a form that is lettered but narrow
+	columnPastNarrow = 10.0
 )
 
 func newEnlargement(w Wheel, s Style, scale float64) *enlargement {

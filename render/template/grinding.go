@@ -38,6 +38,9 @@ func GrindingSide(w Wheel, s Style, scale float64, side Side) (*render.Drawing, 
 	}
 	e := newEnlargement(w, s, scale)
 	e.lay(laid)
+	if e.narrow() {
+		e.notes.past = columnPastNarrow
+	}
 	e.Drawing.Title, e.Drawing.Description = w.sideTitle(side, s)
 	e.stock()
 	e.form()
@@ -57,8 +60,24 @@ func GrindingSide(w Wheel, s Style, scale float64, side Side) (*render.Drawing, 
 	return e.Drawing, nil
 }
 
+// Lettered reports whether a grinding template for that side at scale : 1 is large enough
+// for its angles, radii and notes to be written on it.
+func Lettered(w Wheel, side Side, scale float64) bool {
+	laid, err := w.laid(side)
+	if err != nil {
+		return false
+	}
+	e := &enlargement{cut: w.Cut, scale: scale, mirror: w.Mirrored()}
+	e.lay(laid)
+	return !e.small()
+}
+
 // small reports whether the form is too small on paper to write its angles on.
 func (e *enlargement) small() bool { return e.box().Width() < 30 }
+
+// narrow reports whether the form, though lettered, is as small on paper as one that is
+// enlarged for small sheets.
+func (e *enlargement) narrow() bool { return !e.small() && e.box().Width() < 42 }
 
 // stock draws the sides of the bit the form is ground from, and its width.
 func (e *enlargement) stock() {
@@ -78,7 +97,7 @@ func (e *enlargement) stock() {
 		return
 	}
 	up := box.Max.Y
-	e.Add(q, render.Linear(geometry.Point{X: left.X, Y: up}, geometry.Point{X: right.X, Y: up}, sightPast+12,
+	e.Add(q, render.Linear(geometry.Point{X: left.X, Y: up}, geometry.Point{X: right.X, Y: up}, e.sightPast()+12,
 		e.Say("template.grinding.stock", "width", e.Style.Units.Both(f.StockWidth)))...)
 }
 
@@ -140,14 +159,16 @@ func (e *enlargement) fullSize() {
 // clearCorner returns where the lower left corner of a box goes in the right
 // column: at its top, or lower down, clear of every text; above it all if nowhere.
 func (e *enlargement) clearCorner(size geometry.Box) geometry.Point {
-	top := e.box().Max.Y + sightPast
-	at := geometry.Point{X: e.box().Max.X + columnPast + 6, Y: top - size.Height()}
+	top := e.box().Max.Y + e.sightPast()
+	at := geometry.Point{X: e.box().Max.X + e.notes.past + 6, Y: top - size.Height()}
 	for ; at.Y > e.box().Min.Y; at.Y -= 2 {
 		if e.clear(geometry.Box{Min: at, Max: at.Add(size.Max)}.Grow(1.5)) {
 			return at
 		}
 	}
-	at.Y = top + 8
+	for at.Y = top + 8; !e.clear(geometry.Box{Min: at, Max: at.Add(size.Max)}.Grow(1.5)); {
+		at.Y += 2
+	}
 	return at
 }
 

@@ -37,10 +37,13 @@ func (e *enlargement) sightLines(written bool) {
 }
 
 // sightPast returns how far sighting lines run on past the form: further past one
-// that is small on paper.
+// that is too small on paper to be lettered, and less far past one for small paper.
 func (e *enlargement) sightPast() float64 {
-	if e.small() {
+	switch {
+	case e.small():
 		return 2 * sightPast
+	case e.narrow():
+		return sightPastNarrow
 	}
 	return sightPast
 }
@@ -171,7 +174,7 @@ func (e *enlargement) radii() {
 		slices.SortFunc(all, func(a, b rounding) int { return cmp.Compare(a.arc.Radius, b.arc.Radius) })
 		all = []rounding{all[0], all[len(all)-1]}
 	}
-	near := e.box().Grow(2 * columnPast)
+	near := e.box().Grow(2 * e.notes.past)
 	near.Max.Y = e.box().Max.Y
 	for _, r := range all {
 		if middle := r.arc.At(0.5); fitted || r.arc.Radius < leastRadius || !near.Contains(r.arc.Centre) {

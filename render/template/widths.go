@@ -48,11 +48,12 @@ func (e *enlargement) widths() {
 }
 
 // roomBeside returns the lower left corner of so much room beside the form, left of it or
-// else right, clear of every note and its leader, as high as there is any; false where
-// the whole would be wider than the sheet.
+// else right, clear of every note and its leader or beyond them, as high as there is any;
+// false where the whole would be wider than the sheet.
 func (e *enlargement) roomBeside(width, height float64) (geometry.Point, bool) {
 	of, past := e.Drawing.Bounds(), e.sightPast()+widthsGap
-	for _, left := range []float64{e.box().Min.X - past - width, e.box().Max.X + past} {
+	beyond := []float64{of.Min.X - widthsGap - width, of.Max.X + widthsGap}
+	for _, left := range append([]float64{e.box().Min.X - past - width, e.box().Max.X + past}, beyond...) {
 		if max(of.Max.X, left+width)-min(of.Min.X, left) > widthsWide {
 			continue
 		}
