@@ -52,8 +52,12 @@ func (l layout) drawCorners(b *template.Board) {
 			geometry.Line{From: at.Add(geometry.Point{X: -cornerReach}), To: at.Add(geometry.Point{X: cornerReach})},
 			geometry.Line{From: at.Add(geometry.Point{Y: -cornerReach}), To: at.Add(geometry.Point{Y: cornerReach})})
 	}
-	say := b.Say("sheet.corners", "mm", whole(diagonal), "inch", b.Style.Units.Number(diagonal/measure.MMPerInch, 3))
-	text := fit(say, false, box.Height()-4*cornerReach, heightSmall, heightLabel)
+	inch, room := b.Style.Units.Number(diagonal/measure.MMPerInch, 3), box.Height()-4*cornerReach
+	say := b.Say("sheet.corners", "mm", whole(diagonal), "inch", inch)
+	text := fit(say, false, room, heightSmall, heightLabel)
+	if text.String != say {
+		text = fit(b.Say("sheet.corners.short", "mm", whole(diagonal), "inch", inch), false, room, heightSmall, heightLabel)
+	}
 	text.At = geometry.Point{X: l.paper.Width - diagonalFrom, Y: box.Centre().Y}
 	text.Turn, text.Align = geometry.FullTurn/4, render.Middle
 	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Grey}, text)

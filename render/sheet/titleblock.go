@@ -32,10 +32,13 @@ const (
 	partRoom  = blockWidth*partShare/18 - 1.5*cellInset
 
 	cellLine = 1.35 // from one base line of a field of two lines to the next, in heights
+	cellName = 1.4  // from a field's upper line to its name
+	cellText = 4.0  // from its lower line to the middle of what it says
+	cellLow  = 2.9  // or where its name takes two lines
 )
 
 // cell is one field of the title block: its name, what it says, its share of the
-// row's width, and its name where that is narrow.
+// row's width, and its short name for where that is narrow.
 type cell struct {
 	label, value string
 	share        float64
@@ -128,9 +131,31 @@ const cellInset = 2.0
 func rowLettering(row []cell, perShare float64) float64 {
 	height := heightText
 	for _, c := range row {
-		height = min(height, lettered(c.value, c.share*perShare-1.5*cellInset)[0].Height)
+		room := c.share*perShare - 1.5*cellInset
+		lines := lettered(c.value, room)
+		height = min(height, lines[0].Height)
+		if len(c.name(room)) > 1 && (len(lines) > 1 || height > heightSmall) {
+			height = heightSmall
+			if fit(c.value, false, room, height).String != c.value {
+				height = heightLabel
+			}
+		}
 	}
 	return height
+}
+
+// name returns a field's name in one line, its short one if need be, or else in two, the
+// second shortened where even that has no room.
+func (c cell) name(room float64) []render.Text {
+	for _, name := range []string{c.label, c.short} {
+		if t := fit(name, false, room, heightLabel); name != "" && t.String == name {
+			return []render.Text{t}
+		}
+	}
+	if lines := inLines(c.label, room, heightLabel); lines != nil {
+		return lines
+	}
+	return []render.Text{fit(c.label, false, room, heightLabel)}
 }
 
 // lettered returns a field's text as large as it fits its width: in one line, or smaller
@@ -168,12 +193,11 @@ func inLines(value string, width, height float64) []render.Text {
 // drawCell writes one field below and right of corner.
 func drawCell(b *template.Board, c cell, corner geometry.Point, width, height float64) {
 	room := width - 1.5*cellInset
-	label := fit(c.label, false, room, heightLabel)
-	if label.String != c.label && c.short != "" {
-		label = fit(c.short, false, room, heightLabel)
+	names := c.name(room)
+	for i, t := range names {
+		t.At = geometry.Point{X: corner.X + cellInset, Y: corner.Y - cellName - heightLabel - cellLine*heightLabel*float64(i)}
+		b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Grey}, t)
 	}
-	label.At = geometry.Point{X: corner.X + cellInset, Y: corner.Y - 1.4 - heightLabel}
-	b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Grey}, label)
 	value := c.value
 	if value == "" {
 		value = "–"
@@ -182,9 +206,13 @@ func drawCell(b *template.Board, c cell, corner geometry.Point, width, height fl
 	if one := fit(value, false, room, height); one.String == value || lines == nil {
 		lines = []render.Text{one}
 	}
+	middle := corner.Y - rowHeight + cellText
+	if len(names) > 1 {
+		middle = corner.Y - rowHeight + cellLow
+	}
 	up := cellLine * height * float64(len(lines)-1) / 2
 	for i, t := range lines {
-		t.At = geometry.Point{X: corner.X + cellInset, Y: corner.Y - rowHeight + 4 - height/2 + up - cellLine*height*float64(i)}
+		t.At = geometry.Point{X: corner.X + cellInset, Y: middle - height/2 + up - cellLine*height*float64(i)}
 		b.Write(template.Stroke{Layer: render.LayerSheet, Ink: render.Black}, t)
 	}
 }

@@ -157,7 +157,7 @@ func (e *enlargement) fullSize() {
 }
 
 // clearCorner returns where the lower left corner of a box goes in the right
-// column: at its top, or lower down, clear of every text; above it all if nowhere.
+// column: at its top, or lower down, clear of every text; right of it all if nowhere.
 func (e *enlargement) clearCorner(size geometry.Box) geometry.Point {
 	top := e.box().Max.Y + e.sightPast()
 	at := geometry.Point{X: e.box().Max.X + e.notes.past + 6, Y: top - size.Height()}
@@ -166,10 +166,7 @@ func (e *enlargement) clearCorner(size geometry.Box) geometry.Point {
 			return at
 		}
 	}
-	for at.Y = top + 8; !e.clear(geometry.Box{Min: at, Max: at.Add(size.Max)}.Grow(1.5)); {
-		at.Y += 2
-	}
-	return at
+	return geometry.Point{X: e.Drawing.Bounds().Max.X + widthsGap, Y: top - size.Height()}
 }
 
 // clear reports whether no text stands in a box.
