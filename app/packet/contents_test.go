@@ -1,6 +1,7 @@
 package packet_test
 
 import (
+	"maps"
 	"regexp"
 	"slices"
 	"strconv"
@@ -126,6 +127,61 @@ func TestTheCoverTellsWhereEverythingIs(t *testing.T) {
 			t.Run(name+" "+paper, func(t *testing.T) { requireContents(t, r, o) })
 		}
 	})
+}
+
+// Where templates of many parts share sheets, each printed twice, the cover still tells all
+// the sheets of a part and no others, and its bookmark leads to one of them.
+func TestTheCoverTellsOfTemplatesTogether(t *testing.T) {
+	r := solve.Solve(t.Context(), sample(t))
+	o := options(t, r.Job)
+	o.Copies, o.Printing.Together = 2, true
+	doc, err := packet.Build(t.Context(), r, o)
+	require.NoError(t, err)
+	parts, names := map[string]bool{}, map[string]bool{}
+	for _, p := range r.Parts() {
+		_, made := p.(solve.Made)
+		names[p.Name()], parts[p.Name()] = true, made
+	}
+	for _, page := range doc.Pages {
+		names[page.Drawing.Title] = true
+	}
+	shared := 0
+	for _, row := range contentsOf(t, front(doc), names) {
+		if !parts[row.name] {
+			continue
+		}
+		stands := mentions(doc, row.name)
+		require.Equal(t, stands, row.sheets, row.name)
+		for _, n := range stands {
+			if doc.Pages[n-1].Drawing.Title == o.Style.Words.Say("sheet.together") {
+				shared++
+			}
+		}
+		mark := slices.IndexFunc(doc.Bookmarks, func(b render.Bookmark) bool { return b.Title == row.name })
+		require.Contains(t, stands, doc.Bookmarks[mark].Page, row.name)
+		for _, under := range doc.Bookmarks[mark].Under {
+			require.Contains(t, stands, under.Page, "%s: %s", row.name, under.Title)
+		}
+		parts[row.name] = false
+	}
+	require.NotContains(t, slices.Collect(maps.Values(parts)), true, "every part is told")
+	require.Positive(t, shared, "copies stand on sheets of several parts")
+}
+
+// mentions lists the sheets, from 1, behind the cover on which a drawing of that part has
+// its title, or its label with the copy that it is.
+func mentions(doc render.Document, name string) (all []int) {
+	for i, page := range doc.Pages {
+		for _, it := range page.Drawing.Items {
+			if it.Text == nil || it.Layer != render.LayerSheet || !it.Text.Bold || page.Drawing.Title == doc.Title {
+				continue
+			}
+			if rest, ok := strings.CutPrefix(it.Text.String, name); ok && (rest == "" || strings.ContainsAny(rest[:1], ":,")) {
+				all = append(all, i+1)
+			}
+		}
+	}
+	return slices.Compact(all)
 }
 
 // A cover alone has nothing behind it to tell.

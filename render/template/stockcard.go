@@ -57,19 +57,30 @@ type stockSheets struct {
 	left float64
 }
 
-// column goes on in the next column where so much does not fit below in this one.
-func (c *stockSheets) column(height float64) {
+// column goes on in the next column where so much does not fit below in this one; true if
+// it did.
+func (c *stockSheets) column(height float64) bool {
 	switch {
 	case c.y-height >= -c.down:
+		return false
 	case c.left == 0:
 		c.left, c.y = CardWidth-stockWide, 0
 	default:
 		c.room(height)
 		c.left = 0
 	}
+	return true
 }
 
-// stock writes one thing, the first of a group under its heading.
+// group writes the heading of a group.
+func (c *stockSheets) group(heading string) {
+	c.y -= 3 * min(1, -c.y) // from what stands above
+	c.text(c.left, c.y-4.5, 4.5, render.Black, true, "", heading)
+	c.y -= stockHead
+}
+
+// stock writes one thing, the first of a group under its heading and the first of a column
+// under that it goes on.
 func (c *stockSheets) stock(group string, first bool, r StockRow) {
 	item := r.Item
 	if r.Usual {
@@ -79,11 +90,9 @@ func (c *stockSheets) stock(group string, first bool, r StockRow) {
 	high := stockLine*float64(len(items)+len(uses)) + stockApart
 	if first {
 		c.column(stockHead + high)
-		c.y -= 3 * min(1, -c.y) // from what stands above
-		c.text(c.left, c.y-4.5, 4.5, render.Black, true, "", group)
-		c.y -= stockHead
-	} else {
-		c.column(high)
+		c.group(group)
+	} else if c.column(high) {
+		c.group(c.Say("cards.stock.on", "group", group))
 	}
 	c.tick(c.left, c.y-tickSize)
 	for i, text := range append(items, uses...) {

@@ -1,6 +1,7 @@
 package template
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -35,6 +36,7 @@ func TestStockCards(t *testing.T) {
 			continue
 		}
 		require.Equal(t, n+1, boxes)
+		require.Equal(t, n > 1, slices.Contains(all, "Drills, continued"), "%d rows", n)
 		require.Equal(t, n, strings.Count(text, "drill "))
 		require.Contains(t, text, "M1 (usual)")
 	}
