@@ -157,7 +157,8 @@ func (e *enlargement) fullSize() {
 }
 
 // clearCorner returns where the lower left corner of a box goes in the right
-// column: at its top, or lower down, clear of every text; right of it all if nowhere.
+// column: at its top, or lower down, clear of every text; above it all if nowhere, or
+// right of a narrow form.
 func (e *enlargement) clearCorner(size geometry.Box) geometry.Point {
 	top := e.box().Max.Y + e.sightPast()
 	at := geometry.Point{X: e.box().Max.X + e.notes.past + 6, Y: top - size.Height()}
@@ -166,7 +167,11 @@ func (e *enlargement) clearCorner(size geometry.Box) geometry.Point {
 			return at
 		}
 	}
-	return geometry.Point{X: e.Drawing.Bounds().Max.X + widthsGap, Y: top - size.Height()}
+	if e.narrow() {
+		return geometry.Point{X: e.Drawing.Bounds().Max.X + widthsGap, Y: top - size.Height()}
+	}
+	at.Y = top + 8
+	return at
 }
 
 // clear reports whether no text stands in a box.

@@ -26,6 +26,7 @@ const (
 	stockLine  = 3.5
 	stockApart = 2.4 // from one thing to the next
 	stockHead  = 8.5 // of a group, with the first thing below it
+	stockOn    = 3.4 // of one that goes on
 )
 
 // StockCards list what a job needs, each thing with a box to tick and below it what it is
@@ -72,13 +73,6 @@ func (c *stockSheets) column(height float64) bool {
 	return true
 }
 
-// group writes the heading of a group.
-func (c *stockSheets) group(heading string) {
-	c.y -= 3 * min(1, -c.y) // from what stands above
-	c.text(c.left, c.y-4.5, 4.5, render.Black, true, "", heading)
-	c.y -= stockHead
-}
-
 // stock writes one thing, the first of a group under its heading and the first of a column
 // under that it goes on.
 func (c *stockSheets) stock(group string, first bool, r StockRow) {
@@ -90,9 +84,12 @@ func (c *stockSheets) stock(group string, first bool, r StockRow) {
 	high := stockLine*float64(len(items)+len(uses)) + stockApart
 	if first {
 		c.column(stockHead + high)
-		c.group(group)
+		c.y -= 3 * min(1, -c.y) // from what stands above
+		c.text(c.left, c.y-4.5, 4.5, render.Black, true, "", group)
+		c.y -= stockHead
 	} else if c.column(high) {
-		c.group(c.Say("cards.stock.on", "group", group))
+		c.text(c.left, c.y-2.5, 2.5, render.Grey, true, "", c.Say("cards.stock.on", "group", group))
+		c.y -= stockOn
 	}
 	c.tick(c.left, c.y-tickSize)
 	for i, text := range append(items, uses...) {

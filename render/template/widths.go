@@ -13,6 +13,7 @@ const (
 	widthsGiven  = 6
 	widthsColumn = 26.0
 	widthsWide   = 180.0 // of form and table together
+	widthsNarrow = 169.0 // or of a narrow form, that a sheet of 140 × 200 mm holds on its side
 	widthsGap    = 3.0   // from the sighting lines to the table
 	widthsDown   = 8.0   // that the table may reach below the form's drawing
 	widthsRow    = 5.4
@@ -48,13 +49,17 @@ func (e *enlargement) widths() {
 }
 
 // roomBeside returns the lower left corner of so much room beside the form, left of it or
-// else right, clear of every note and its leader or beyond them, as high as there is any;
-// false where the whole would be wider than the sheet.
+// else right, clear of every note and its leader, or of a narrow form beyond them, as high as there is
+// any; false where the whole would be wider than the sheet.
 func (e *enlargement) roomBeside(width, height float64) (geometry.Point, bool) {
 	of, past := e.Drawing.Bounds(), e.sightPast()+widthsGap
-	beyond := []float64{of.Min.X - widthsGap - width, of.Max.X + widthsGap}
-	for _, left := range append([]float64{e.box().Min.X - past - width, e.box().Max.X + past}, beyond...) {
-		if max(of.Max.X, left+width)-min(of.Min.X, left) > widthsWide {
+	places, wide := []float64{e.box().Min.X - past - width, e.box().Max.X + past}, widthsWide
+	if e.narrow() {
+		wide = widthsNarrow
+		places = append(places, of.Min.X-widthsGap-width, of.Max.X+widthsGap)
+	}
+	for _, left := range places {
+		if max(of.Max.X, left+width)-min(of.Min.X, left) > wide {
 			continue
 		}
 		for low := of.Max.Y - height; low >= min(of.Min.Y, of.Max.Y-height)-widthsDown; low -= 2 {
