@@ -46,7 +46,10 @@ func open(o command.Opening) int {
 	a := window.Still(app.NewWithID("tipline"))
 	fyne.SetCurrentApp(a)
 	a.SetIcon(fyne.NewStaticResource("tipline.png", icon.PNG()))
-	window.New(a, d).ShowAndRun(o.Job, refused, func() { os.Exit(command.Done) })
+	if f := window.New(a, d).ShowAndRun(o.Job, refused, func() { os.Exit(command.Done) }); f != nil {
+		fmt.Fprintf(os.Stderr, "tipline: %s\n", d.Words().Say("window.fault", "reason", f))
+		return command.Nothing
+	}
 	return command.Done
 }
 

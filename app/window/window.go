@@ -12,6 +12,7 @@ import (
 
 	"tipline/app/window/desk"
 	"tipline/geometry"
+	"tipline/geometry/fault"
 	"tipline/render/screen"
 )
 
@@ -107,16 +108,21 @@ func (w *Window) furnish() {
 // before is on the disk. What kept the job of that name from being opened, nil for
 // nothing, is told, or asked about where another program has it open. When the last
 // window is closed ended is called: the toolkit's own end waits now and then for what
-// never comes.
-func (w *Window) ShowAndRun(name string, refused error, ended func()) {
+// never comes. A fault of the program itself ends it too and is returned, once what is not
+// saved is kept.
+func (w *Window) ShowAndRun(name string, refused error, ended func()) *fault.Fault {
+	return w.all.guarded(func() { w.showAndRun(name, refused, ended) })
+}
+
+func (w *Window) showAndRun(name string, refused error, ended func()) {
 	w.all.ended = ended
 	w.all.aside = func(run, done func()) {
 		go func() {
-			run()
-			fyne.Do(done)
+			f := fault.Caught(run)
+			fyne.Do(func() { raise(f, done) })
 		}()
 	}
-	w.all.later = func(do func()) { go do() }
+	w.all.later = func(do func()) { go fault.Caught(do) }
 	w.desk.Aside, w.desk.Later = w.all.aside, w.all.later
 	switch lost := w.desk.Lost(); {
 	case errors.Is(refused, desk.ErrElsewhere):

@@ -129,6 +129,14 @@ func (d *Desk) keepCopy() {
 	}
 }
 
+// KeepNow keeps the job, where it is not saved, at once: the program is about to end.
+func (d *Desk) KeepNow() {
+	if !d.Saved() {
+		d.unsaved.note(d.history.Job(), d.file, d.imprint.sum, func(func()) {})
+		d.unsaved.write()
+	}
+}
+
 // Close ends the work on the job as it is meant to end: nothing of it is offered back,
 // and its file is free.
 func (d *Desk) Close() {
