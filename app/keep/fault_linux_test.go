@@ -1,6 +1,7 @@
 package keep
 
 import (
+	"errors"
 	"io"
 	"io/fs"
 	"os"
@@ -10,6 +11,7 @@ import (
 	"strings"
 	"syscall"
 	"testing"
+	"time"
 
 	"github.com/stretchr/testify/require"
 )
@@ -192,4 +194,26 @@ func TestAFullDisk(t *testing.T) {
 	requireOnly(t, file, "old")
 	err = Write("/dev/full", saying("new"))
 	require.ErrorIs(t, err, syscall.ENOSPC)
+}
+
+// What is half-written is told by whether a program still holds it, whatever the clock says
+// or said.
+func TestLeftoversOfAnyTime(t *testing.T) {
+	name := filepath.Join(t.TempDir(), "job")
+	for _, when := range []time.Time{time.Unix(0, 0), time.Date(2201, 2, 3, 4, 5, 6, 0, time.UTC)} {
+		left := filepath.Join(filepath.Dir(name), ".job-0123abcd.half")
+		require.NoError(t, os.WriteFile(left, nil, 0o644))
+		held, err := createBeside(name)
+		require.NoError(t, err)
+		for _, half := range []string{left, held.Name()} {
+			require.NoError(t, os.Chtimes(half, when, when))
+		}
+		require.NoError(t, os.WriteFile(name, []byte("old"), 0o644))
+		require.NoError(t, os.Chtimes(name, when, when))
+		require.NoError(t, Write(name, saying("new")))
+		require.NoFileExists(t, left)
+		require.FileExists(t, held.Name())
+		require.NoError(t, errors.Join(held.Close(), os.Remove(held.Name())))
+		requireOnly(t, name, "new")
+	}
 }
