@@ -33,6 +33,7 @@ type board struct {
 	grips        *grips
 	ruler        *ruler
 	measure      func()                    // takes up the rule
+	corner       func() float32            // how far the buttons reach into the drawing
 	clicked      screen.Found              // the line pressed last
 	picked       func(geometry.Point) bool // takes a pressed place of the drawing, if it is wanted
 	moved, focus bool
@@ -47,7 +48,7 @@ const (
 
 func newBoard(l *legend, pressed func(screen.Found), others func(*fyne.KeyEvent)) *board {
 	b := &board{
-		painter: screen.Painter{Theme: screen.Light()}, legend: l, pressed: pressed, others: others, fitted: true, grips: &grips{}, ruler: &ruler{}, measure: func() {},
+		painter: screen.Painter{Theme: screen.Light()}, legend: l, pressed: pressed, others: others, fitted: true, grips: &grips{}, ruler: &ruler{}, measure: func() {}, corner: func() float32 { return 0 },
 		picked: func(geometry.Point) bool { return false },
 	}
 	b.painter.Theme.Table = present.table

@@ -30,6 +30,9 @@ type veil struct {
 	escape func()
 }
 
+// buttonGap is between the buttons.
+const buttonGap = 6
+
 // cornerGap is round the buttons and under them.
 const cornerGap = 10
 
@@ -41,6 +44,15 @@ func newCorner(d *desk.Desk, measure, escape func()) *corner {
 	c.layers = newPushButton(d.Words().Say("board.layers"), func() { c.unfold(!c.open) })
 	c.Container = &fyne.Container{Layout: cornerPlan{c}}
 	return c
+}
+
+// wide returns how far the buttons reach into the drawing, from its right side.
+func (c *corner) wide() float32 {
+	wide := float32(cornerGap)
+	for _, b := range []*pushButton{c.rule, c.layers} {
+		wide += b.MinSize().Width + buttonGap
+	}
+	return wide
 }
 
 // unfold opens the list of layers or closes it.
@@ -133,7 +145,7 @@ func (l cornerPlan) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	for _, b := range []*pushButton{l.rule, l.layers} {
 		wide := b.MinSize().Width
 		put(b, x-wide, cornerGap, wide, cornerHigh)
-		x -= wide + 6
+		x -= wide + buttonGap
 	}
 	if !l.open {
 		return

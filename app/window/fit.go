@@ -21,8 +21,8 @@ func (b *board) all() geometry.Box {
 }
 
 // fitting returns the view that shows a box of the drawing above the legend, and under the
-// buttons or beside them, whichever is larger, where its lines would reach into their
-// corner; a blank one where there is no
+// buttons where its lines would reach into their corner, or beside them where they take
+// much of the height and it is larger so; a blank one where there is no
 // drawing, or no room yet.
 func (b *board) fitting(bounds geometry.Box) screen.View {
 	s := b.Size()
@@ -32,12 +32,13 @@ func (b *board) fitting(bounds geometry.Box) screen.View {
 	buttons := float64(2*cornerGap + cornerHigh)
 	wide, high := float64(s.Width), float64(max(s.Height-legendHeight, 1))
 	v := screen.Fit(bounds, wide, high, margin)
-	corner := geometry.Box{Min: v.ToDrawing(screen.Pixel{X: wide - float64(cornerWide), Y: buttons}), Max: v.ToDrawing(screen.Pixel{X: wide})}
+	across := float64(b.corner())
+	corner := geometry.Box{Min: v.ToDrawing(screen.Pixel{X: wide - across, Y: buttons}), Max: v.ToDrawing(screen.Pixel{X: wide})}
 	if !reaches(b.drawing, corner) {
 		return v
 	}
 	under := screen.Fit(bounds, wide, high-buttons, margin).Pan(0, buttons)
-	if beside := screen.Fit(bounds, wide-float64(cornerWide), high, margin); beside.Scale > under.Scale {
+	if beside := screen.Fit(bounds, wide-across, high, margin); high < 6*buttons && beside.Scale > under.Scale {
 		return beside
 	}
 	return under

@@ -88,6 +88,27 @@ func TestWithoutAFieldTheGuideOpensAtTheStep(t *testing.T) {
 	item(t, w, "Guide").Action()
 }
 
+// Nor is a field needed to ask for it: F1 works with the keyboard on whatever can be pressed
+// or ticked, and on nothing.
+func TestF1OpensTheGuideFromAnything(t *testing.T) {
+	w := opened(t)
+	w.desk.Go(desk.Cutter)
+	for name, from := range map[string]interface{ TypedKey(*fyne.KeyEvent) }{
+		"a button": w.rail.add, "a remark": w.remarks.list.Objects[0].(*remark), "a part": w.rail.parts[0], "the turner": w.turner.slider,
+		"a layer": w.corner.newVeil(), "the list of steps": w.column.history.list, "the pages": w.pages,
+	} {
+		w.all.guide.close()
+		w.all.guide = nil
+		from.TypedKey(pressedKey(fyne.KeyF1))
+		require.NotNil(t, w.all.guide, name)
+		require.Equal(t, "step-cutter", w.all.guide.at.page, name)
+	}
+	w.all.guide.close()
+	w.all.guide = nil
+	w.Canvas().OnTypedKey()(pressedKey(fyne.KeyF1))
+	require.NotNil(t, w.all.guide)
+}
+
 // Each page is laid with its pictures drawn and each of its links leads on.
 func TestEveryPageIsShownWithItsPicturesAndLinks(t *testing.T) {
 	w := opened(t)

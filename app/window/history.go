@@ -124,6 +124,16 @@ func (h *history) close() {
 	}
 }
 
+// back undoes or does again, and has the field seen in which that changed something.
+func (w *Window) back(do func()) {
+	do()
+	if field := w.desk.LitField(); field != "" {
+		if r := w.column.row(field); r != nil {
+			reveal(r.Container)
+		}
+	}
+}
+
 // stepLayout sets a disc before a line of type.
 type stepLayout struct{}
 

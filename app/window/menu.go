@@ -94,7 +94,7 @@ func (m *menu) sampleMenu() *fyne.Menu {
 
 func (m *menu) editMenu() *fyne.Menu {
 	d := m.window.desk
-	m.undo, m.redo = m.item("undo", d.Undo), m.item("redo", d.Redo)
+	m.undo, m.redo = m.item("undo", func() { m.window.back(d.Undo) }), m.item("redo", func() { m.window.back(d.Redo) })
 	m.undo.Shortcut, m.redo.Shortcut = &fyne.ShortcutUndo{}, &fyne.ShortcutRedo{}
 	m.window.Canvas().AddShortcut(redoAgain, func(fyne.Shortcut) { m.redo.Action() })
 	w := m.window

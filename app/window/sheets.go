@@ -125,6 +125,8 @@ func (t *tickbox) set(on bool) {
 	}
 }
 
+func (t *tickbox) TypedKey(e *fyne.KeyEvent) { pass(t, e) }
+
 func (t *tickbox) CreateRenderer() fyne.WidgetRenderer { return t.ring.round(t.Check.CreateRenderer()) }
 
 func (t *tickbox) FocusGained() {

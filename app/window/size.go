@@ -13,17 +13,17 @@ var headSize, tabSize, textSize, readSize, smallSize, badgeType float32
 // The measures that follow the size of type. Those of heights grow as it does; those of
 // widths by less, since a screen has but so much, and type is broken into more lines.
 var (
-	badgeSize, remarkIndent                                             float32 // wide and high, and how far in what stands beside one begins
-	columnWidth, labelWidth, inputWidth, inputHeight                    float32 // a row of the fields
-	cardWidth, cellWidth, cellName, cellHigh                            float32 // a card and its cells
-	layerName, layerTip, layerButton                                    float32 // a wheel of a stack; its name with the word before its tip
-	cornerBox, cornerButton                                             float32 // a corner of a bit
-	tableHead, tableRow, namesWide, valueStand                          float32
-	stripHeight, railWidth, sideWidth                                   float32 // the window's plan
-	partWidth, noteHeight, headingHeight                                float32 // a part of the rail
-	tabWidth                                                            float32 // at most
-	cornerHigh, cornerWide, veilHigh, veilWide, legendHeight, tagHeight float32 // on the drawing
-	slipRow, slipLabel, slipValue, slipWide, tipWidth, askWidth         float32
+	badgeSize, remarkIndent                                     float32 // wide and high, and how far in what stands beside one begins
+	columnWidth, labelWidth, inputWidth, inputHeight            float32 // a row of the fields
+	cardWidth, cellWidth, cellName, cellHigh                    float32 // a card and its cells
+	layerName, layerTip, layerButton                            float32 // a wheel of a stack; its name with the word before its tip
+	cornerBox, cornerButton                                     float32 // a corner of a bit
+	tableHead, tableRow, namesWide, valueStand                  float32
+	stripHeight, railWidth, sideWidth                           float32 // the window's plan
+	partWidth, noteHeight, headingHeight                        float32 // a part of the rail
+	tabWidth                                                    float32 // at most
+	cornerHigh, veilHigh, veilWide, legendHeight, tagHeight     float32 // on the drawing
+	slipRow, slipLabel, slipValue, slipWide, tipWidth, askWidth float32
 )
 
 func init() { enlarge(1) }
@@ -42,7 +42,7 @@ func enlarge(by float32) {
 	remarkIndent = 10 + badgeSize + 9
 	enlargeColumn()
 	enlargePlan()
-	cornerHigh, cornerWide, veilHigh, veilWide = grown(30), grown(170), grown(30), widened(160)
+	cornerHigh, veilHigh, veilWide = grown(30), grown(30), widened(160)
 	legendHeight, tagHeight, tipWidth, askWidth = grown(34), grown(24), widened(260), widened(420)
 	slipRow, slipLabel, slipValue = grown(20), grown(104), grown(92)
 	slipWide = slipLabel + 2*slipValue + 20

@@ -17,6 +17,8 @@ type tag struct {
 	text  *canvas.Text
 	point *canvas.Rectangle
 	stalk *canvas.Line
+
+	corner func() float32 // how far the buttons reach into the drawing
 }
 
 // stalkLength is how far aside of its line a tag stands.
@@ -26,6 +28,7 @@ func newTag(d *desk.Desk) *tag {
 	t := &tag{
 		desk: d, flag: canvas.NewRectangle(light.blue), text: written("", readSize, paper, true),
 		point: canvas.NewRectangle(paper), stalk: canvas.NewLine(light.blue),
+		corner: func() float32 { return 0 },
 	}
 	t.flag.CornerRadius = 4
 	t.point.StrokeColor, t.point.StrokeWidth = light.blue, 1.6
@@ -86,7 +89,7 @@ func (t *tag) stand(x, y, width float32, taken []screen.Pixel) (left, top float3
 func (t *tag) within(left, top, width float32) bool {
 	s := t.Size()
 	right, bottom := left+width, top+tagHeight
-	corner := top < cornerGap+cornerHigh+4 && right > s.Width-cornerWide
+	corner := top < cornerGap+cornerHigh+4 && right > s.Width-t.corner()
 	return left >= 4 && top >= 4 && right <= s.Width-4 && bottom <= s.Height-legendHeight && !corner
 }
 

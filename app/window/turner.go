@@ -42,6 +42,14 @@ func (s *slider) MouseDown(*desktop.MouseEvent) {
 	}
 }
 
+func (s *slider) TypedKey(e *fyne.KeyEvent) {
+	if e.Name == fyne.KeyF1 {
+		pass(s, e)
+		return
+	}
+	s.Slider.TypedKey(e)
+}
+
 func (s *slider) MouseUp(*desktop.MouseEvent) {}
 
 // turns is how many steps the slider divides a pitch in.

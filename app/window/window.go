@@ -78,6 +78,7 @@ func (w *Window) furnish() {
 	w.board.picked = w.pick
 	w.board.grips, w.board.ruler, w.board.measure = newGrips(d), newRuler(d), w.measure
 	w.corner = newCorner(d, w.measure, w.escape)
+	w.board.corner, legend.tag.corner = w.corner.wide, w.corner.wide
 	w.pager = newPager(d)
 	legend.pager = w.pager
 	w.pages = newPages(d, w.turn)

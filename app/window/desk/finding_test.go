@@ -108,3 +108,31 @@ func TestALitPartIsCalledByItsName(t *testing.T) {
 	d.Light("wheel")
 	require.Equal(t, "Great wheel", d.LitText())
 }
+
+// The gravest come first, and what waits for another part after what that waits for; a
+// remark on a train leads through the pair on its way to the wheel that cannot be made.
+func TestCausesComeFirstAndAreLedTo(t *testing.T) {
+	d, _ := opened(t)
+	d.Type("third", "teeth.count", "")
+	d.Go(Paper)
+	list := d.Remarks()
+	at := func(part string) int {
+		return slices.IndexFunc(list, func(r Remark) bool { return r.Part == part && r.Severity == solve.Error })
+	}
+	require.GreaterOrEqual(t, at("third"), 0)
+	require.Less(t, at("third"), at("third-escape"))
+	require.Less(t, at("third-escape"), at("going"))
+	require.True(t, slices.IsSortedFunc(list, func(a, b Remark) int { return rank(b.Severity) - rank(a.Severity) }))
+	went := d.Follow(list[at("going")])
+	require.Equal(t, "third", went.Part)
+	require.Equal(t, "third", d.Part())
+	require.EqualValues(t, "teeth.count", d.LitField())
+	d.Undo()
+	d.Type("third-escape", "centres", "26.1 mm")
+	d.Choose("going")
+	list = d.Remarks()
+	stuck := slices.IndexFunc(list, func(r Remark) bool { return r.Severity == solve.Caution })
+	require.GreaterOrEqual(t, stuck, 0)
+	d.Follow(list[stuck])
+	require.Equal(t, "third-escape", d.Part())
+}

@@ -131,3 +131,16 @@ func TestAnotherUnitKeepsEveryLength(t *testing.T) {
 	text, _ := d.Job().Text("great", "crossing.rim")
 	require.Equal(t, "4.0 mm", text)
 }
+
+// That another unit has another paper is said where the paper is chosen, until one is.
+func TestThePaperThatGoesByTheUnitIsTold(t *testing.T) {
+	d, _ := opened(t)
+	d.Go(Paper)
+	hint := func() string { return fieldOf(t, d, paperField).Hint }
+	require.Equal(t, "the usual one for mm, until another is chosen", hint())
+	d.Type("", UnitsField, "in")
+	require.Equal(t, "letter", d.paper().Name)
+	require.Equal(t, "now Letter, the usual one for in: none was chosen", hint())
+	d.Type("", paperField, "a4")
+	require.Empty(t, hint())
+}

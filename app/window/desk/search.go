@@ -34,19 +34,22 @@ func (d *Desk) Found() []string {
 }
 
 func (d *Desk) found(id string) bool {
-	sought := strings.Fields(plainly(d.sought))
+	sought := wordsIn(d.sought)
 	if len(sought) == 0 {
 		return true
 	}
-	words := strings.FieldsFunc(plainly(d.Name(id)+" "+id+" "+d.counted(id)), func(r rune) bool {
-		return strings.ContainsRune(" -–+,()", r)
-	})
+	words := wordsIn(d.Name(id) + " " + id + " " + d.counted(id))
 	for _, s := range sought {
 		if !slices.ContainsFunc(words, func(w string) bool { return strings.HasPrefix(w, s) }) && !strings.HasPrefix(id, s) {
 			return false
 		}
 	}
 	return true
+}
+
+// wordsIn returns the words of a text as they are searched for.
+func wordsIn(text string) []string {
+	return strings.FieldsFunc(plainly(text), func(r rune) bool { return strings.ContainsRune(" -–+,()'’", r) })
 }
 
 // plainly returns a text in small letters without accents, as it is searched for.

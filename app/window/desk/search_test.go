@@ -51,3 +51,14 @@ func TestTurningWalksTheFound(t *testing.T) {
 	d.Turn(5)
 	require.Equal(t, found[len(found)-1], d.Part())
 }
+
+func TestSearchTakesNoHeedOfAccents(t *testing.T) {
+	d, _ := opened(t)
+	d.Type("great", "name", "Roue d’Échappement")
+	d.Type("third", "name", "Großes Œil")
+	for text, part := range map[string]string{"echapp": "great", "D’ÉCHAPP": "great", "roue d’éch": "great", "grosses": "third", "oeil": "third", "œil": "third"} {
+		d.Search(text)
+		require.Equal(t, part, d.Found()[0], text)
+		require.NotContains(t, d.Found(), "escape", text)
+	}
+}

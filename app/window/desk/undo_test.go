@@ -135,3 +135,32 @@ func TestWhatIsDoneToABitIsUndoneInOneStep(t *testing.T) {
 		require.Equal(t, before, fileOf(t, d))
 	}
 }
+
+// What is undone or done again from the paper is gone to, since no page may show it.
+func TestUndoingOnPaperLeadsToWhatItChanged(t *testing.T) {
+	for name, do := range map[string]func(d *Desk){
+		"a field": func(d *Desk) { d.Type("third", "crossing.rim", "3.3 mm") },
+		"deleted": func(d *Desk) { d.Choose("third"); require.NoError(t, d.Delete()) },
+		"copied":  func(d *Desk) { d.Choose("third"); require.NoError(t, d.Duplicate()) },
+		"moved":   func(d *Desk) { d.Choose("third"); require.NoError(t, d.Move(1)) },
+	} {
+		t.Run(name, func(t *testing.T) {
+			d, _ := opened(t)
+			do(d)
+			d.Choose("escape")
+			d.Go(Paper)
+			d.Pages()
+			d.TickPage(0, false)
+			d.Undo()
+			require.Equal(t, Crossing, d.Step())
+			if name != "copied" {
+				require.Equal(t, "third", d.Part())
+			}
+			d.Go(Paper)
+			d.Pages()
+			require.False(t, d.Leaf(0).Printed, "what is left out stays so")
+			d.Redo()
+			require.Equal(t, Crossing, d.Step())
+		})
+	}
+}
