@@ -70,13 +70,22 @@ func (p Point) Angle(q Point) Angle { return Angle(math.Atan2(p.Cross(q), p.Dot(
 // centresAt returns the points at distance r from the endless lines or circles of
 // a and b, to their left for side +1, to their right for −1.
 func centresAt(a, b *curve, r, side float64) (pts [2]Point, n int) {
-	if a.round || b.round {
+	if max(a.radius, b.radius) > distant {
 		la, lb := a.beside(r, side), b.beside(r, side)
 		return la.crossings(&lb)
 	}
 	da, db := a.travel(a.From), b.travel(b.From)
 	pa, pb := a.From.Add(da.Left().Times(r*side)), b.From.Add(db.Left().Times(r*side))
-	return [2]Point{pa.Add(da.Times(pb.Sub(pa).Cross(db) / da.Cross(db)))}, 1
+	switch {
+	case !a.round && !b.round:
+		cross := da.Cross(db)
+		return [2]Point{pa.Add(da.Times(pb.Sub(pa).Cross(db) / cross))}, 1
+	case !a.round:
+		return LineCircle(pa, da, b.centre, math.Abs(b.locus(r, side)))
+	case !b.round:
+		return LineCircle(pb, db, a.centre, math.Abs(a.locus(r, side)))
+	}
+	return CircleCircle(a.centre, math.Abs(a.locus(r, side)), b.centre, math.Abs(b.locus(r, side)))
 }
 
 // beside returns the endless line or circle on which the points lie that are r to the
