@@ -59,7 +59,7 @@ func (o Options) plan(sh Sheet, paper Paper, s template.Style) (single, error) {
 		best, err = mute, nil
 	}
 	if best.count() != 1 {
-		if bare, e := o.planWhole(sh.bare(), paper, s); best.tiles == nil || e == nil && bare.count() == 1 {
+		if bare, e := o.planWhole(sh.bare(s), paper, s); best.tiles == nil || e == nil && bare.count() == 1 {
 			return bare, e
 		}
 	}
@@ -72,12 +72,17 @@ func (sh Sheet) mute() Sheet {
 	return sh
 }
 
-// bare returns the sheet without its own caution, figures and line, which other sheets of
-// its part tell too.
-func (sh Sheet) bare() Sheet {
+// bare returns the sheet without its figures and line, which other sheets of its part tell
+// too, and with the first sentence alone of its own caution: that for the eyes, where what is
+// done by it throws chips.
+func (sh Sheet) bare(s template.Style) Sheet {
 	drawing := *sh.Drawing
 	drawing.Description = ""
-	sh.Drawing, sh.Block.Notes, sh.Block.Material = &drawing, template.Notes{}, ""
+	caution := append(sentencesOf(sh.Block.Notes.Caution), "")[0]
+	if caution != "" {
+		caution += " " + s.Words.Say("sheet.caution")
+	}
+	sh.Drawing, sh.Block.Notes, sh.Block.Material = &drawing, template.Notes{Caution: caution}, ""
 	return sh
 }
 

@@ -37,3 +37,16 @@ func TestNothingIsCutShortOnSmallPaper(t *testing.T) {
 		}
 	}
 }
+
+// However little stands beside a drawing, what is said for the eyes does.
+func TestSmallPaperKeepsTheFirstCaution(t *testing.T) {
+	paper, err := ParsePaper("140x200mm")
+	require.NoError(t, err)
+	block := TitleBlock{Notes: template.Notes{Caution: "Eye protection. Support the work. " + strings.Repeat("Think of the blade. ", 40)}}
+	pages, err := Place(plate(100, 110, 1), paper, block, style)
+	require.NoError(t, err)
+	require.Len(t, pages, 1)
+	all := strings.Join(said(pages[0]), " ")
+	require.Contains(t, all, "Eye protection. "+style.Words.Say("sheet.caution")[:20])
+	require.NotContains(t, all, "Think of the blade")
+}
