@@ -69,13 +69,18 @@ func tryAll(name string) {
 		panic(err)
 	}
 	commands := [][]string{
-		{"figures", name}, {"findings", name}, {"stock", name}, {"packet", name, "-out", "out.pdf"},
+		{"figures", name},
+		{"findings", name},
+		{"stock", name},
+		{"packet", name, "-out", "out.pdf"},
 		{"packet", name, "-out", "shaped.pdf", "-printer", "Workshop"},
 		{"template", name, "-wheel", "w", "-kind", "crossing", "-out", "out.svg"},
 	}
 	if trial.Count(2) == 2 {
 		commands = append(commands, [][]string{
-			{"figures", name, "-json"}, {"stock", name, "-csv"}, {"packet", name, "-out", "out.zip", "-together"},
+			{"figures", name, "-json"},
+			{"stock", name, "-csv"},
+			{"packet", name, "-out", "out.zip", "-together"},
 			{"template", name, "-wheel", "w", "-kind", "depth", "-out", "depth.pdf"},
 			{"template", name, "-wheel", "w", "-kind", "grinding", "-out", "out.png"},
 		}...)

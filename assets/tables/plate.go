@@ -61,3 +61,7 @@ func circlesOf(set string) []int {
 // PlateSet returns the hole circles of the three-plate handbook set, the
 // smallest first.
 func PlateSet() []int { return circlesOf(ThreePlates) }
+
+// TwoSidedPlate returns the hole circles of the handbook's single plate, drilled
+// on both sides, the smallest first.
+func TwoSidedPlate() []int { return circlesOf(OnePlate) }
