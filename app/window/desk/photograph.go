@@ -156,15 +156,18 @@ func bring(name, folder string) (string, error) {
 	base := filepath.Base(name)
 	stem, ending := strings.TrimSuffix(base, filepath.Ext(base)), filepath.Ext(base)
 	for n := 2; ; n++ {
-		there, err := os.ReadFile(filepath.Join(folder, base))
-		switch {
-		case err == nil && bytes.Equal(there, data):
-			return base, nil
+		copied := filepath.Join(folder, base)
+		switch _, err := os.Lstat(copied); {
 		case os.IsNotExist(err):
-			return base, keep.Write(filepath.Join(folder, base), func(w io.Writer) error {
+			return base, keep.Write(copied, func(w io.Writer) error {
 				_, err := w.Write(data)
 				return err
 			})
+		case err != nil:
+			return "", err
+		}
+		if there, err := os.ReadFile(copied); err == nil && bytes.Equal(there, data) {
+			return base, nil
 		}
 		base = stem + "-" + strconv.Itoa(n) + ending
 	}

@@ -5,6 +5,7 @@ import (
 	"image/png"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -63,6 +64,16 @@ func TestPhotographsOfOneNameAreKeptApart(t *testing.T) {
 	require.NoError(t, d.UsePhotograph(scanned(t, "bit.png", 40)))
 	text, _ = d.Job().Text("escape", photographFile)
 	require.Equal(t, "bit-3.png", text)
+}
+
+// A name that leaves no room for a number beside another's is refused, not tried for ever.
+func TestAPhotographThatFindsNoNameIsRefused(t *testing.T) {
+	d := cutting(t)
+	name := strings.Repeat("x", 251) + ".png"
+	require.NoError(t, d.UsePhotograph(scanned(t, name, 30)))
+	require.Error(t, d.UsePhotograph(scanned(t, name, 40)))
+	text, _ := d.Job().Text("escape", photographFile)
+	require.Equal(t, name, text)
 }
 
 func TestPickingStopsWhereThereIsNothingLeftToPickOn(t *testing.T) {
