@@ -76,7 +76,8 @@ func viewScale(width, limit float64) float64 {
 }
 
 // teethLeft draws the teeth on both sides of the space the form stands in, as far
-// as past millimetres of paper beyond the form.
+// as past millimetres of paper beyond the form. Where the space has two sides alike they
+// end in the middle of the next spaces: no sliver of a third tooth is left.
 func (e *enlargement) teethLeft(w Wheel, past float64) {
 	if w.Teeth == nil || w.Teeth.Form == "measured" {
 		return
@@ -86,11 +87,13 @@ func (e *enlargement) teethLeft(w Wheel, past float64) {
 		o = o.Mirror()
 	}
 	turn := w.Cut.Undercut
-	if w.Cut.Undercut == 0 && w.Teeth.Form != "pointed" && w.Teeth.Form != "ratchet" {
-		turn = geometry.FullTurn / geometry.Angle(2*w.Teeth.Count)
-	}
 	centre := geometry.Point{X: w.Cut.SetOver, Y: -w.Cut.Height()}
 	box := e.cut.Form.Edge.Bounds().Grow(past / e.scale)
+	if w.Cut.Undercut == 0 && w.Teeth.Form != "pointed" && w.Teeth.Form != "ratchet" {
+		turn = geometry.FullTurn / geometry.Angle(2*w.Teeth.Count)
+		next := geometry.Polar(w.Teeth.RootRadius, 2*turn).Y
+		box.Min.X, box.Max.X = max(box.Min.X, centre.X-next), min(box.Max.X, centre.X+next)
+	}
 	box.Max.Y = w.Teeth.TipRadius + centre.Y + 1
 	box.Min.Y = -e.rim * (w.Teeth.TipRadius - w.Teeth.RootRadius)
 	if part, ok := ClipOutline(o.Rotate(turn).Move(centre), box); ok {

@@ -13,7 +13,11 @@ func TrainCard(t Train, s Style) (*render.Drawing, error) {
 	if len(t.Arbors) < 2 {
 		return nil, fmt.Errorf("train card of %s: %w", t.ID, ErrNothing)
 	}
-	c := newCard(Wheel{ID: t.ID}, s, s.Words.Say("cards.train.title", "name", t.title()), s.Words.Say("cards.train.line"))
+	line := "cards.train.line"
+	if t.Arbors[len(t.Arbors)-1].Driver.Count > 0 {
+		line = "cards.train.line.escape"
+	}
+	c := newCard(Wheel{ID: t.ID}, s, s.Words.Say("cards.train.title", "name", t.title()), s.Words.Say(line))
 	d := drawTrain(t, s).Drawing
 	of := d.Bounds()
 	c.Drawing.Add(d.Placed(geometry.Point{X: CardWidth/2 - of.Centre().X, Y: -of.Max.Y}, 1, 0).Items...)
