@@ -12,6 +12,7 @@ import (
 	"tipline/app/solve"
 	"tipline/geometry"
 	"tipline/geometry/measure"
+	"tipline/render"
 	"tipline/render/pdf"
 	"tipline/render/sheet"
 	"tipline/render/template"
@@ -53,6 +54,12 @@ func packetCommand(c *call) (int, error) {
 	})
 }
 
+// planned is a packet before its pages are drawn.
+type planned struct {
+	doc render.Document
+	run *sheet.Run
+}
+
 func (c *call) writePacket(ctx context.Context, r *solve.Result, o packet.Options, out string) (int, error) {
 	said, err := c.printed(r, c.flags["wheel"])
 	if err != nil {
@@ -61,25 +68,28 @@ func (c *call) writePacket(ctx context.Context, r *solve.Result, o packet.Option
 	told, clear := c.progress()
 	defer clear()
 	o.Printing.Progress = told
-	doc, run, err := packet.Plan(ctx, r, o)
+	plan, err := unlessStopped(ctx, func() (p planned, err error) {
+		p.doc, p.run, err = packet.Plan(ctx, r, o)
+		return p, err
+	})
 	switch {
 	case err != nil:
 		return Nothing, c.drawing(err)
-	case run.Len() == 0:
+	case plan.run.Len() == 0:
 		return Nothing, refuse("command.no-sheets")
 	}
 	as, err := c.format(out, "pdf", "zip")
 	if err != nil {
 		return Nothing, err
 	}
-	write := func(w io.Writer) error { return pdf.WriteEach(w, doc, run.Pages(ctx)) }
+	write := func(w io.Writer) error { return pdf.WriteEach(w, plan.doc, plan.run.Pages(ctx)) }
 	if as == "zip" {
-		write = func(w io.Writer) error { return archive(ctx, w, c.folder(r.Job.Title), r, o, doc, run) }
+		write = func(w io.Writer) error { return archive(ctx, w, c.folder(r.Title()), r, o, plan.doc, plan.run) }
 	}
 	if err := c.write(ctx, out, write); err != nil {
 		return Nothing, err
 	}
-	if _, err := fmt.Fprintln(c.out, c.words.Say("command.written", "file", out, "pages", run.Len())); err != nil {
+	if _, err := fmt.Fprintln(c.out, c.words.Say("command.written", "file", out, "pages", plan.run.Len())); err != nil {
 		return Nothing, err
 	}
 	return verdict(said), nil

@@ -32,9 +32,9 @@ func cover(r *solve.Result, c *contents, behind int, o Options) []sheet.Sheet {
 	var sheets []sheet.Sheet
 	say := o.Style.Words.Say
 	block := titleBlock(r, say("template.kind.cover"))
-	first := o.room(&render.Drawing{Title: r.Job.Title}, block)
-	room := o.room(&render.Drawing{Title: r.Job.Title, Description: say("cards.cover.on")}, block)
-	for _, d := range template.Cover(r.Job.Title, tables(r, c, behind, o), slices.Concat(lacking, errors, cautions), first, room, o.Style) {
+	first := o.room(&render.Drawing{Title: r.Title()}, block)
+	room := o.room(&render.Drawing{Title: r.Title(), Description: say("cards.cover.on")}, block)
+	for _, d := range template.Cover(r.Title(), tables(r, c, behind, o), slices.Concat(lacking, errors, cautions), first, room, o.Style) {
 		sheets = append(sheets, sheet.Sheet{Drawing: d, Block: block})
 	}
 	return sheets

@@ -281,5 +281,5 @@ func (k Kind) more(p solve.Part, block sheet.TitleBlock, s template.Style) ([]sh
 
 func titleBlock(r *solve.Result, kind string) sheet.TitleBlock {
 	j := r.Job
-	return sheet.TitleBlock{Job: j.Title, Maker: j.Maker, Number: j.Number, Date: j.Revised, Kind: kind}
+	return sheet.TitleBlock{Job: solve.Shown(j.Title), Maker: solve.Shown(j.Maker), Number: solve.Shown(j.Number), Date: solve.Shown(j.Revised), Kind: kind}
 }

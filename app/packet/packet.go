@@ -154,7 +154,7 @@ func (o Options) copiesOf(k Kind) int {
 // document returns the document that a job's sheets belong to.
 func document(r *solve.Result, o Options) render.Document {
 	return render.Document{
-		Title: r.Job.Title, Subject: o.Style.Words.Say("packet.subject"), Author: r.Job.Maker,
+		Title: r.Title(), Subject: o.Style.Words.Say("packet.subject"), Author: solve.Shown(r.Job.Maker),
 		Language: o.Style.Words.Language(),
 	}
 }

@@ -15,8 +15,8 @@ func stock(r *solve.Result, o Options) []sheet.Sheet {
 	}
 	var sheets []sheet.Sheet
 	block := titleBlock(r, o.Style.Words.Say("template.kind.stock"))
-	line := &render.Drawing{Title: r.Job.Title, Description: o.Style.Words.Say("cards.stock.line")}
-	for _, d := range template.StockCards(r.Job.Title, StockGroups(r, o.Style.Words), o.room(line, block), o.Style) {
+	line := &render.Drawing{Title: r.Title(), Description: o.Style.Words.Say("cards.stock.line")}
+	for _, d := range template.StockCards(r.Title(), StockGroups(r, o.Style.Words), o.room(line, block), o.Style) {
 		sheets = append(sheets, sheet.Sheet{Drawing: d, Block: block})
 	}
 	return sheets

@@ -52,7 +52,7 @@ func (r *reader) addition(a *job.Addition, of func(name string) geometry.Quantit
 		Angle:    r.angle(of("angle"), a.Angle, 0),
 		Diameter: r.length(of("diameter"), a.Diameter, 0),
 		Repeat:   r.count(of("repeat"), a.Repeat, 1),
-		Text:     a.Text,
+		Text:     Shown(a.Text),
 	}
 	read.ToRadius = r.length(of("to_radius"), a.ToRadius, read.Radius)
 	read.ToAngle = r.angle(of("to_angle"), a.ToAngle, read.Angle)

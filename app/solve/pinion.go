@@ -33,7 +33,7 @@ func (p *Pinion) Said() []Finding { return p.Findings }
 // Template hands the pinion over to be drawn.
 func (p *Pinion) Template() template.Wheel {
 	return p.onto(template.Wheel{
-		ID: p.ID(), Name: p.Part.Name, Bore: p.Bore, Thickness: p.Thickness, Teeth: p.Leaves, Lantern: p.Lantern,
+		ID: p.ID(), Name: Shown(p.Part.Name), Bore: p.Bore, Thickness: p.Thickness, Teeth: p.Leaves, Lantern: p.Lantern,
 	})
 }
 

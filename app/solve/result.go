@@ -89,7 +89,7 @@ func (w *Wheel) Said() []Finding { return w.Findings }
 // Template hands the wheel over to be drawn.
 func (w *Wheel) Template() template.Wheel {
 	t := template.Wheel{
-		ID: w.Part.ID, Name: w.Part.Name, Hand: w.Hand, Bore: w.Bore, Thickness: w.Thickness, Oversize: w.Oversize,
+		ID: w.Part.ID, Name: Shown(w.Part.Name), Hand: w.Hand, Bore: w.Bore, Thickness: w.Thickness, Oversize: w.Oversize,
 		Material: w.Material, Teeth: w.Teeth, Crossing: w.Crossing,
 		Additions: w.spec.Additions, Collet: w.Collet, Mounting: w.Mounting,
 	}
@@ -152,13 +152,34 @@ func (r *Result) On(id string) []Finding {
 	return fs
 }
 
-// named returns a name, or the id where there is none.
+// named returns a name, or the id where there is none, as it is shown.
 func named(name, id string) string {
 	if name == "" {
-		return id
+		return Shown(id)
 	}
-	return name
+	return Shown(name)
 }
+
+// mostShown is how many letters of a text that its maker typed are shown where it names
+// something: more than fits on any line, and few enough that a file of one endless name
+// does not fill memory and paper.
+const mostShown = 200
+
+// Shown returns a text that its maker typed as it is shown: its beginning, if it is longer
+// than any line.
+func Shown(text string) string {
+	letters := 0
+	for i := range text {
+		if letters == mostShown {
+			return text[:i] + "…"
+		}
+		letters++
+	}
+	return text
+}
+
+// Title returns the job's title as it is shown.
+func (r *Result) Title() string { return Shown(r.Job.Title) }
 
 // Worst returns the gravest severity among the findings, and false when there
 // are none.

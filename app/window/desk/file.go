@@ -7,6 +7,7 @@ import (
 
 	"tipline/app/job"
 	"tipline/app/keep"
+	"tipline/app/solve"
 )
 
 // Extension ends the name of a job file.
@@ -37,7 +38,7 @@ func (d *Desk) Title() string { return d.titled(d.Job(), d.file) }
 func (d *Desk) titled(j *job.Job, file string) string {
 	switch {
 	case j.Title != "":
-		return j.Title
+		return solve.Shown(j.Title)
 	case file != "":
 		return strings.TrimSuffix(filepath.Base(file), Extension)
 	}
