@@ -55,7 +55,7 @@ func findable() []hostile {
 		{name: "100,000 circles", text: toothed("61", `, "dividing": {"ratio": 60, "circles": `+many(100_000, "1")+`}`), refused: tooLong},
 		{name: "50,000 additions", text: toothed("60", `, "additions": `+many(50_000, `{"kind": "hole"}`)), refused: tooLong},
 		{name: "50,000 corners of a bit", text: toothed("60", `, "cutter": {"bit": {"chain": `+many(50_000, `{"x": 1, "y": 1}`)+`}}`), refused: tooLong},
-		{name: "a name of a megabyte", text: strings.Replace(toothed("1", ""), `"w"`, `"w", "name": "`+strings.Repeat("wheel ", 170_000)+`"`, 1), found: "w teeth.count: "},
+		{name: "a name of 10 MB", text: strings.Replace(toothed("1", ""), `"w"`, `"w", "name": "`+strings.Repeat("wheel ", 1_700_000)+`"`, 1), found: "w teeth.count: "},
 		{name: "3 wheels of 2,000 additions", text: wheels(millions(3, func(i int) string {
 			return fmt.Sprintf(`{"id": "w%d", "thickness": 2, "bore": 4, "teeth": {"form": "measured", "count": 60, "tip_diameter": 60, "root_diameter": 56}, "additions": %s}`, i, many(1999, `{"kind": "hole"}`))
 		})), found: "w1 additions[0].diameter: "},
