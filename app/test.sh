@@ -7,7 +7,7 @@ cd "$(dirname "$0")/.."
 case "${1:-}" in
 "") timeout=10m ;;
 -full | --full)
-	timeout=60m
+	timeout=180m
 	export TIPLINE_FULL=1
 	;;
 *) stop "test.sh knows only -full, not $1." ;;
