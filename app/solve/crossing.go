@@ -143,13 +143,13 @@ func (w *Wheel) crossingFindings(r *reader) {
 		}
 		return
 	}
-	r.notes(l.Notes)
+	heavyBy := geometry.Quantity("additions[0].radius")
 	if w.Teeth.Count%l.Spec.Arms != 0 {
 		w.dividesFinding(r)
-		r.balanceFinding("crossing.placing", l)
-	} else {
-		r.balanceFinding("additions[0].radius", l)
+		heavyBy = "crossing.placing"
 	}
+	r.notes(l.Notes)
+	r.balanceFinding(heavyBy, l)
 	r.find(Note, "crossing.arms", "crossing.figures",
 		number("removed", l.RemovedShare, Percent), number("mass", l.Mass, Plain),
 		number("inertia", l.Inertia, Count), number("windup", l.WindUp, Plain))

@@ -66,6 +66,12 @@ func TestThePartsAreSearched(t *testing.T) {
 	w.rail.sought.TypedKey(pressedKey(fyne.KeyEscape))
 	require.Len(t, w.rail.parts, all)
 	require.Empty(t, w.rail.sought.Text)
+	w.rail.sought.SetText("no such part")
+	require.Empty(t, w.rail.parts)
+	require.Len(t, w.rail.column.Objects, 1, "it is said that there is none")
+	require.Equal(t, "none found", w.rail.column.Objects[0].(*canvas.Text).Text)
+	w.rail.sought.SetText("")
+	require.Len(t, w.rail.parts, all)
 }
 
 func TestASmallJobIsSearchedWhenAsked(t *testing.T) {

@@ -89,6 +89,11 @@ func (r *rail) rebuild(groups []desk.Group) {
 			listed = append(listed, p)
 		}
 	}
+	if len(listed) == 0 && r.desk.Sought() != "" {
+		none := written(r.desk.Words().Say("rail.none"), smallSize, faint, false)
+		none.Alignment = fyne.TextAlignCenter
+		listed = append(listed, none)
+	}
 	r.seen, r.column.Objects = "", listed
 	r.column.Refresh()
 	if r.listed != r.desk.Sought() {
