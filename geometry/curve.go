@@ -170,7 +170,7 @@ func (c *curve) share(p Point) float64 {
 	case !c.round:
 		chord := c.To.Sub(c.From)
 		return math.Min(1, math.Max(0, p.Sub(c.From).Dot(chord)/chord.Dot(chord)))
-	case math.Abs(c.Bulge) <= bowed: // by the chord to p, since a far centre tells no angles
+	case c.radius > distant: // by the chord to p, since a far centre tells no angles
 		return math.Min(1, math.Asin(math.Min(1, root(p.Sub(c.From))/(2*c.radius)))/(2*math.Atan(math.Abs(c.Bulge))))
 	}
 	way := p.Sub(c.centre)
