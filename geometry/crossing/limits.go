@@ -79,7 +79,7 @@ func limitOf(f fault, b Blank, s Spec) *geometry.Limit {
 	}
 	for _, try := range append(first[:len(first):len(first)], otherwise...) {
 		if l, ok := try.past(f, b, s); ok {
-			return l
+			return try.further(b, s, l)
 		}
 	}
 	none := geometry.Refused(ofArms, float64(s.Arms), "crossing.no-room")
@@ -120,6 +120,25 @@ func (t blame) past(f fault, b Blank, s Spec) (*geometry.Limit, bool) {
 		next := check(b, s)
 		return next == sound || next > f
 	})
+}
+
+// further returns the limit with the bound that would be told next, if at the bound it has
+// the same is said of the same field again: who follows it is not sent there twice. What is
+// wrong there is looked for later than what was, so this comes to an end.
+func (t blame) further(b Blank, s Spec, l *geometry.Limit) *geometry.Limit {
+	bound := l.Max
+	if t.field.up {
+		bound = l.Min
+	}
+	*t.field.in(&s) = bound
+	f := check(b, s)
+	if f == sound {
+		return l
+	}
+	if next := limitOf(f, b, s); next.Quantity == l.Quantity && next.Code == l.Code {
+		l.Min, l.Max = next.Min, next.Max
+	}
+	return l
 }
 
 // bounded returns the limit of the blamed field past which the crossing does; false
