@@ -26,6 +26,7 @@ type legend struct {
 	tag     *tag
 	prompt  *prompt
 	pager   *pager // that stands between, on paper
+	within  func() // places again what stands between the bar and the zoom
 }
 
 // slip is the colour under what stands on the drawing: nearly paper.
@@ -41,6 +42,7 @@ func newLegend(d *desk.Desk) *legend {
 	l := &legend{
 		desk: d, border: canvas.NewRectangle(color.Transparent), length: written("", smallSize, light.ink, false),
 		zoom: written("", smallSize, light.faint, false), message: newFlow(textSize, light.faint), tag: newTag(d), prompt: newPrompt(), ground: canvas.NewRectangle(slip),
+		within: func() {},
 	}
 	l.ground.CornerRadius = 4
 	l.border.CornerRadius, l.border.StrokeWidth, l.border.StrokeColor = 7, 1, edge
@@ -86,6 +88,7 @@ func (l *legend) show(d *render.Drawing, v screen.View, fitted bool) {
 		l.zoom.Color = light.ink
 	}
 	l.Layout.Layout(nil, l.Size())
+	l.within()
 }
 
 // inFrom is how far in the scale bar begins, and besideBar how far after it its length.

@@ -73,6 +73,7 @@ func newTurner(d *desk.Desk, l *legend, turned func()) *turner {
 	}
 	t.seen = onPaper(t.slider)
 	t.Container = &fyne.Container{Layout: turnerLayout{t}, Objects: []fyne.CanvasObject{t.groove, t.name, t.seen}}
+	l.within = func() { t.Layout.Layout(nil, t.Size()) }
 	return t
 }
 
