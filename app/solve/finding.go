@@ -156,7 +156,8 @@ func (p Place) bounded(u measure.Units) float64 {
 }
 
 // text, length and their like make places.
-func text(name, s string) Place                     { return Place{Name: name, Text: Shown(s)} }
+func text(name, s string) Place { return Place{Name: name, Text: Shown(s)} }
+
 func choice(name, of, word string) Place            { return Place{Name: name, Text: Shown(word), Of: of} }
 func field(name string, of geometry.Quantity) Place { return Place{Name: name, Field: of} }
 func number(name string, v float64, k Kind) Place   { return Place{Name: name, Value: v, Kind: k} }
