@@ -1,6 +1,8 @@
 package desk
 
 import (
+	"strings"
+
 	"tipline/geometry"
 	"tipline/render"
 )
@@ -42,6 +44,7 @@ func (d *Desk) Leaf(page int) Leaf {
 	if title == d.Title() { // the cover bears the job's
 		title = d.words.Say("template.kind.cover")
 	}
+	title = strings.ReplaceAll(title, "\n", " · ") // those of what shares the page
 	return Leaf{title, !d.packet.chosen.off[l.name], l.page.Drawing, l.sheet()}
 }
 

@@ -47,6 +47,7 @@ func TestTheChoiceIsWhatIsWritten(t *testing.T) {
 	d, _ := opened(t)
 	d.Go(Paper)
 	all := titled(d)
+	require.Contains(t, all, "Great wheel: setting and depth · Great wheel: depth", "each of what shares a page is told apart")
 	d.Type("", WhatField, "part")
 	one := titled(d)
 	require.Less(t, len(one), len(all)/4)
