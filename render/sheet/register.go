@@ -67,27 +67,27 @@ type seam struct {
 
 // right is the tile's seam with the tile on its right.
 func (t tile) right() seam {
+	if t.column == t.columns-1 {
+		return seam{box: geometry.NoBox()}
+	}
 	box := t.region
 	if inner := t.inside(false, true); inner.Height() >= leastSeam {
 		box = inner
 	}
-	if t.column == t.columns-1 {
-		box = geometry.NoBox()
-	}
-	box.Min.X = t.region.Max.X - t.shared.X
+	box.Min.X = box.Max.X - t.shared.X
 	return seam{box, true}
 }
 
 // upper is the tile's seam with the tile above it.
 func (t tile) upper() seam {
+	if t.row == t.rows-1 {
+		return seam{box: geometry.NoBox()}
+	}
 	box := t.region
 	if inner := t.inside(true, false); inner.Width() >= leastSeam {
 		box = inner
 	}
-	if t.row == t.rows-1 {
-		box = geometry.NoBox()
-	}
-	box.Min.Y = t.region.Max.Y - t.shared.Y
+	box.Min.Y = box.Max.Y - t.shared.Y
 	return seam{box, false}
 }
 
