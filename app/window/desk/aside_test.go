@@ -1,7 +1,6 @@
 package desk
 
 import (
-	"slices"
 	"testing"
 
 	"github.com/stretchr/testify/require"
@@ -62,11 +61,7 @@ func (b *bench) rest() {
 // Whatever is done, undone and done again beside the window comes to what it comes to at
 // once, and until it does there is something to look at.
 func TestEveryKindOfEditIsSolvedAside(t *testing.T) {
-	all := slices.Clone(edits)
-	for _, kind := range Kinds() {
-		all = append(all, edit{"a new " + kind, "great", Blank, func(t *testing.T, d *Desk) { require.NoError(t, d.Add(kind)) }})
-	}
-	for _, edit := range all {
+	for _, edit := range everyEdit() {
 		t.Run(edit.name, func(t *testing.T) {
 			d, _ := opened(t)
 			d.AddAddition("circle")

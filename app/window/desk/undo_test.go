@@ -80,14 +80,19 @@ func letters(d *Desk, part string, field geometry.Quantity, texts ...string) {
 	}
 }
 
-// Whatever is done is one step, and undoing it gives the same file to the last byte; so
-// does doing it again.
-func TestEveryKindOfEditIsUndoneInOneStep(t *testing.T) {
+// everyEdit lists the edits and, for each kind of part, one that adds it.
+func everyEdit() []edit {
 	all := slices.Clone(edits)
 	for _, kind := range Kinds() {
 		all = append(all, edit{"a new " + kind, "great", Blank, func(t *testing.T, d *Desk) { require.NoError(t, d.Add(kind)) }})
 	}
-	for _, edit := range all {
+	return all
+}
+
+// Whatever is done is one step, and undoing it gives the same file to the last byte; so
+// does doing it again.
+func TestEveryKindOfEditIsUndoneInOneStep(t *testing.T) {
+	for _, edit := range everyEdit() {
 		t.Run(edit.name, func(t *testing.T) {
 			d, _ := opened(t)
 			d.Type("great", "bore", "8.0") // a bare length, so that another unit has something to spell
