@@ -10,7 +10,8 @@ import (
 // outlines of the points within −d of the outline's inside; where that closes a
 // gap, outlines that run the other way bound the holes. A corner that turns away
 // from the offset is rolled round by an arc of radius |d|. The outline must be
-// simple, and neither it nor d may reach beyond 10 m. Every point of the result lies at |d| from the outline within 1e-9 mm.
+// simple, and neither it nor d may reach beyond 10 m. Every point of the result
+// lies at |d| from the outline within 1e-9 mm.
 func (o Outline) Inset(d float64) ([]Outline, error) {
 	if d == 0 {
 		return []Outline{o}, nil

@@ -44,8 +44,9 @@ func reason(err error) error {
 
 // Read reads a job. It refuses, with a *Refusal, only what is no job: not JSON,
 // wrong types, parts without an id or two with the same, a newer version, and
-// files beyond 16 MB, 2,000 parts, 2,000 items of a list, 100 levels or 250,000 values. An older
-// version is lifted to the present one. Values are not looked at: a length without sense is kept as typed.
+// files beyond 16 MB, 2,000 parts, 2,000 items of a list, 100 levels or 250,000
+// values. An older version is lifted to the present one. Values are not looked at:
+// a length without sense is kept as typed.
 func Read(r io.Reader) (*Job, error) {
 	data, err := io.ReadAll(io.LimitReader(r, maxBytes+1))
 	if err != nil {

@@ -155,9 +155,10 @@ func (p Place) bounded(u measure.Units) float64 {
 	return p.Value
 }
 
-// text, length and their like make places.
+// text makes a place of a text, as it is shown.
 func text(name, s string) Place { return Place{Name: name, Text: Shown(s)} }
 
+// choice and its like make places.
 func choice(name, of, word string) Place            { return Place{Name: name, Text: Shown(word), Of: of} }
 func field(name string, of geometry.Quantity) Place { return Place{Name: name, Field: of} }
 func number(name string, v float64, k Kind) Place   { return Place{Name: name, Value: v, Kind: k} }
